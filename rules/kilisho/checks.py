@@ -1,0 +1,123 @@
+"""Evaluates declarative checks: each ends as pass, fail or unknown, and silence is never a pass.
+
+The logic is three-valued. A check whose ``when`` is false does not apply; if anything its ``when`` or its subject needs was
+not stated, the check is unknown and names what is missing.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Mapping, Sequence
+from dataclasses import dataclass
+from enum import StrEnum
+from typing import Any
+
+from kilisho.rulebook import NUMERIC_OPERATORS, Check, Condition, Fact, RulebookData, Severity
+from kilisho.units import unit_of
+
+
+class Verdict(StrEnum):
+    """How one check ends."""
+
+    passed = "pass"
+    failed = "fail"
+    unknown = "unknown"
+
+
+Facts = Mapping[str, Any]
+Test = Callable[[Any], bool]
+
+_TESTS: dict[str, Callable[[Any], Test]] = {
+    "at_least": lambda bound: lambda value: value >= bound,
+    "at_most": lambda bound: lambda value: value <= bound,
+    "more_than": lambda bound: lambda value: value > bound,
+    "less_than": lambda bound: lambda value: value < bound,
+    "between": lambda bound: lambda value: bound[0] <= value <= bound[1],
+    "is_": lambda bound: lambda value: value == bound,
+    "one_of": lambda bound: lambda value: value in bound,
+    "none_of": lambda bound: lambda value: value not in bound,
+    "includes_none_of": lambda bound: lambda value: not set(bound) & set(value),
+}
+
+
+@dataclass(frozen=True, slots=True)
+class Compiled:
+    """A check ready to run: its condition and its ``when`` as plain functions of values in canonical units."""
+
+    id: str
+    subject: str
+    test: Test
+    when: tuple[tuple[str, Test], ...]
+    severity: Severity
+    check: Check
+    bound: dict[str, Any]
+
+
+@dataclass(frozen=True, slots=True)
+class Finding:
+    """The end of one check on one farm."""
+
+    compiled: Compiled
+    verdict: Verdict
+    value: Any = None
+    missing: tuple[str, ...] = ()
+
+
+def compile_checks(data: RulebookData, asked_in: str) -> tuple[Compiled, ...]:
+    """The checks that an operation evaluates, in falling severity."""
+    order = list(Severity)
+    chosen = [(name, check) for name, check in data.checks.items() if asked_in in check.asked_in]
+    chosen.sort(key=lambda item: order.index(item[1].severity))
+    return tuple(_compile(name, check, data.facts) for name, check in chosen)
+
+
+def evaluate(checks: Iterable[Compiled], facts: Facts) -> list[Finding]:
+    """The findings of all checks that apply or may apply; those whose ``when`` is false are left out."""
+    found = []
+    for check in checks:
+        finding = _evaluate(check, facts)
+        if finding is not None:
+            found.append(finding)
+    return found
+
+
+def _evaluate(check: Compiled, facts: Facts) -> Finding | None:
+    missing = []
+    for name, test in check.when:
+        if name not in facts:
+            missing.append(name)
+        elif not test(facts[name]):
+            return None
+    if check.subject not in facts:
+        missing.append(check.subject)
+    if missing:
+        return Finding(check, Verdict.unknown, missing=tuple(missing))
+    value = facts[check.subject]
+    return Finding(check, Verdict.passed if check.test(value) else Verdict.failed, value)
+
+
+def overall(findings: Sequence[Finding]) -> str:
+    """One word for all findings: ``danger``, ``unknown``, ``warning``, ``caution``, ``notice`` or ``clear``.
+
+    A failed danger-level check outweighs everything; then a danger-level check that could not be answered, which is never
+    clear; then the signal word of the worst failed check.
+    """
+    failed = {finding.compiled.severity for finding in findings if finding.verdict is Verdict.failed}
+    if Severity.danger in failed:
+        return "danger"
+    if any(f.verdict is Verdict.unknown and f.compiled.severity is Severity.danger for f in findings):
+        return "unknown"
+    return next((str(severity) for severity in Severity if severity in failed), "clear")
+
+
+def _compile(name: str, check: Check, facts: Mapping[str, Fact]) -> Compiled:
+    when = tuple((subject, _test(condition, facts[subject])) for subject, condition in check.when.items())
+    bound = check.must.model_dump(mode="json", by_alias=True, exclude_none=True)
+    return Compiled(name, check.subject, _test(check.must, facts[check.subject]), when, check.severity, check, bound)
+
+
+def _test(condition: Condition, fact: Fact) -> Test:
+    [(operator, bound)] = condition.operators
+    if operator in NUMERIC_OPERATORS and condition.unit is not None:
+        unit = unit_of(fact.kind, condition.unit)
+        bound = tuple(b * unit.factor + unit.offset for b in bound) if isinstance(bound, tuple) else bound * unit.factor + unit.offset
+    return _TESTS[operator](bound)

@@ -1,0 +1,75 @@
+"""What is wrong with a request: every fault at once, each with a JSON Pointer, a stable code and what was expected."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass, field
+from difflib import get_close_matches
+from typing import Any
+
+from pydantic import ValidationError
+
+Place = tuple[str | int, ...]
+
+
+@dataclass(frozen=True)
+class Fault:
+    """One fault. ``detail`` never repeats what the caller sent; ``nearest`` offers valid names close to it."""
+
+    place: Place
+    code: str
+    detail: str
+    nearest: Sequence[str] = field(default=())
+
+    @property
+    def pointer(self) -> str:
+        """The place as an RFC 6901 JSON Pointer."""
+        return "".join("/" + str(part).replace("~", "~0").replace("/", "~1") for part in self.place)
+
+    def as_dict(self) -> dict[str, Any]:
+        out: dict[str, Any] = {"pointer": self.pointer, "code": self.code, "detail": self.detail}
+        return {**out, "nearest": list(self.nearest)} if self.nearest else out
+
+
+class MalformedError(ValueError):
+    """The body is not one JSON document (HTTP 400)."""
+
+
+class RefusedError(ValueError):
+    """The body is JSON but not an acceptable request (HTTP 422); ``faults`` holds everything that is wrong."""
+
+    def __init__(self, faults: Iterable[Fault]) -> None:
+        self.faults = tuple(faults)
+        super().__init__("; ".join(f"{fault.pointer or '/'}: {fault.detail}" for fault in self.faults))
+
+
+def unknown_id(place: Place, given: str, known: Iterable[str], what: str) -> Fault:
+    """The fault of naming something that the rulebook does not hold."""
+    names = list(known)
+    nearest = get_close_matches(given.lower()[:64], names, n=3, cutoff=0.4)
+    return Fault(place, "unknown_id", f"not a {what} of the rulebook", nearest or names[:12])
+
+
+def faults_of(error: ValidationError, known_fields: Iterable[str] = ()) -> list[Fault]:
+    """pydantic's errors as faults. Neither the input nor pydantic's addresses are passed on."""
+    return [_fault(item, tuple(known_fields)) for item in error.errors(include_url=False, include_input=False)]
+
+
+_WORDS = {
+    "missing": "this member is required",
+    "extra_forbidden": "no such member here",
+    "model_type": "an object was expected",
+    "dict_type": "an object was expected",
+    "model_attributes_type": "an object was expected",
+    "list_type": "a list was expected",
+    "tuple_type": "a list was expected",
+}
+
+
+def _fault(item: Any, known: tuple[str, ...]) -> Fault:
+    context = item.get("ctx", {})
+    place = tuple(item["loc"]) + ((context["at"],) if "at" in context else ())
+    nearest = context.get("nearest", ())
+    if item["type"] == "extra_forbidden":
+        nearest = get_close_matches(str(place[-1])[:64], known, n=3, cutoff=0.6)
+    return Fault(place, item["type"], _WORDS.get(item["type"], str(item["msg"])), tuple(nearest))

@@ -1,0 +1,237 @@
+"""Reads packs: YAML files to one frozen, hashed :class:`Rulebook`.
+
+A pack is a folder of YAML files or a single file. Later packs lie over earlier ones: sections and ids are merged, a field of
+an entry is replaced whole (so that a new ``typical`` never mixes with an old ``high``), and ``null`` takes an entry out.
+Every fault names file, line, path and what was expected.
+"""
+
+from __future__ import annotations
+
+import hashlib
+import json
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass, field
+from functools import cached_property
+from pathlib import Path
+from typing import Any
+
+import yaml
+from pydantic import ValidationError
+
+from kilisho.coherence import incoherences
+from kilisho.rulebook import RulebookData
+
+BASE_PACK = Path(__file__).parent / "packs" / "base"
+LARGEST_FILE = 2_000_000
+DEEPEST_NESTING = 30
+_SECTIONS_OF_ENTRIES = ("sources", "substrates", "animals", "structures", "appliances", "facts", "checks", "cautions")
+_SECTIONS_OF_PRACTICE = ("containers", "covers", "curves", "figures")
+
+Path_ = tuple[str | int, ...]
+
+
+@dataclass(frozen=True)
+class PackFault:
+    """One thing wrong in a pack: where it stands and what was expected."""
+
+    file: str
+    line: int
+    path: str
+    expected: str
+
+    def __str__(self) -> str:
+        return f"{self.file}:{self.line}: {self.path or 'the file'}: {self.expected}"
+
+
+class PackError(ValueError):
+    """The packs do not make a rulebook; ``faults`` lists everything that is wrong."""
+
+    def __init__(self, faults: Sequence[PackFault]) -> None:
+        self.faults = tuple(faults)
+        super().__init__("\n".join(map(str, self.faults)))
+
+
+@dataclass(frozen=True)
+class Rulebook:
+    """What we know, frozen. ``identity`` goes into every answer so that it can be reproduced."""
+
+    data: RulebookData
+    hash: str
+
+    @cached_property
+    def identity(self) -> dict[str, str]:
+        return {"id": self.data.pack.id, "version": self.data.pack.version, "hash": self.hash}
+
+
+@dataclass
+class _Layer:
+    """A file's content with the line of every path in it."""
+
+    file: str
+    content: dict[str, Any]
+    lines: dict[Path_, int] = field(default_factory=dict)
+
+
+def load(*packs: str | Path) -> Rulebook:
+    """The base pack with ``packs`` laid over it in order; raises :class:`PackError`."""
+    layers = [layer for pack in (BASE_PACK, *map(Path, packs)) for layer in _read_pack(pack)]
+    return _assemble(layers)
+
+
+def check(*packs: str | Path) -> list[PackFault]:
+    """Everything wrong with ``packs`` when laid over the base pack; empty when they are sound."""
+    try:
+        load(*packs)
+    except PackError as error:
+        return list(error.faults)
+    return []
+
+
+def _assemble(layers: list[_Layer]) -> Rulebook:
+    merged = _merge([layer.content for layer in layers])
+    try:
+        data = RulebookData.model_validate(merged)
+    except ValidationError as error:
+        raise PackError([_located(layers, tuple(e["loc"]), _words(e)) for e in error.errors(include_url=False)]) from None
+    faults = [_located(layers, path, expected) for path, expected in (*incoherences(data), *_softened(layers))]
+    if faults:
+        raise PackError(faults)
+    canonical = json.dumps(data.model_dump(mode="json", by_alias=True, exclude_none=True), sort_keys=True, separators=(",", ":"))
+    return Rulebook(data, hashlib.sha256(canonical.encode()).hexdigest())
+
+
+def _read_pack(pack: Path) -> Iterator[_Layer]:
+    if not pack.exists():
+        raise PackError([PackFault(str(pack), 0, "", "an existing YAML file or a folder of YAML files")])
+    files = sorted(pack.glob("*.yaml")) if pack.is_dir() else [pack]
+    if not files:
+        raise PackError([PackFault(str(pack), 0, "", "at least one .yaml file in the folder")])
+    for file in files:
+        yield _read(file, file.name if pack == BASE_PACK else str(file))
+
+
+def _read(file: Path, shown: str) -> _Layer:
+    if file.stat().st_size > LARGEST_FILE:
+        raise PackError([PackFault(shown, 0, "", f"a file of at most {LARGEST_FILE} bytes")])
+    try:
+        node = yaml.compose(file.read_text("utf-8"), Loader=_Loader)
+    except UnicodeDecodeError:
+        raise PackError([PackFault(shown, 0, "", "UTF-8 text")]) from None
+    except yaml.YAMLError as error:
+        mark = getattr(error, "problem_mark", None)
+        raise PackError([PackFault(shown, mark.line + 1 if mark else 0, "", f"YAML: {getattr(error, 'problem', None) or 'not readable'}")]) from None
+    layer = _Layer(shown, {})
+    reader = _Reader(layer)
+    content = reader.value(node, ()) if node is not None else {}
+    if not isinstance(content, dict):
+        reader.faults.append(PackFault(shown, 1, "", "a mapping of sections such as substrates: or checks:"))
+    if reader.faults:
+        raise PackError(reader.faults)
+    layer.content.update(content)
+    return layer
+
+
+_Loader: Any = getattr(yaml, "CSafeLoader", yaml.SafeLoader)
+
+
+class _Reader:
+    """Turns composed YAML into plain data, noting lines and refusing doubled keys, aliases and deep nesting."""
+
+    def __init__(self, layer: _Layer) -> None:
+        self.layer, self.faults, self._seen = layer, list[PackFault](), set[int]()
+        self._scalars = yaml.constructor.SafeConstructor()
+
+    def value(self, node: Any, path: Path_) -> Any:
+        self.layer.lines[path] = node.start_mark.line + 1
+        if id(node) in self._seen or len(path) > DEEPEST_NESTING:
+            self._fault(path, f"no YAML alias, and at most {DEEPEST_NESTING} levels")
+            return None
+        self._seen.add(id(node))
+        if isinstance(node, yaml.MappingNode):
+            return self._mapping(node, path)
+        if isinstance(node, yaml.SequenceNode):
+            return [self.value(item, (*path, i)) for i, item in enumerate(node.value)]
+        return self._scalar(node, path)
+
+    def _mapping(self, node: Any, path: Path_) -> dict[str, Any]:
+        out: dict[str, Any] = {}
+        for key_node, value_node in node.value:
+            key = str(key_node.value) if isinstance(key_node, yaml.ScalarNode) else ""
+            if not key or key in out:
+                self.layer.lines[(*path, key)] = key_node.start_mark.line + 1
+                self._fault((*path, key), "each key once, as plain text")
+                continue
+            out[key] = self.value(value_node, (*path, key))
+            self.layer.lines[(*path, key)] = key_node.start_mark.line + 1
+        return out
+
+    def _scalar(self, node: Any, path: Path_) -> Any:
+        try:
+            return self._scalars.construct_object(node)
+        except (yaml.YAMLError, ValueError):
+            self._fault(path, "a plain value")
+            return None
+
+    def _fault(self, path: Path_, expected: str) -> None:
+        self.faults.append(PackFault(self.layer.file, self.layer.lines[path], ".".join(map(str, path)), expected))
+
+
+def _merge(contents: Sequence[dict[str, Any]]) -> dict[str, Any]:
+    merged: dict[str, Any] = {name: {} for name in _SECTIONS_OF_ENTRIES} | {"practice": {name: {} for name in _SECTIONS_OF_PRACTICE}}
+    for content in contents:
+        for section, entries in content.items():
+            if section == "pack" and isinstance(entries, dict):
+                merged["pack"] = _header(merged.get("pack"), entries)
+            elif section in _SECTIONS_OF_ENTRIES and isinstance(entries, dict):
+                _merge_entries(merged[section], entries)
+            elif section == "practice" and isinstance(entries, dict):
+                for part, rows in entries.items():
+                    _merge_entries(merged["practice"].setdefault(part, {}), rows) if isinstance(rows, dict) else merged["practice"].update({part: rows})
+            else:
+                merged[section] = entries
+    return merged
+
+
+def _header(under: dict[str, Any] | None, over: dict[str, Any]) -> dict[str, Any]:
+    """A layered rulebook bears the ids of its layers, joined, and the version of the topmost."""
+    return over if under is None else {**over, "id": f"{under['id']}_{over.get('id', 'unnamed')}"[:64]}
+
+
+def _merge_entries(into: dict[str, Any], entries: Mapping[str, Any]) -> None:
+    for name, entry in entries.items():
+        if entry is None:
+            into.pop(name, None)
+        elif isinstance(entry, dict) and isinstance(into.get(name), dict):
+            into[name] = {k: v for k, v in {**into[name], **entry}.items() if v is not None}
+        else:
+            into[name] = entry
+
+
+def _located(layers: Sequence[_Layer], path: Path_, expected: str) -> PackFault:
+    """The fault at the topmost file that states the longest part of ``path``."""
+    for length in range(len(path), 0, -1):
+        for layer in reversed(layers):
+            line = layer.lines.get(path[:length])
+            if line is not None:
+                return PackFault(layer.file, line, ".".join(map(str, path)), expected)
+    return PackFault(layers[-1].file, 0, ".".join(map(str, path)), expected)
+
+
+def _words(error: Any) -> str:
+    if error["type"] == "extra_forbidden":
+        return "no such key here"
+    if error["type"] == "missing":
+        return "this key is required"
+    return str(error["msg"])
+
+
+def _softened(layers: Sequence[_Layer]) -> Iterator[tuple[Path_, str]]:
+    """Changes of an absolute check (no entry, no flame at the digester) by a later layer."""
+    absolute: set[str] = set()
+    for layer in layers:
+        checks = layer.content.get("checks")
+        for name, entry in checks.items() if isinstance(checks, dict) else ():
+            if name in absolute:
+                yield ("checks", name), "an absolute check left as it is; no pack may change it"
+            elif isinstance(entry, dict) and entry.get("absolute"):
+                absolute.add(name)

@@ -1,0 +1,72 @@
+"""A question: what may be asked, how it is read, and how it is answered. The API and the command line both go through here."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from functools import cached_property
+from typing import Any
+
+import jiter
+from pydantic import BaseModel, ValidationError
+
+from kilisho.faults import MalformedError, RefusedError, faults_of
+
+Answer = dict[str, Any]
+
+
+@dataclass(frozen=True)
+class Question:
+    """One operation, bound to a rulebook.
+
+    ``answer`` takes the validated request and whether the derivation is wanted; it raises :class:`RefusedError` for faults
+    that only show against the rulebook or between members.
+    """
+
+    name: str
+    title: str
+    description: str
+    request: type[BaseModel]
+    response: type[BaseModel]
+    answer: Callable[[Any, bool], Answer]
+    example: dict[str, Any]
+
+    @cached_property
+    def members(self) -> tuple[str, ...]:
+        """All member names that the request knows at any depth, for suggestions."""
+        return tuple(sorted(_members(self.request, set())))
+
+    def ask(self, body: bytes, explain: bool = False) -> Answer:
+        """Answer the JSON document ``body``; raises :class:`MalformedError` or :class:`RefusedError`."""
+        return self.answer(self.read(parse(body)), explain)
+
+    def read(self, document: Any) -> BaseModel:
+        """The validated request."""
+        try:
+            return self.request.model_validate(document)
+        except ValidationError as error:
+            raise RefusedError(faults_of(error, self.members)) from None
+
+
+def parse(body: bytes) -> Any:
+    """The JSON document in ``body``, refusing doubled keys, NaN and infinity; raises :class:`MalformedError`."""
+    try:
+        return jiter.from_json(body, allow_inf_nan=False, catch_duplicate_keys=True, cache_mode="keys")
+    except ValueError as error:
+        raise MalformedError(f"the body is not one JSON document: {error}") from None
+
+
+def _members(model: type[BaseModel], seen: set[type]) -> set[str]:
+    seen.add(model)
+    names = set(model.model_fields)
+    for field in model.model_fields.values():
+        for inner in _models_in(field.annotation):
+            if inner not in seen:
+                names |= _members(inner, seen)
+    return names
+
+
+def _models_in(annotation: Any) -> list[type[BaseModel]]:
+    if isinstance(annotation, type) and issubclass(annotation, BaseModel):
+        return [annotation]
+    return [model for part in getattr(annotation, "__args__", ()) for model in _models_in(part)]

@@ -1,0 +1,424 @@
+"""What a rulebook holds: the shapes of pack entries, and the frozen :class:`Rulebook` that the engine works with.
+
+Every property is ``{low, typical, high, unit, source, basis}``. Values are kept in the canonical unit of their kind
+(see :mod:`kilisho.units`); what the pack's author wrote stays in ``unit``. The models double as the published JSON
+Schema of a pack.
+"""
+
+from __future__ import annotations
+
+from enum import StrEnum
+from typing import TYPE_CHECKING, Annotated, Any, Literal, Self
+
+from pydantic import BaseModel, BeforeValidator, ConfigDict, Field, ValidationInfo, model_validator
+from pydantic_core import PydanticCustomError
+
+from kilisho.units import KINDS, UnknownUnitError, from_canonical, unit_of
+
+Identifier = Annotated[str, Field(pattern=r"^[a-z][a-z0-9]*([_-][a-z0-9]+)*$", max_length=64)]
+Text = Annotated[str, Field(min_length=3, max_length=1200)]
+ABSOLUTE_ZERO = -273.15
+
+
+class Basis(StrEnum):
+    """How a figure is known."""
+
+    published = "published"
+    common_practice = "common_practice"
+    from_memory = "from_memory"
+    derived = "derived"
+    judgement = "judgement"
+
+
+class Severity(StrEnum):
+    """Signal words in falling order of urgency."""
+
+    danger = "danger"
+    warning = "warning"
+    caution = "caution"
+    notice = "notice"
+
+
+class Entry(BaseModel):
+    """Base of everything in a pack: frozen, and closed to unknown keys."""
+
+    model_config = ConfigDict(frozen=True, extra="forbid", allow_inf_nan=False)
+
+
+class Known(Entry):
+    """A statement that says how it is known and by whom."""
+
+    basis: Basis = Field(description="How the figure is known.")
+    source: tuple[Identifier, ...] = Field((), description="Ids of the pack's sources; required when basis is published.")
+    note: Text | None = Field(None, description="What a reader must know about the figure, for instance how it was derived.")
+
+    @model_validator(mode="after")
+    def _published_names_a_source(self) -> Self:
+        if self.basis is Basis.published and not self.source:
+            raise PydanticCustomError("source_missing", "a published figure must name its source")
+        return self
+
+
+class Property(Known):
+    """A figure with its range. ``low``, ``typical`` and ``high`` are in the canonical unit of the field's kind."""
+
+    low: float | None = Field(None, description="Lowest value that is usual.")
+    typical: float = Field(description="The value used when nobody has measured.")
+    high: float | None = Field(None, description="Highest value that is usual.")
+    unit: str = Field(description="UCUM code in which the pack states the figure.")
+
+    @model_validator(mode="after")
+    def _in_order(self) -> Self:
+        if not self.least <= self.typical <= self.most:
+            raise PydanticCustomError("range_disordered", "low, typical and high must rise: {low}, {typical}, {high}", self._bounds())
+        return self
+
+    def _bounds(self) -> dict[str, Any]:
+        return {"low": self.low, "typical": self.typical, "high": self.high}
+
+    @property
+    def least(self) -> float:
+        return self.typical if self.low is None else self.low
+
+    @property
+    def most(self) -> float:
+        return self.typical if self.high is None else self.high
+
+
+def _canonical(kind: str, at_least: float, at_most: float) -> BeforeValidator:
+    """Read low/typical/high in the stated unit, check the bounds of the field and keep canonical values."""
+
+    def convert(value: Any, info: ValidationInfo) -> Any:
+        if not isinstance(value, dict) or not isinstance(value.get("unit"), str):
+            return value
+        try:
+            unit = unit_of(kind, value["unit"])
+        except UnknownUnitError as error:
+            raise PydanticCustomError("unknown_unit", "{reason}", {"reason": str(error)}) from None
+        out = dict(value)
+        for name in ("low", "typical", "high"):
+            number = value.get(name)
+            if isinstance(number, bool) or not isinstance(number, int | float):
+                continue
+            out[name] = number * unit.factor + unit.offset
+            if not at_least <= out[name] <= at_most:
+                limits = {"name": name, "least": from_canonical(at_least, kind, unit.code), "most": from_canonical(at_most, kind, unit.code)}
+                raise PydanticCustomError("out_of_range", f"{{name}} must lie from {{least}} to {{most}} {unit.code}", limits)
+        return out
+
+    return BeforeValidator(convert)
+
+
+def _of(kind: str, at_least: float = 0.0, at_most: float = 1e9) -> Any:
+    schema = {"x-kind": kind, "x-units": list(KINDS[kind].units)}
+    return Annotated[Property, _canonical(kind, at_least, at_most), Field(json_schema_extra=schema)]
+
+
+if TYPE_CHECKING:
+    Share = Number = Length = Area = Volume = Mass = Time = MassFlow = VolumeFlow = Temperature = TemperatureDifference = Property
+    Pressure = Density = GasYield = Rate = SpecificFlow = WorkRate = WalkingTime = Speed = GasUseRate = Property
+else:
+    Share = _of("share", 0, 1)
+    Number = _of("number")
+    Length = _of("length")
+    Area = _of("area")
+    Volume = _of("volume")
+    Mass = _of("mass")
+    Time = _of("time")
+    MassFlow = _of("mass_flow")
+    VolumeFlow = _of("volume_flow")
+    Temperature = _of("temperature", ABSOLUTE_ZERO, 200)
+    TemperatureDifference = _of("temperature_difference", -100, 100)
+    Pressure = _of("pressure")
+    Density = _of("density")
+    GasYield = _of("gas_yield", 0, 2)
+    Rate = _of("rate", 0, 10)
+    SpecificFlow = _of("specific_flow", 0, 1)
+    WorkRate = _of("work_rate")
+    WalkingTime = _of("walking_time")
+    Speed = _of("speed")
+    GasUseRate = _of("gas_use_rate")
+
+
+class Source(Entry):
+    """Where figures come from; cited by id everywhere else."""
+
+    title: Text
+    author: Text | None = None
+    year: int | None = Field(None, ge=1700, le=2100)
+    publisher: Text | None = None
+    locator: Text | None = Field(None, description="Section, page or table.")
+    doi: str | None = None
+    kind: Literal["standard", "handbook", "paper", "report", "law", "dataset", "web_page", "practice"]
+    note: Text | None = None
+
+
+class Named(Entry):
+    name: Text = Field(description="What people call it, in English.")
+    description: Text | None = None
+
+
+class Dilution(Known):
+    """How a substrate is usually diluted."""
+
+    water_to_feed_by_volume: Number | None = Field(None, description="Volumes of water per volume of substrate as handled.")
+    target_total_solids: Share | None = Field(None, description="Total solids of the slurry after mixing.")
+
+
+class Substrate(Named):
+    """Something that can be fed. Solids are mass shares, nitrogen and minerals are shares of total solids."""
+
+    group: Literal["dung", "droppings", "excreta", "urine", "crop_residue", "green_matter", "food_residue", "by_product"]
+    total_solids: Share = Field(description="Dry matter, share of fresh mass.")
+    volatile_solids: Share = Field(description="Organic part, share of total solids.")
+    bulk_density: Density = Field(description="As handled in a bucket.")
+    nitrogen: Share = Field(description="Total nitrogen, share of total solids.")
+    carbon_to_nitrogen: Number = Field(description="Carbon to nitrogen ratio by mass.")
+    phosphorus: Share | None = Field(None, description="Phosphorus (as P), share of total solids.")
+    potassium: Share | None = Field(None, description="Potassium (as K), share of total solids.")
+    ammonium_share: Share | None = Field(None, description="Part of the nitrogen that becomes ammonium in the digester.")
+    biogas_yield: GasYield = Field(
+        description="Biogas as used per mass of volatile solids, at 25 Cel and 60 d retention in a mixed digester."
+    )
+    methane_share: Share = Field(description="Methane in the biogas, by volume.")
+    methane_potential: GasYield = Field(description="Ultimate methane, normal volume per mass of volatile solids.")
+    degradation_rate: Rate = Field(description="First-order rate at 20 Cel in an unstirred digester.")
+    settling_share: Share = Field(description="Part of the ash that settles as grit.")
+    dilution: Dilution
+    retention_factor: Number = Field(description="Retention needed against cattle dung at the same temperature.")
+    starts_unaided: bool = Field(description="Brings enough methane-forming microbes to start a digester without starter slurry.")
+    largest_share: Share | None = Field(None, description="Largest share of the fed volatile solids that is usual in simple digesters.")
+    handling: tuple[Text, ...] = Field((), description="What to do before feeding it.")
+    cautions: tuple[Identifier, ...] = Field((), description="Ids of cautions that go with it.")
+
+
+class Collectable(Entry):
+    """Share of what the animal gives that can be gathered, by housing."""
+
+    stall: Share
+    night_pen: Share
+    grazing: Share
+
+
+class Animal(Named):
+    """An animal (or a person using a linked latrine) as a source of substrate."""
+
+    substrate: Identifier = Field(description="Id of the substrate that it gives.")
+    live_weight: Mass
+    dung_per_day: MassFlow = Field(description="Fresh dung per head before collection losses.")
+    dung_per_live_weight: SpecificFlow = Field(description="Fresh dung per live weight and day.")
+    urine_per_day: VolumeFlow
+    collectable: Collectable
+    urine_collectable: Collectable
+    rule_of_thumb_gas: VolumeFlow | None = Field(None, description="What the trade expects per head and day; shown beside the model.")
+
+
+class Geometry(Entry):
+    """A shape the engine can dimension, with its proportions."""
+
+    shape: Literal["hemisphere_with_tank", "cylinder_with_drum", "tube", "cylinder"]
+    ratios: dict[Identifier, Number] = Field(description="Proportions that the shape needs, by name.")
+
+
+class BuildableSizes(Known):
+    """Total volumes that masons and makers offer."""
+
+    unit: Literal["m3"]
+    total_volumes: tuple[Annotated[float, Field(gt=0, le=1000)], ...] = Field(min_length=1)
+
+
+class Structure(Named):
+    """A kind of digester."""
+
+    operation: Literal["continuous", "batch"]
+    fill_share: Share = Field(description="Slurry at the normal level, share of total volume.")
+    least_fill_share: Share = Field(description="Smallest filling that still seals inlet and outlet.")
+    gas_storage_share: Share = Field(description="Usable gas storage, share of total volume.")
+    tanks_in_series: Annotated[int, Field(ge=1, le=20)] = Field(description="Stirred tanks that stand for its mixing.")
+    operating_pressure: Pressure = Field(description="Gauge pressure in use; high is the safe limit.")
+    geometry: Geometry
+    buildable_sizes: BuildableSizes
+    confirm_before_filling: tuple[Identifier, ...] = Field(description="Facts that must be known before the first charge.")
+    cautions: tuple[Identifier, ...] = ()
+
+
+class Appliance(Named):
+    """Something that burns the gas."""
+
+    gas_per_hour: GasUseRate
+    usual_hours_per_day: Number = Field(description="Hours of use a day in a household.")
+
+
+class Container(Named):
+    """Something that material is carried in."""
+
+    volume: Volume
+    carried_by: Literal["hand", "head", "barrow", "cart", "animal", "vehicle"]
+
+
+class Cover(Named):
+    """How a heap is kept, with what it loses per day."""
+
+    volatile_solids_loss: Rate
+    nitrogen_loss: Rate
+    moisture_loss: Rate = Field(description="Share of the heap's water that evaporates per day.")
+    keeps_for: Time = Field(description="Age up to which the dung is still good for a first charge; high is the limit.")
+
+
+class CurvePoint(Entry):
+    at: float
+    low: float
+    typical: float
+    high: float
+
+
+class Curve(Known):
+    """A table of values against digester temperature (Cel), read by straight lines, flat beyond its ends."""
+
+    of: Literal["temperature"]
+    unit: Literal["d", "1"]
+    points: tuple[CurvePoint, ...] = Field(min_length=2)
+
+    @model_validator(mode="after")
+    def _rising(self) -> Self:
+        places = [point.at for point in self.points]
+        if places != sorted(set(places)):
+            raise PydanticCustomError("curve_disordered", "the points of a curve must rise in temperature")
+        return self
+
+
+class Practice(Entry):
+    """How the work is done: the figures that are neither substrate nor structure."""
+
+    containers: dict[Identifier, Container]
+    covers: dict[Identifier, Cover]
+    curves: dict[Identifier, Curve]
+    figures: dict[Identifier, PracticeFigure]
+
+
+def _any_kind(value: Any) -> Any:
+    if not isinstance(value, dict) or value.get("kind") not in KINDS:
+        raise PydanticCustomError("unknown_kind", "kind must be one of {kinds}", {"kinds": ", ".join(KINDS)})
+    return _convert_any(value)
+
+
+def _convert_any(value: dict[str, Any]) -> dict[str, Any]:
+    kind = value["kind"]
+    try:
+        unit = unit_of(kind, str(value.get("unit")))
+    except UnknownUnitError as error:
+        raise PydanticCustomError("unknown_unit", "{reason}", {"reason": str(error)}) from None
+    numeric = {n: v for n in ("low", "typical", "high") if isinstance(v := value.get(n), int | float) and not isinstance(v, bool)}
+    return {**value, **{n: v * unit.factor + unit.offset for n, v in numeric.items()}}
+
+
+class _PracticeFigure(Property):
+    kind: str = Field(description="Kind of quantity, as in the table of units.")
+    description: Text
+
+
+PracticeFigure = Annotated[_PracticeFigure, BeforeValidator(_any_kind)]
+
+
+class Fact(Named):
+    """Something a caller can state about a farm; checks read it. Also says where it stands in a safety check's body."""
+
+    group: Literal["site", "structure", "gas", "feed", "people", "water", "digestate"]
+    field: Identifier = Field(description="Its name inside the group of the request.")
+    kind: str = Field(description="yes_no, one_of, list_of, or a kind of quantity.")
+    unit: str | None = Field(None, description="For a quantity: the unit of a bare number.")
+    values: tuple[Identifier, ...] = Field((), description="For one_of and list_of: what may be said.")
+    at_least: float | None = Field(None, description="For a quantity: smallest meaningful value, in unit.")
+    at_most: float | None = Field(None, description="For a quantity: largest meaningful value, in unit.")
+
+    @model_validator(mode="after")
+    def _complete(self) -> Self:
+        if self.kind in ("one_of", "list_of"):
+            complete = bool(self.values)
+        elif self.kind == "yes_no":
+            complete = True
+        else:
+            complete = self.kind in KINDS and self.unit in KINDS[self.kind].units and None not in (self.at_least, self.at_most)
+        if not complete:
+            raise PydanticCustomError("fact_incomplete", "a {kind} fact needs values, or a known kind with unit, at_least and at_most", {"kind": self.kind})
+        return self
+
+
+Scalar = bool | float | str
+NUMERIC_OPERATORS = frozenset({"at_least", "at_most", "more_than", "less_than", "between"})
+
+
+class Condition(Entry):
+    """What is asked of one fact or quantity. Exactly one operator; numbers are in ``unit``."""
+
+    at_least: float | None = None
+    at_most: float | None = None
+    more_than: float | None = None
+    less_than: float | None = None
+    between: tuple[float, float] | None = None
+    is_: Annotated[Scalar | None, Field(alias="is")] = None
+    one_of: tuple[Scalar, ...] | None = None
+    none_of: tuple[Scalar, ...] | None = None
+    includes_none_of: tuple[str, ...] | None = None
+    unit: str | None = Field(None, description="UCUM code of the bounds; required for a quantity that has a dimension.")
+
+    @model_validator(mode="after")
+    def _one_operator(self) -> Self:
+        if len(self.operators) != 1:
+            raise PydanticCustomError("one_operator", "a condition holds exactly one operator")
+        return self
+
+    @property
+    def operators(self) -> list[tuple[str, Any]]:
+        names = [name for name in type(self).model_fields if name != "unit"]
+        return [(name, getattr(self, name)) for name in names if getattr(self, name) is not None]
+
+
+class Check(Known):
+    """A declarative check: what must hold of one subject, when, how bad it is if not, why, and what to do."""
+
+    title: Text
+    topic: Literal["siting", "gas", "water", "feed", "process", "structure", "commissioning", "hygiene", "handling", "entry"]
+    subject: Identifier = Field(description="Id of a fact or name of a quantity.")
+    must: Condition
+    when: dict[Identifier, Condition] = Field(default_factory=dict, description="All must hold for the check to apply.")
+    severity: Severity
+    absolute: bool = Field(False, description="Holds everywhere: no later pack may soften or remove it.")
+    why: Text
+    do: Text
+    asked_in: tuple[Literal["sizing", "first_charge", "maintenance_feed", "safety_check"], ...] = Field(
+        ("safety_check",), description="Operations that evaluate it."
+    )
+
+
+class Caution(Known):
+    """A sentence that stands beside the answer whatever the facts are."""
+
+    signal: Severity
+    text: Text
+    shown_in: tuple[Literal["sizing", "first_charge", "maintenance_feed", "safety_check"], ...] = ()
+
+
+class PackHeader(Entry):
+    id: Identifier
+    version: Annotated[str, Field(pattern=r"^\d+\.\d+\.\d+$")]
+    title: Text
+    region: Text | None = None
+
+
+Practice.model_rebuild()
+
+
+class RulebookData(Entry):
+    """All layers merged: what the JSON Schema of a complete rulebook describes."""
+
+    pack: PackHeader
+    sources: dict[Identifier, Source] = {}
+    substrates: dict[Identifier, Substrate]
+    animals: dict[Identifier, Animal]
+    structures: dict[Identifier, Structure]
+    appliances: dict[Identifier, Appliance]
+    practice: Practice
+    facts: dict[Identifier, Fact]
+    checks: dict[Identifier, Check]
+    cautions: dict[Identifier, Caution]
