@@ -11,6 +11,7 @@ from enum import StrEnum
 from typing import TYPE_CHECKING, Annotated, Any, Literal, Self
 
 from pydantic import BaseModel, BeforeValidator, ConfigDict, Field, ValidationInfo, model_validator
+from pydantic.json_schema import SkipJsonSchema
 from pydantic_core import PydanticCustomError
 
 from kilisho.units import KINDS, UnknownUnitError, from_canonical, unit_of
@@ -66,6 +67,7 @@ class Property(Known):
     typical: float = Field(description="The value used when nobody has measured.")
     high: float | None = Field(None, description="Highest value that is usual.")
     unit: str = Field(description="UCUM code in which the pack states the figure.")
+    kind: SkipJsonSchema[str] = Field("number", description="Kind of quantity; set by the field that holds the figure.")
 
     @model_validator(mode="after")
     def _in_order(self) -> Self:
@@ -95,7 +97,7 @@ def _canonical(kind: str, at_least: float, at_most: float) -> BeforeValidator:
             unit = unit_of(kind, value["unit"])
         except UnknownUnitError as error:
             raise PydanticCustomError("unknown_unit", "{reason}", {"reason": str(error)}) from None
-        out = dict(value)
+        out = {**value, "kind": kind}
         for name in ("low", "typical", "high"):
             number = value.get(name)
             if isinstance(number, bool) or not isinstance(number, int | float):
@@ -115,28 +117,32 @@ def _of(kind: str, at_least: float = 0.0, at_most: float = 1e9) -> Any:
 
 
 if TYPE_CHECKING:
-    Share = Number = Length = Area = Volume = Mass = Time = MassFlow = VolumeFlow = Temperature = TemperatureDifference = Property
-    Pressure = Density = GasYield = Rate = SpecificFlow = WorkRate = WalkingTime = Speed = GasUseRate = Property
+    Share = Property
+    Number = Property
+    Volume = Property
+    Mass = Property
+    Time = Property
+    MassFlow = Property
+    VolumeFlow = Property
+    Pressure = Property
+    Density = Property
+    GasYield = Property
+    Rate = Property
+    SpecificFlow = Property
+    GasUseRate = Property
 else:
     Share = _of("share", 0, 1)
     Number = _of("number")
-    Length = _of("length")
-    Area = _of("area")
     Volume = _of("volume")
     Mass = _of("mass")
     Time = _of("time")
     MassFlow = _of("mass_flow")
     VolumeFlow = _of("volume_flow")
-    Temperature = _of("temperature", ABSOLUTE_ZERO, 200)
-    TemperatureDifference = _of("temperature_difference", -100, 100)
     Pressure = _of("pressure")
     Density = _of("density")
     GasYield = _of("gas_yield", 0, 2)
     Rate = _of("rate", 0, 10)
     SpecificFlow = _of("specific_flow", 0, 1)
-    WorkRate = _of("work_rate")
-    WalkingTime = _of("walking_time")
-    Speed = _of("speed")
     GasUseRate = _of("gas_use_rate")
 
 
@@ -168,7 +174,7 @@ class Dilution(Known):
 class Substrate(Named):
     """Something that can be fed. Solids are mass shares, nitrogen and minerals are shares of total solids."""
 
-    group: Literal["dung", "droppings", "excreta", "urine", "crop_residue", "green_matter", "food_residue", "by_product"]
+    group: Literal["dung", "droppings", "poultry", "excreta", "urine", "crop_residue", "green_matter", "food_residue", "by_product"]
     total_solids: Share = Field(description="Dry matter, share of fresh mass.")
     volatile_solids: Share = Field(description="Organic part, share of total solids.")
     bulk_density: Density = Field(description="As handled in a bucket.")

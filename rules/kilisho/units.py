@@ -146,6 +146,7 @@ _TABLE: dict[str, list[tuple[str, float, str] | tuple[str, float, str, float]]] 
     "hours_per_day": [("h/d", 1.0, "hour / day"), ("h", 1.0, "hour / day"), ("min/d", 1 / 60, "minute / day")],
     "gas_use_rate": [("m3/h", 1.0, "meter**3 / hour"), ("L/h", _LITRE, "liter / hour")],
     "slope": [("1", 1.0, "dimensionless"), ("%", 1e-2, "percent")],
+    "diffusivity": [("m2/d", 1.0, "meter**2 / day"), ("m2/s", 86400.0, "meter**2 / second")],
     "price_per_mass": [("kg", 1.0, "1 / kilogram"), ("t", 1e-3, "1 / metric_ton")],
 }
 

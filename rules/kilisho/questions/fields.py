@@ -10,7 +10,8 @@ import datetime as dt
 import math
 from collections.abc import Callable
 from dataclasses import dataclass
-from typing import Annotated, Any
+from difflib import get_close_matches
+from typing import Any
 
 from pydantic import GetCoreSchemaHandler, GetJsonSchemaHandler
 from pydantic_core import PydanticCustomError, core_schema
@@ -187,43 +188,72 @@ FIRST_YEAR, LAST_YEAR = 1990, 2150
 LONGEST_IDENTIFIER, LONGEST_LABEL = 64, 200
 _DATE_PATTERN = r"^(199\d|20\d\d|21[0-4]\d|2150)-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$"
 
-Day = Annotated[dt.date, Checked(_read_date, (("type", "string"), ("format", "date"), ("pattern", _DATE_PATTERN)))]
-YesNo = Annotated[bool, Checked(_read_yes_no, (("type", "boolean"),))]
-Label = Annotated[str, Checked(_read_label, (("type", "string"), ("minLength", 1), ("maxLength", LONGEST_LABEL)))]
+DAY = Checked(_read_date, (("type", "string"), ("format", "date"), ("pattern", _DATE_PATTERN)))
+YES_NO = Checked(_read_yes_no, (("type", "boolean"),))
+LABEL = Checked(_read_label, (("type", "string"), ("minLength", 1), ("maxLength", LONGEST_LABEL)))
 
 
 def identifier(section: str) -> Checked:
     """An id of a section of the rulebook. The published schema lists the ids of the rulebook that is served."""
-    return Checked(_read_identifier, (("type", "string"), ("maxLength", LONGEST_IDENTIFIER), ("x-ids-of", section)))
+    return Checked(_read_identifier, (("type", "string"), ("minLength", 1), ("maxLength", LONGEST_IDENTIFIER), ("x-ids-of", section)))
 
 
-SubstrateId = Annotated[str, identifier("substrates")]
-AnimalId = Annotated[str, identifier("animals")]
-StructureId = Annotated[str, identifier("structures")]
-ApplianceId = Annotated[str, identifier("appliances")]
-CoverId = Annotated[str, identifier("covers")]
+def one_of(values: tuple[str, ...]) -> Checked:
+    """One of a closed set of words."""
 
-TotalVolume = Annotated[float, InUnit("volume", "m3", 0.1, 1000)]
-WorkingVolume = Annotated[float, InUnit("volume", "m3", 0.05, 1000)]
-GasStorageVolume = Annotated[float, InUnit("volume", "m3", 0, 1000)]
-ContainerVolume = Annotated[float, InUnit("volume", "L", 0.5, 20_000)]
-StoredMass = Annotated[float, InUnit("mass", "kg", 0, 1e6)]
-LiveWeight = Annotated[float, InUnit("mass", "kg", 0.02, 2000)]
-DailyMass = Annotated[float, InUnit("mass_flow", "kg/d", 0, 1e5)]
-DailyWater = Annotated[float, InUnit("volume_flow", "L/d", 0, 1e6)]
-DailyGas = Annotated[float, InUnit("volume_flow", "m3/d", 0, 1e3)]
-DungPerHead = Annotated[float, InUnit("mass_flow", "kg/d", 0, 200)]
-Distance = Annotated[float, InUnit("length", "m", 0, 500_000)]
-Temperature = Annotated[float, InUnit("temperature", "Cel", -40, 70)]
-TemperatureSwing = Annotated[float, InUnit("temperature_difference", "K", 0, 60)]
-Interval = Annotated[float, InUnit("time", "d", 0.25, 60)]
-Age = Annotated[float, InUnit("time", "d", 0, 36_525)]
-Solids = Annotated[float, InUnit("share", "1", 0, 1, above=True)]
-MassShare = Annotated[float, InUnit("share", "1", 0, 1)]
-BulkDensity = Annotated[float, InUnit("density", "kg/m3", 20, 2000)]
-Yield = Annotated[float, InUnit("gas_yield", "m3/kg", 0, 2)]
-CarbonToNitrogen = Annotated[float, plain_number(0.1, 1000)]
-WaterToFeed = Annotated[float, plain_number(0, 30)]
-HoursPerDay = Annotated[float, InUnit("hours_per_day", "h/d", 0, 24)]
-SlurryPh = Annotated[float, plain_number(0, 14)]
-PricePerMass = Annotated[float, InUnit("price_per_mass", "kg", 0, 1e6, key="per")]
+    def read(value: Any) -> str:
+        if isinstance(value, str) and value in values:
+            return value
+        nearest = get_close_matches(str(value)[:LONGEST_IDENTIFIER], values, n=3, cutoff=0.4)
+        raise PydanticCustomError("not_one_of", "must be one of {allowed}", {"allowed": ", ".join(values), "nearest": nearest})
+
+    return Checked(read, (("type", "string"), ("enum", list(values))))
+
+
+def list_of(values: tuple[str, ...]) -> Checked:
+    """A list of words from a closed set; an empty list says that none of them is there."""
+    single = one_of(values)
+
+    def read(value: Any) -> tuple[str, ...]:
+        if not isinstance(value, list) or len(value) > len(values):
+            raise PydanticCustomError("list_expected", "a list of at most {most} of: {allowed}", {"most": len(values), "allowed": ", ".join(values)})
+        return tuple(single.read(item) for item in value)
+
+    item = dict(single.schema)
+    return Checked(read, (("type", "array"), ("items", item), ("maxItems", len(values))))
+
+
+SUBSTRATE = identifier("substrates")
+ANIMAL = identifier("animals")
+STRUCTURE = identifier("structures")
+APPLIANCE = identifier("appliances")
+COVER = identifier("covers")
+HOUSING = one_of(("stall", "night_pen", "grazing"))
+
+TOTAL_VOLUME = InUnit("volume", "m3", 0.1, 1000)
+WORKING_VOLUME = InUnit("volume", "m3", 0.05, 1000)
+GAS_STORAGE_VOLUME = InUnit("volume", "m3", 0, 1000)
+CONTAINER_VOLUME = InUnit("volume", "L", 0.5, 20_000)
+STORED_MASS = InUnit("mass", "kg", 0, 1e6)
+LOAD_MASS = InUnit("mass", "kg", 1, 1e5)
+LIVE_WEIGHT = InUnit("mass", "kg", 0.02, 2000)
+DAILY_MASS = InUnit("mass_flow", "kg/d", 0, 1e5, above=True)
+DAILY_WATER = InUnit("volume_flow", "L/d", 0, 1e6)
+DAILY_GAS = InUnit("volume_flow", "m3/d", 0, 1e3, above=True)
+DUNG_PER_HEAD = InUnit("mass_flow", "kg/d", 0, 200, above=True)
+DISTANCE = InUnit("length", "m", 0, 500_000)
+TEMPERATURE = InUnit("temperature", "Cel", -40, 70)
+TEMPERATURE_SWING = InUnit("temperature_difference", "K", 0, 60)
+INTERVAL = InUnit("time", "d", 0.25, 60)
+AGE = InUnit("time", "d", 0, 36_525)
+SOLIDS = InUnit("share", "1", 0.001, 1)
+MASS_SHARE = InUnit("share", "1", 0, 1)
+NITROGEN = InUnit("share", "1", 0.0001, 0.6)
+METHANE_SHARE = InUnit("share", "1", 0.05, 0.95)
+BULK_DENSITY = InUnit("density", "kg/m3", 20, 2000)
+GAS_YIELD = InUnit("gas_yield", "m3/kg", 0, 2)
+HOURS_PER_DAY = InUnit("hours_per_day", "h/d", 0, 24, above=True)
+PRICE_PER_MASS = InUnit("price_per_mass", "kg", 0, 1e6, key="per")
+CARBON_TO_NITROGEN = plain_number(0.1, 1000)
+WATER_TO_FEED = plain_number(0, 30)
+SLURRY_PH = plain_number(0, 14)

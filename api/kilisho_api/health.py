@@ -1,0 +1,65 @@
+"""Alive, ready and measured: the addresses that whoever runs the service watches."""
+
+from __future__ import annotations
+
+import json
+import logging
+from collections.abc import Callable, Mapping
+from typing import Any
+
+from litestar import Request, Response, get
+from litestar.handlers import HTTPRouteHandler
+
+from kilisho.questions import Question
+from kilisho_api.encoding import encode
+from kilisho_api.http_rules import JSON, admit
+from kilisho_api.metrics import METRICS_TEXT, Meter
+from kilisho_api.problems import ProblemError
+
+_LOG = logging.getLogger("kilisho.api")
+
+
+class SelfCheck:
+    """Recomputes each question's own example and compares with the first result of this process."""
+
+    def __init__(self, questions: Mapping[str, Question]) -> None:
+        self._questions, self._first = questions, dict[str, bytes]()
+
+    def faults(self) -> list[str]:
+        """Names of the questions whose example fails or changes; empty when all is well."""
+        return [name for name, question in self._questions.items() if not self._sound(name, question)]
+
+    def _sound(self, name: str, question: Question) -> bool:
+        try:
+            answer = encode(question.ask(json.dumps(question.example).encode()))
+        except Exception:
+            _LOG.exception("the example of %s fails", name)
+            return False
+        return self._first.setdefault(name, answer) == answer
+
+
+def handlers(check: SelfCheck, meter: Meter, identity: Mapping[str, str]) -> list[HTTPRouteHandler]:
+    """The handlers of /health, /ready and /metrics."""
+
+    def ready() -> bytes:
+        faults = check.faults()
+        if faults:
+            raise ProblemError("not-ready", f"The service cannot recompute its examples of {', '.join(faults)}.")
+        return encode({"status": "ready", "rulebook": dict(identity)})
+
+    return [
+        _fresh("/health", JSON, lambda: encode({"status": "live"})),
+        _fresh("/ready", JSON, ready),
+        _fresh("/metrics", METRICS_TEXT, meter.text),
+    ]
+
+
+def _fresh(path: str, media_type: str, make: Callable[[], bytes]) -> HTTPRouteHandler:
+    offers = (media_type.split(";", maxsplit=1)[0],)
+
+    @get(path, sync_to_thread=False)
+    def handle(request: Request[Any, Any, Any]) -> Response[bytes]:
+        admit(request, offers)
+        return Response(make(), media_type=media_type)
+
+    return handle

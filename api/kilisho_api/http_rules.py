@@ -1,0 +1,65 @@
+"""Rules of HTTP that are checked before a handler answers: Accept, Content-Type, and the query."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable, Sequence
+from difflib import get_close_matches
+from typing import Any
+from urllib.parse import parse_qsl
+
+from kilisho_api.negotiation import preferred
+from kilisho_api.problems import AnyRequest, ProblemError
+
+JSON = "application/json"
+
+_CONTENT_TYPE = re.compile(r'\s*application/json\s*(;\s*charset="?utf-8"?\s*)?', re.IGNORECASE)
+MOST_PARAMETERS = 100
+YES_OR_NO = {"true": True, "false": False}
+
+
+def admit(request: AnyRequest, offers: Sequence[str] = (JSON,), query: Sequence[str] = ()) -> dict[str, bool]:
+    """The flags of the query, once Accept admits one of ``offers``; raises :class:`ProblemError` (406, 422).
+
+    Called by the handlers themselves: the framework's guards would copy the request and, when plain functions, hop to a thread.
+    """
+    if preferred(header(request, b"accept"), offers) is None:
+        raise ProblemError("not-acceptable", f"The Accept header must admit {' or '.join(offers)}.")
+    return read_query(request.scope["query_string"], query) if request.scope["query_string"] else {}
+
+
+def header(request: AnyRequest, name: bytes) -> str:
+    """All headers of this name as one, read straight from the scope: the framework's mapping takes ten times as long to build."""
+    return ",".join([value.decode("latin-1") for key, value in request.scope["headers"] if key == name])
+
+
+def read_query(query: bytes, known: Sequence[str]) -> dict[str, bool]:
+    """The flags in ``query``; raises :class:`ProblemError` with every fault."""
+    flags, errors = dict[str, bool](), list[dict[str, Any]]()
+    for name, value in parse_qsl(query.decode("latin-1"), keep_blank_values=True)[:MOST_PARAMETERS]:
+        code, detail, nearest = _parameter_fault(name, value, known, flags)
+        if code:
+            errors.append({"parameter": name[:64], "code": code, "detail": detail, "nearest": nearest})
+        flags[name] = YES_OR_NO.get(value, False)
+    if errors:
+        raise ProblemError("invalid-request", "The query does not fit this address.", errors)
+    return flags
+
+
+def _parameter_fault(name: str, value: str, known: Sequence[str], seen: Iterable[str]) -> tuple[str, str, list[str]]:
+    if name not in known:
+        nearest = get_close_matches(name[:64], known, n=1, cutoff=0.4) or list(known)
+        return "unknown_parameter", "no such query parameter here", nearest
+    if name in seen:
+        return "repeated_parameter", "given more than once", []
+    if value not in YES_OR_NO:
+        return "yes_no_expected", "true or false", list(YES_OR_NO)
+    return "", "", []
+
+
+def demand_json(request: AnyRequest) -> None:
+    """Refuse (415) a body that is not plain application/json in UTF-8."""
+    if not _CONTENT_TYPE.fullmatch(header(request, b"content-type")):
+        raise ProblemError("unsupported-media-type", "Content-Type must be application/json.", headers={"Accept": "application/json"})
+    if header(request, b"content-encoding").lower() not in ("", "identity"):
+        raise ProblemError("unsupported-media-type", "The body must not be compressed.", headers={"Accept-Encoding": "identity"})

@@ -1,0 +1,103 @@
+"""The words of the contract: what a developer reads first."""
+
+from __future__ import annotations
+
+from kilisho.units import KINDS
+from kilisho_api.problem_types import PROBLEM_TYPES
+
+TITLE = "Kilisho API"
+VERSION = "0.1.0"
+SUMMARY = "Questions about biogas digesters on small farms, answered from a rulebook."
+TAGS = (
+    {"name": "Questions", "description": "Each takes what is known of one farm and answers with numbers, ranges, findings and cautions."},
+    {"name": "Rulebook", "description": "What the answers rest on: substrates, animals, structures, checks, sources. Cacheable."},
+    {"name": "Service", "description": "Health, readiness, figures for monitoring, and what each kind of problem means."},
+)
+
+# Codes of faults in a body. A test compares them with every code that the service is ever seen to send.
+CODES = {
+    "missing": "a required member is absent",
+    "extra_forbidden": "there is no such member here; nearest offers names close to it",
+    "model_type": "an object was expected",
+    "list_type": "a list was expected",
+    "too_short": "the list has too few items",
+    "too_long": "the list has too many items",
+    "number_expected": "a number, or an object with value and unit, was expected",
+    "whole_number_expected": "a whole number was expected",
+    "value_and_unit": "an object with exactly value and unit was expected",
+    "unit_expected": "the unit must be text",
+    "unknown_unit": "the unit is not one that the member knows; nearest offers some",
+    "out_of_range": "the value lies outside its meaning; the detail gives the bounds",
+    "date_expected": "an existing day as YYYY-MM-DD was expected",
+    "yes_no_expected": "true or false was expected",
+    "text_expected": "text of a limited length was expected",
+    "not_one_of": "the value is not one of those listed",
+    "list_expected": "a list of the listed values, each once, was expected",
+    "unknown_id": "the rulebook holds no entry with this id; nearest offers some",
+}
+
+
+def description(largest_body: int) -> str:
+    """The manual in Markdown."""
+    return "\n\n".join((*_ABOUT, _units(), *_ANSWERS, _problems(), _ERRORS, _limits(largest_body), *_REST))
+
+
+_ABOUT = (
+    "Kilisho answers the questions that an extension officer works out on a farm visit: how large a digester, what the first charge "
+    "takes, what to feed every day, whether a site is safe. It keeps nothing: the same question to the same rulebook has the same "
+    "answer, so repeating a request is always safe.",
+    "**An answer does not replace local codes or licensed practice.** Gas, pits, pressure and excavation kill. Show the findings "
+    "and cautions of an answer beside its numbers, and read a finding whose verdict is `unknown` as *not known to be safe*.",
+    "## Asking\n\nEvery question is a POST of one JSON object as `application/json`. Members that are not part of a request are refused, "
+    "so a misspelt name never goes unnoticed. Whatever is left out is taken from the rulebook and listed under `assumptions`. "
+    "A member is left out, not sent as `null`.",
+)
+
+
+def _units() -> str:
+    rows = "\n".join(f"| {kind.name.replace('_', ' ')} | {', '.join(f'`{code}`' for code in kind.units)} |" for kind in KINDS.values())
+    return (
+        "## Numbers and units\n\nA number with a dimension is either bare, in the unit that its schema names, or an object such as "
+        '`{"value": 12, "unit": "m3"}`. Units are UCUM codes, and case matters. Answers always give `value` and `unit`, and `low` and '
+        "`high` where the value is uncertain. Gas volumes are as used (moist, at the digester's temperature and pressure) unless the "
+        f"name ends in `_normal`.\n\n| kind | codes |\n|---|---|\n{rows}"
+    )
+
+
+_ANSWERS = (
+    "## Answers\n\nEvery answer carries `assumptions` (what the rulebook supplied, with how it is known), `findings` (how each check "
+    "ended: fail, or unknown with what is missing), `cautions`, and `rulebook`. Answers are open: take no offence at members that you "
+    "do not know, and treat a signal word that you do not know as a warning.",
+    "`?explain=true` adds `derivation`: every derived quantity with its formula, inputs and source.",
+    "## Rulebook versions\n\n`rulebook` names the id, version and content hash of what an answer rests on. Store it with the answer. The "
+    "same hash gives the same numbers; a changed figure changes the hash and the version. An operator may lay packs of a region or a "
+    "programme over the base pack: ids and figures are then those of the rulebook that is served, listed under /v1.",
+)
+
+
+def _problems() -> str:
+    rows = "\n".join(f"| {kind.status} | [{kind.slug}]({kind.address}) | {kind.title} |" for kind in PROBLEM_TYPES.values())
+    return (
+        "## Problems\n\nEvery refusal is `application/problem+json` (RFC 9457). `type` is an address that this service serves, `instance` "
+        f"carries the request's id.\n\n| status | type | title |\n|---|---|---|\n{rows}"
+    )
+
+
+_ERRORS = (
+    "All faults of a request come at once under `errors`, up to 100. Each has a `code`, a `detail`, and a `pointer` (RFC 6901) into the "
+    "body or the name of the query `parameter`; `nearest` offers valid names. Besides the codes below, some faults lie between members "
+    "(a ready date before the first day of collection) and cannot be said in a schema; their details say what is wrong.\n\n"
+    "| code | meaning |\n|---|---|\n" + "\n".join(f"| `{code}` | {meaning} |" for code, meaning in CODES.items())
+)
+
+
+def _limits(largest_body: int) -> str:
+    return f"## Limits\n\nA body has at most {largest_body} bytes. Lists and texts have the limits of their schemas. NaN and Infinity are not JSON."
+
+
+_REST = (
+    "## Caching\n\nAll pages under /v1 that are read with GET carry a strong `ETag`; send it back in `If-None-Match` and get 304 while "
+    "nothing has changed. HEAD works wherever GET does.",
+    "## Request ids\n\nSend a UUID as `X-Request-Id` and it comes back, in the header and in `instance`; otherwise one is made.",
+    "## Changes\n\nWithin /v1 no member of a request becomes required, none disappears from an answer, and no meaning changes.",
+)

@@ -1,0 +1,121 @@
+"""JSON Schemas as pydantic itself makes them: closed for requests, open for answers, with repeated parts named once."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Mapping, Sequence
+from typing import Any, Literal
+
+from pydantic import BaseModel
+from pydantic.json_schema import GenerateJsonSchema, models_json_schema
+
+from kilisho.questions import fields
+from kilisho.questions.fields import InUnit
+from kilisho.rulebook import RulebookData
+
+Schema = dict[str, Any]
+Mode = Literal["validation", "serialization"]
+PLACE = "#/components/schemas/"
+QUANTITY_KEYS = ("anyOf", "x-kind", "x-unit")
+
+
+class _WithoutMadeUpTitles(GenerateJsonSchema):
+    """A title that only repeats the member's name makes a contract longer and says nothing."""
+
+    def field_title_should_be_set(self, schema: Any) -> bool:  # noqa: ARG002
+        return False
+
+
+class Components:
+    """The named schemas of a contract, and the way in which parts that repeat become names."""
+
+    def __init__(self, data: RulebookData) -> None:
+        self.schemas: dict[str, Schema] = {}
+        self._ids = _ids(data)
+        self._names = {_key(item.json_schema()): _camel(name) for name, item in vars(fields).items() if isinstance(item, InUnit)}
+
+    def add(self, models: Sequence[type[BaseModel]], mode: Mode, suffix: str) -> dict[type[BaseModel], str]:
+        """Add ``models`` and all that they use; returns their names. A name that means something else already gets ``suffix``."""
+        _, top = models_json_schema([(model, mode) for model in models], ref_template=PLACE + "{model}", schema_generator=_WithoutMadeUpTitles)
+        found = {name: self._tidy(schema, name) if mode == "validation" else _opened(schema) for name, schema in top["$defs"].items()}
+        names = {name: self._free_name(name.lstrip("_"), schema, suffix) for name, schema in found.items()}
+        for name, schema in found.items():
+            self.schemas[names[name]] = _mapped(schema, lambda part: _renamed(part, names))
+        return {model: names[model.__name__] for model in models}
+
+    def put(self, name: str, schema: Schema) -> Schema:
+        """Add a schema of our own; returns the reference to it."""
+        self.schemas[name] = schema
+        return {"$ref": PLACE + name}
+
+    def _free_name(self, name: str, schema: Schema, suffix: str) -> str:
+        return name if self.schemas.get(name, schema) == schema else name + suffix
+
+    def _tidy(self, schema: Schema, name: str) -> Schema:
+        properties = {member: _mapped(part, lambda p, m=member: self._named(p, m)) for member, part in schema.get("properties", {}).items()}
+        return {**schema, "properties": properties} if properties else self._named(schema, name)
+
+    def _named(self, schema: Schema, member: str) -> Schema:
+        """``schema`` with a reference in place of a quantity or of an id of the rulebook."""
+        if "x-ids-of" in schema:
+            section = schema["x-ids-of"]
+            others = {key: value for key, value in schema.items() if key not in ("x-ids-of", "type", "maxLength")}
+            return {**self.put(_id_name(section), self._id_schema(section)), **others}
+        if "x-kind" not in schema:
+            return schema
+        quantity = {key: schema[key] for key in QUANTITY_KEYS}
+        others = {key: value for key, value in schema.items() if key not in QUANTITY_KEYS}
+        return {**self.put(self._quantity_name(quantity, member), quantity), **others}
+
+    def _quantity_name(self, quantity: Schema, member: str) -> str:
+        key = _key(quantity)
+        if key not in self._names:
+            taken = {*self._names.values(), *self.schemas}
+            wanted = _camel(member)
+            self._names[key] = next(name for name in _numbered(wanted) if name not in taken)
+        return self._names[key]
+
+    def _id_schema(self, section: str) -> Schema:
+        text = f"Id of an entry of the rulebook's {section}."
+        return {"type": "string", "description": text, **({"enum": self._ids[section]} if self._ids[section] else {})}
+
+
+def _ids(data: RulebookData) -> Mapping[str, list[str]]:
+    entries = {name: getattr(data, name) for name in type(data).model_fields} | {"containers": data.practice.containers, "covers": data.practice.covers}
+    return {section: list(found) for section, found in entries.items() if isinstance(found, Mapping)}
+
+
+def _id_name(section: str) -> str:
+    return _camel(section.removesuffix("s")) + "Id"
+
+
+def _camel(name: str) -> str:
+    return "".join(part[:1].upper() + part[1:].lower() for part in name.split("_") if part)
+
+
+def _numbered(name: str) -> Iterable[str]:
+    yield name
+    for count in range(2, 1000):
+        yield f"{name}{count}"
+
+
+def _key(quantity: Schema) -> str:
+    return repr({key: quantity[key] for key in QUANTITY_KEYS})
+
+
+def _mapped(value: Any, change: Callable[[Schema], Schema]) -> Any:
+    """``value`` with ``change`` applied to every schema in it, the inner ones first."""
+    if isinstance(value, dict):
+        return change({key: _mapped(inner, change) for key, inner in value.items()})
+    return [_mapped(inner, change) for inner in value] if isinstance(value, list) else value
+
+
+def _opened(schema: Schema) -> Schema:
+    """An answer's schema: a client must take members that it does not know."""
+    return _mapped(schema, lambda part: {key: value for key, value in part.items() if key != "additionalProperties" or isinstance(value, dict)})
+
+
+def _renamed(part: Schema, names: Mapping[str, str]) -> Schema:
+    reference = part.get("$ref")
+    if not isinstance(reference, str) or reference.removeprefix(PLACE) not in names:
+        return part
+    return {**part, "$ref": PLACE + names[reference.removeprefix(PLACE)]}

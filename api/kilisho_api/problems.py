@@ -1,0 +1,100 @@
+"""Every refusal and failure as RFC 9457 problem+json. Nothing of the request's content, no path and no trace goes out."""
+
+from __future__ import annotations
+
+import logging
+import re
+from collections.abc import Mapping, Sequence
+from typing import Any
+
+from litestar import Request, Response
+from litestar.exceptions import HTTPException
+from litestar.types import ExceptionHandlersMap
+
+from kilisho.faults import MalformedError, RefusedError
+from kilisho_api.encoding import encode
+from kilisho_api.problem_types import BY_STATUS, PROBLEM_TYPES, ProblemType
+
+PROBLEM_JSON = "application/problem+json"
+MOST_ERRORS = 100
+_LOG = logging.getLogger("kilisho.api")
+_POSITION = re.compile(r"at line (\d+) column (\d+)$")
+AnyRequest = Request[Any, Any, Any]
+
+
+class ProblemError(Exception):
+    """A refusal on its way out: its type by slug, a detail for this occurrence and, where it helps, a list of errors."""
+
+    def __init__(self, slug: str, detail: str, errors: Sequence[Mapping[str, Any]] = (), headers: Mapping[str, str] | None = None) -> None:
+        self.kind, self.detail, self.errors, self.headers = PROBLEM_TYPES[slug], detail, errors, dict(headers or {})
+        super().__init__(detail)
+
+
+def handlers() -> ExceptionHandlersMap:
+    """One handler for each family of exceptions, for the application's outermost layer."""
+    return {
+        ProblemError: _of_problem,
+        MalformedError: _of_malformed,
+        RefusedError: _of_refused,
+        HTTPException: _of_framework,
+        Exception: _of_failure,
+    }
+
+
+def body_of(kind: ProblemType, detail: str, request_id: str, errors: Sequence[Mapping[str, Any]] = ()) -> dict[str, Any]:
+    """The members of a problem document."""
+    instance = f"urn:uuid:{request_id}"
+    body = {"type": kind.address, "title": kind.title, "status": kind.status, "detail": detail, "instance": instance}
+    return {**body, "errors": list(errors)} if errors else body
+
+
+def _reply(request: AnyRequest, problem: ProblemError) -> Response[bytes]:
+    # Litestar's Scope is closed for typing; the outer layer has put the id there under a name of ours.
+    request_id = str(request.scope["kilisho.request_id"])  # type: ignore[typeddict-item]
+    body = encode(body_of(problem.kind, problem.detail, request_id, problem.errors))
+    return Response(body, status_code=problem.kind.status, media_type=PROBLEM_JSON, headers=problem.headers)
+
+
+def _of_problem(request: AnyRequest, error: Exception) -> Response[bytes]:
+    assert isinstance(error, ProblemError)
+    return _reply(request, error)
+
+
+def _of_malformed(request: AnyRequest, error: Exception) -> Response[bytes]:
+    return _reply(request, ProblemError("malformed-json", syntax_detail(str(error))))
+
+
+_SYNTAX = {"duplicate key": "names a member twice", "recursion": "nests too deeply"}
+
+
+def syntax_detail(message: str) -> str:
+    """What is wrong and where; the parser's own words may repeat a member name of the caller and are not passed on."""
+    what = next((words for mark, words in _SYNTAX.items() if mark in message), "is not one JSON document")
+    place = _POSITION.search(message)
+    return f"The body {what}" + (f" (line {place[1]}, column {place[2]})." if place else ".")
+
+
+def _of_refused(request: AnyRequest, error: Exception) -> Response[bytes]:
+    assert isinstance(error, RefusedError)
+    faults = [fault.as_dict() for fault in error.faults[:MOST_ERRORS]]
+    count = len(error.faults)
+    more = f" The first {MOST_ERRORS} are listed." if count > MOST_ERRORS else ""
+    return _reply(request, ProblemError("invalid-request", f"{count} fault{'s' if count > 1 else ''} in the body.{more}", faults))
+
+
+_DETAILS = {
+    404: "No operation and no page has this address.",
+    405: "Use a method that the Allow header lists.",
+    413: "The body is larger than the service takes.",
+}
+
+
+def _of_framework(request: AnyRequest, error: Exception) -> Response[bytes]:
+    assert isinstance(error, HTTPException)
+    kind = BY_STATUS.get(error.status_code) or (BY_STATUS[400] if error.status_code < 500 else BY_STATUS[500])
+    return _reply(request, ProblemError(kind.slug, _DETAILS.get(kind.status, kind.about), headers=error.headers))
+
+
+def _of_failure(request: AnyRequest, error: Exception) -> Response[bytes]:
+    _LOG.error("request %s failed", request.scope["kilisho.request_id"], exc_info=error)  # type: ignore[typeddict-item]
+    return _reply(request, ProblemError("internal-error", "The service failed; the fault is ours and has been logged."))

@@ -1,0 +1,112 @@
+"""What can be set from outside, read once from the environment and checked before anything starts."""
+
+from __future__ import annotations
+
+import os
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, field, fields
+from typing import Any
+
+PREFIX = "KILISHO_"
+
+
+class SettingsError(ValueError):
+    """One or more settings cannot be used; ``faults`` holds a line for each."""
+
+    def __init__(self, faults: list[str]) -> None:
+        self.faults = tuple(faults)
+        super().__init__("\n".join(faults))
+
+
+def whole_number(least: int, most: int) -> Callable[[str], int]:
+    """A reader of whole numbers from ``least`` to ``most``; raises ValueError with what was expected."""
+
+    def read(text: str) -> int:
+        if text.startswith("tcp://"):
+            raise ValueError("a number, not the address of a cluster's service link; turn service links off for this container")
+        if not text.isascii() or not text.isdigit() or not least <= int(text[:20]) <= most:
+            raise ValueError(f"a whole number from {least} to {most}")
+        return int(text)
+
+    return read
+
+
+def _host(text: str) -> str:
+    if not text or any(mark.isspace() or mark == "/" for mark in text):
+        raise ValueError("a host name or an address to listen on, without scheme or path")
+    return text
+
+
+def _paths(text: str) -> tuple[str, ...]:
+    return tuple(part for part in text.split(os.pathsep) if part)
+
+
+def _origins(text: str) -> tuple[str, ...]:
+    origins = tuple(part.strip() for part in text.split(",") if part.strip())
+    if any(not origin.startswith(("http://", "https://")) or origin.count("/") != 2 for origin in origins if origin != "*"):
+        raise ValueError("origins such as https://app.example, separated by commas, or *")
+    return origins
+
+
+def _level(text: str) -> str:
+    if text not in ("debug", "info", "warning", "error"):
+        raise ValueError("debug, info, warning or error")
+    return text
+
+
+def _setting(default: Any, read: Callable[[str], Any], about: str) -> Any:
+    return field(default=default, metadata={"read": read, "about": about})
+
+
+@dataclass(frozen=True)
+class Settings:
+    """All settings. Each is read from the environment variable of its name in capitals after ``KILISHO_``.
+
+    host : address to listen on.
+    port : port to listen on, 1 to 65535.
+    workers : processes that answer, 1 to 64.
+    packs : packs laid over the base pack, in order; in the environment separated like a search path.
+    largest_body : largest request body, in bytes, 1 kB to 100 MB.
+    cors_origins : web origins that may call from a browser; empty means none, ``*`` all.
+    catalogue_max_age : seconds that a client may keep a catalogue page, 0 to 1 year.
+    log_level : debug, info, warning or error.
+    """
+
+    host: str = _setting("127.0.0.1", _host, "Address to listen on; 0.0.0.0 inside a container.")
+    port: int = _setting(8000, whole_number(1, 65_535), "Port to listen on.")
+    workers: int = _setting(1, whole_number(1, 64), "Processes that answer; one for each core is a good start.")
+    packs: tuple[str, ...] = _setting((), _paths, "Packs laid over the base pack, in order, separated like a search path.")
+    largest_body: int = _setting(1_000_000, whole_number(1_000, 100_000_000), "Largest request body in bytes.")
+    cors_origins: tuple[str, ...] = _setting((), _origins, "Web origins that may call from a browser, separated by commas; * for all.")
+    catalogue_max_age: int = _setting(3_600, whole_number(0, 31_536_000), "Seconds that a client may keep a catalogue page unasked.")
+    log_level: str = _setting("info", _level, "Least severity that is logged: debug, info, warning or error.")
+
+
+def read(environment: Mapping[str, str]) -> Settings:
+    """The settings in ``environment``; raises :class:`SettingsError` with everything that is wrong."""
+    values, faults = dict[str, Any](), list[str]()
+    for item in fields(Settings):
+        text = environment.get(variable(item.name))
+        if text is None:
+            continue
+        try:
+            values[item.name] = item.metadata["read"](text.strip())
+        except ValueError as error:
+            faults.append(f"{variable(item.name)}: expected {error}")
+    if faults:
+        raise SettingsError(faults)
+    return Settings(**values)
+
+
+def variable(name: str) -> str:
+    """The environment variable of the setting ``name``."""
+    return PREFIX + name.upper()
+
+
+def table() -> list[tuple[str, str, str]]:
+    """Variable, default and meaning of every setting, for the manual."""
+    return [(variable(item.name), _shown(item.default), item.metadata["about"]) for item in fields(Settings)]
+
+
+def _shown(default: Any) -> str:
+    return "(none)" if default == () else str(default)

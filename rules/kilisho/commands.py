@@ -1,0 +1,99 @@
+"""What the commands of :mod:`kilisho.cli` do, once their words are read. Each returns an exit code."""
+
+from __future__ import annotations
+
+import sys
+from argparse import Namespace
+from collections.abc import Mapping, Sequence
+from difflib import get_close_matches
+from pathlib import Path
+
+from pydantic_core import to_json
+
+from kilisho import packs
+from kilisho.faults import Fault, MalformedError, RefusedError
+from kilisho.questions import Question, open_questions
+
+OK, REFUSED, UNUSABLE = 0, 1, 2
+LARGEST_REQUEST = 1_000_000
+
+
+class UnusableError(Exception):
+    """The user's mistake outside the request itself: shown as it is, exit code 2."""
+
+
+def ask(chosen: Namespace) -> int:
+    """Answer the request in a file."""
+    questions = _questions(chosen.packs)
+    question = questions.get(chosen.operation)
+    if question is None:
+        nearest = get_close_matches(chosen.operation, questions, n=3, cutoff=0.4) or list(questions)
+        raise UnusableError(f"no operation is called {chosen.operation!r}; did you mean {' or '.join(nearest)}?")
+    try:
+        answer = question.ask(_read(chosen.file), chosen.explain)
+    except MalformedError as error:
+        return fail(REFUSED, str(error))
+    except RefusedError as error:
+        return fail(REFUSED, *map(_line, error.faults))
+    sys.stdout.buffer.write(to_json(answer, indent=2 if chosen.pretty else None) + b"\n")
+    return OK
+
+
+def operations(chosen: Namespace) -> int:
+    """List the questions."""
+    questions = _questions(chosen.packs)
+    widest = max(map(len, questions))
+    for name, question in questions.items():
+        print(f"{name:{widest}}  {question.title}")
+    return OK
+
+
+def check(chosen: Namespace) -> int:
+    """Print what is wrong with packs, a line for each fault."""
+    faults = packs.check(*chosen.files)
+    for fault in faults:
+        print(fault)
+    return REFUSED if faults else OK
+
+
+def show(chosen: Namespace) -> int:
+    """Print what the rulebook is."""
+    rulebook = packs.load(*chosen.packs)
+    for name, value in rulebook.identity.items():
+        print(f"{name}: {value}")
+    for section in type(rulebook.data).model_fields:
+        entries = getattr(rulebook.data, section)
+        if isinstance(entries, dict):
+            print(f"{section}: {len(entries)}")
+    return OK
+
+
+def _questions(layers: Sequence[str]) -> Mapping[str, Question]:
+    return open_questions(packs.load(*layers))
+
+
+def _read(file: str) -> bytes:
+    try:
+        with sys.stdin.buffer if file == "-" else Path(file).open("rb") as stream:
+            body = stream.read(LARGEST_REQUEST + 1)
+    except (OSError, ValueError) as error:
+        raise UnusableError(f"{file}: {getattr(error, 'strerror', None) or 'not a file name'}") from None
+    if len(body) > LARGEST_REQUEST:
+        raise UnusableError(f"{file}: more than {LARGEST_REQUEST} bytes")
+    try:
+        body.decode()
+    except UnicodeDecodeError:
+        raise UnusableError(f"{file}: not UTF-8 text") from None
+    return body
+
+
+def _line(fault: Fault) -> str:
+    nearest = f" (nearest: {', '.join(fault.nearest)})" if fault.nearest else ""
+    return f"{fault.pointer or '/'}: {fault.detail}{nearest}"
+
+
+def fail(code: int, *lines: str) -> int:
+    """Print ``lines`` as an error and return ``code``."""
+    for line in lines:
+        print(line, file=sys.stderr)
+    return code

@@ -1,0 +1,155 @@
+"""The parts of answers that several questions share: their published shapes, and the functions that build them as plain dictionaries."""
+
+from __future__ import annotations
+
+from typing import Any, Literal
+
+from pydantic import BaseModel, ConfigDict, Field
+
+from kilisho.units import KINDS
+
+Answer = dict[str, Any]
+
+
+class Told(BaseModel):
+    """Base of every answer: open, since later versions add members."""
+
+    model_config = ConfigDict(extra="allow")
+
+
+class Amount(Told):
+    """A number with its UCUM unit, and the range within which it lies where it is uncertain."""
+
+    value: float
+    unit: str
+    low: float | None = Field(None, description="Low end of the range; absent when the number is exact for what was stated.")
+    high: float | None = Field(None, description="High end of the range.")
+
+
+class Assumption(Told):
+    """Something the caller did not state and the rulebook supplied."""
+
+    quantity: str
+    of: str | None = Field(None, description="What it belongs to, such as a substrate's id.")
+    value: float | None = None
+    low: float | None = None
+    high: float | None = None
+    unit: str | None = None
+    choice: str | None = Field(None, description="For an assumption that is not a number.")
+    curve: str | None = Field(None, description="Id of the table of practice that was read.")
+    basis: str = Field(description="published, common_practice, from_memory, derived or judgement.")
+    source: list[str] = []
+    note: str | None = None
+
+
+class Finding(Told):
+    """How one check ended. ``unknown`` names what is missing and is never to be read as a pass."""
+
+    check: str = Field(description="Id of the check; look it up under /v1/checks.")
+    verdict: Literal["pass", "fail", "unknown"]
+    severity: str = Field(description="danger, warning, caution or notice. Treat a word you do not know as a warning.")
+    topic: str
+    title: str
+    subject: str
+    value: Any = None
+    must: dict[str, Any] = Field(description="What is asked of the subject.")
+    missing: list[str] | None = Field(None, description="Facts that were not stated.")
+    why: str
+    do: str
+    basis: str
+    source: list[str] = []
+
+
+class CautionTold(Told):
+    """A caution that stands beside the answer whatever the facts are."""
+
+    id: str
+    signal: str
+    text: str
+    basis: str
+    source: list[str] = []
+
+
+class RulebookIdentity(Told):
+    """Which rulebook gave the answer."""
+
+    id: str
+    version: str
+    hash: str
+
+
+class Step(Told):
+    """One step of the derivation, in canonical units."""
+
+    quantity: str
+    of: str | None = None
+    value: float
+    unit: str
+    formula: str
+    inputs: dict[str, float]
+    input_units: dict[str, str]
+    source: list[str] = []
+    validity: str | None = None
+
+
+class Common(Told):
+    """What every answer carries."""
+
+    name: str | None = None
+    assumptions: list[Assumption]
+    findings: list[Finding]
+    cautions: list[CautionTold]
+    rulebook: RulebookIdentity
+    derivation: list[Step] | None = Field(None, description="Only with explain=true.")
+
+
+class ContainerCount(Told):
+    """Whole containers; the last one may not be full."""
+
+    name: str
+    volume: Amount
+    substrate: int
+    water: int
+    urine: int | None = None
+    load: Amount = Field(description="Mass of one container full of substrate.")
+
+
+class SubstrateShare(Told):
+    """One substrate's part."""
+
+    substrate: str
+    mass: Amount
+    share: Amount
+
+
+class Event(Told):
+    """Something to do. ``day`` counts from the day of the first filling or feeding; ``date`` is there when the day is known."""
+
+    event: str
+    day: int
+    date: str | None = None
+    text: str
+    repeats_every: Amount | None = None
+
+
+_FACTORS = {(kind.name, unit.code): (unit.factor, unit.offset) for kind in KINDS.values() for unit in kind.units.values()}
+
+
+def amount(value: float, kind: str, code: str, low: float | None = None, high: float | None = None) -> Answer:
+    """A canonical value as value and unit, in ``code``."""
+    factor, offset = _FACTORS[kind, code]
+    out: Answer = {"value": six_digits((value - offset) / factor), "unit": code}
+    if low is not None and high is not None:
+        out["low"] = six_digits((low - offset) / factor)
+        out["high"] = six_digits((high - offset) / factor)
+    return out
+
+
+def six_digits(value: float) -> float:
+    """Rounded to about six significant digits: more would claim what nobody knows, fewer would open the balances."""
+    size = -value if value < 0 else value
+    if size >= 1000:
+        return round(value, 2)
+    if size >= 10:
+        return round(value, 4)
+    return round(value, 6)

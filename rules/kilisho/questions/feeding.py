@@ -1,0 +1,201 @@
+"""Herd and feed: what the animals give, and what a mix of substrates is."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from typing import Any
+
+from kilisho.farm import GRAPH, SUBSTRATE_QUANTITIES, Ledger, Shelf
+from kilisho.faults import Fault, unknown_id
+from kilisho.formulas.digester import REFERENCE_TEMPERATURE, SEA_LEVEL_PRESSURE
+from kilisho.formulas.gas import normal_factor
+from kilisho.questions.requests import FeedItem, HerdItem
+from kilisho.rulebook import Substrate
+
+PER_DAY = (
+    "feed_volume_per_day",
+    "total_solids_per_day",
+    "volatile_solids_per_day",
+    "ash_per_day",
+    "nitrogen_per_day",
+    "carbon_per_day",
+    "ammonium_nitrogen_per_day",
+    "grit_per_day",
+)
+GAS = ("biogas_per_day", "share_of_potential")
+
+
+@dataclass(slots=True)
+class Fed:
+    """One substrate with its properties (typical, and the low and high ends) and its fresh mass, per day or in all."""
+
+    id: str
+    entry: Substrate
+    mass: float
+    values: dict[str, float]
+    low: dict[str, float]
+    high: dict[str, float]
+
+    @property
+    def volume(self) -> float:
+        return self.mass / self.values["bulk_density"]
+
+
+@dataclass(slots=True)
+class Supply:
+    """What a herd gives per day, by substrate, and its gathered urine."""
+
+    by_substrate: dict[str, float]
+    heads: dict[str, int]
+    urine: float
+    rule_of_thumb_gas: float | None
+
+
+def faults_of_ids(items: Sequence[tuple[tuple[str | int, ...], str | None]], known: Any, what: str) -> list[Fault]:
+    """A fault for each id that the rulebook does not hold."""
+    return [unknown_id(place, name, known, what) for place, name in items if name is not None and name not in known]
+
+
+def supply_of(herd: Sequence[HerdItem], ledger: Ledger) -> Supply:
+    """What the herd gives per day, as stated for each head or from the rulebook."""
+    data = ledger.shelf.data
+    supply = Supply({}, {}, 0.0, None)
+    for item in herd:
+        animal = data.animals[item.animal]
+        housing = item.housing or ledger.choose("housing", "stall", f"Housing of {item.animal} was not stated.")
+        gathered = item.count * _dung_per_head(item, housing, ledger)
+        supply.by_substrate[animal.substrate] = supply.by_substrate.get(animal.substrate, 0.0) + gathered
+        supply.heads[animal.substrate] = supply.heads.get(animal.substrate, 0) + item.count
+        supply.urine += item.count * _urine_per_head(item, housing, ledger)
+        if animal.rule_of_thumb_gas is not None:
+            supply.rule_of_thumb_gas = (supply.rule_of_thumb_gas or 0.0) + item.count * animal.rule_of_thumb_gas.typical
+    return supply
+
+
+def _dung_per_head(item: HerdItem, housing: str, ledger: Ledger) -> float:
+    if item.dung_per_day is not None:
+        return item.dung_per_day
+    animal, shelf = ledger.shelf.data.animals[item.animal], ledger.shelf
+    share = getattr(animal.collectable, housing)
+    if item.live_weight is not None:
+        ledger.assumptions.append(shelf.assumption("animals", item.animal, "dung_per_live_weight"))
+        return float(item.live_weight * animal.dung_per_live_weight.typical * share.typical)
+    ledger.assumptions.append(shelf.assumption("animals", item.animal, "dung_per_day"))
+    ledger.assumptions.append(shelf.collected(item.animal, housing))
+    return float(animal.dung_per_day.typical * share.typical)
+
+
+def _urine_per_head(item: HerdItem, housing: str, ledger: Ledger) -> float:
+    if item.urine_per_day is not None:
+        return item.urine_per_day
+    animal = ledger.shelf.data.animals[item.animal]
+    return float(animal.urine_per_day.typical * getattr(animal.urine_collectable, housing).typical)
+
+
+def resolve(item: FeedItem, mass: float, ledger: Ledger) -> Fed:
+    """The substrate's properties: as measured where stated, the rulebook's where not, each of those listed as an assumption."""
+    shelf: Shelf = ledger.shelf
+    values, low, high = (dict(side) for side in shelf.substrates[item.substrate])
+    for name, quantity in SUBSTRATE_QUANTITIES.items():
+        measured = getattr(item, name, None)
+        if measured is not None:
+            values[quantity] = low[quantity] = high[quantity] = measured
+        elif quantity in values:
+            ledger.assumptions.append(shelf.assumption("substrates", item.substrate, name))
+    values.setdefault("ammonium_share", 0.0)
+    if item.methane_potential is not None:
+        as_used = item.methane_potential / values["methane_share"] / normal_factor(REFERENCE_TEMPERATURE, SEA_LEVEL_PRESSURE)
+        values["biogas_potential"] = low["biogas_potential"] = high["biogas_potential"] = as_used
+    return Fed(item.substrate, shelf.data.substrates[item.substrate], mass, values, low, high)
+
+
+def water_to_feed(fed: Sequence[Fed], dilution: Any, ledger: Ledger) -> float:
+    """Volumes of liquid per volume of the mixed feed: as stated, to the target, or by each substrate's practice."""
+    if dilution is not None and dilution.water_to_feed_by_volume is not None:
+        ledger.state("water_to_feed_by_volume", dilution.water_to_feed_by_volume)
+    elif dilution is not None and dilution.target_total_solids is not None:
+        ledger.state("target_total_solids", dilution.target_total_solids)
+        ledger.put(water_to_feed_by_volume=_to_target(_blend(fed), dilution.target_total_solids, ledger))
+    else:
+        volume = sum(one.volume for one in fed)
+        ratio = sum(one.volume * _by_practice(one, ledger) for one in fed) / volume if volume else _by_practice(fed[0], ledger)
+        ledger.put(water_to_feed_by_volume=ratio)
+    return float(ledger.values["water_to_feed_by_volume"])
+
+
+def _blend(fed: Sequence[Fed]) -> dict[str, float]:
+    mass, volume = sum(one.mass for one in fed), sum(one.volume for one in fed)
+    if not mass:
+        return fed[0].values
+    return {"total_solids": sum(one.mass * one.values["total_solids"] for one in fed) / mass, "bulk_density": mass / volume}
+
+
+def _to_target(blend: dict[str, float], target: float, ledger: Ledger) -> float:
+    given = {**blend, "target_total_solids": target, "water_density": ledger.values["water_density"]}
+    return max(0.0, float(GRAPH.solve(given, ("water_to_feed_for_target",))["water_to_feed_for_target"]))
+
+
+def _by_practice(one: Fed, ledger: Ledger) -> float:
+    rule = one.entry.dilution
+    ledger.assumptions.append(ledger.shelf.dilution(one.id))
+    if rule.water_to_feed_by_volume is not None:
+        return rule.water_to_feed_by_volume.typical
+    if rule.target_total_solids is not None:
+        return _to_target(one.values, rule.target_total_solids.typical, ledger)
+    return 0.0
+
+
+def totals(fed: Sequence[Fed]) -> dict[str, float]:
+    """The extensive quantities of the mix per day, summed over the substrates."""
+    total = dict.fromkeys(("feed_mass_per_day", *PER_DAY), 0.0)
+    for one in fed:
+        values = {**one.values, "feed_mass_per_day": one.mass}
+        total["feed_mass_per_day"] += one.mass
+        for name, value in GRAPH.solve(values, PER_DAY).items():
+            total[name] += value
+    return total
+
+
+def gas_of(fed: Sequence[Fed], conditions: dict[str, float], side: str = "values") -> dict[str, float]:
+    """Biogas of the mix per day, its methane share, and the share of the potential that the conditions release.
+
+    ``side`` picks typical values or the low or high end of every uncertain property at once, which bounds the answer.
+    """
+    gas = methane = potential = 0.0
+    for one in fed:
+        given = {**getattr(one, side), **conditions, "feed_mass_per_day": one.mass}
+        found = GRAPH.solve(given, GAS)
+        gas += found["biogas_per_day"]
+        methane += found["biogas_per_day"] * given["methane_share"]
+        potential += found["biogas_per_day"] / found["share_of_potential"] if found["share_of_potential"] else 0.0
+    return {
+        "biogas_per_day": gas,
+        "methane_share": methane / gas if gas else 0.0,
+        "share_of_potential": gas / potential if potential else 0.0,
+    }
+
+
+def trace_of(fed: Sequence[Fed], ledger: Ledger) -> list[dict[str, Any]]:
+    """How each substrate's own quantities came about."""
+    conditions = {name: ledger.values[name] for name in ("hydraulic_retention_time", "digester_temperature", "tanks_in_series")}
+    return [
+        {**step, "of": one.id}
+        for one in fed
+        for step in GRAPH.trace({**one.values, **conditions, "feed_mass_per_day": one.mass}, (*PER_DAY, *GAS))
+    ]
+
+
+def feed_facts(fed: Sequence[Fed]) -> dict[str, Any]:
+    """Facts that checks ask about a mix, worked out from its substrates."""
+    mass = sum(one.mass for one in fed)
+    if not mass:
+        return {}
+    solids = sum(one.mass * one.values["total_solids"] for one in fed)
+    return {
+        "poultry_share": sum(one.mass for one in fed if one.entry.group == "poultry") / mass,
+        "crop_residue_share": sum(one.mass * one.values["total_solids"] for one in fed if one.entry.group == "crop_residue") / solids,
+        "human_excreta_fed": any(one.entry.group == "excreta" and one.mass > 0 for one in fed),
+        "starts_unaided": sum(one.mass for one in fed if one.entry.starts_unaided) >= mass / 2,
+    }
+

@@ -1,0 +1,90 @@
+"""Checks and cautions as an answer shows them."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping, Sequence
+from typing import Any
+
+from kilisho.checks import Compiled, Finding, Verdict, compile_checks, evaluate
+from kilisho.farm import plain
+from kilisho.quantities import Contradiction
+from kilisho.rulebook import RulebookData
+from kilisho.units import KINDS, from_canonical
+
+
+class Inspector:
+    """The checks and cautions of one operation, ready to be shown."""
+
+    def __init__(self, data: RulebookData, operation: str) -> None:
+        self.data = data
+        self.checks = compile_checks(data, operation)
+        self._static = {check.id: _static(check) for check in self.checks}
+        self._cautions = {name: _caution(name, entry) for name, entry in data.cautions.items()}
+        self._always = [self._cautions[name] for name, entry in data.cautions.items() if operation in entry.shown_in]
+
+    def inspect(self, facts: Mapping[str, Any]) -> list[Finding]:
+        """Run every check of the operation."""
+        return evaluate(self.checks, facts)
+
+    def shown(self, findings: Iterable[Finding], *, passes: bool = False) -> list[dict[str, Any]]:
+        """The findings as an answer lists them, passes only when asked for."""
+        return [self._show(finding) for finding in findings if passes or finding.verdict is not Verdict.passed]
+
+    def cautions(self, *more: Sequence[str]) -> list[dict[str, Any]]:
+        """The operation's own cautions and those that come with substrates and structure, each once."""
+        extra = dict.fromkeys(name for names in more for name in names)
+        have = {entry["id"] for entry in self._always}
+        return self._always + [self._cautions[name] for name in extra if name not in have]
+
+    def _show(self, finding: Finding) -> dict[str, Any]:
+        out = {"check": finding.compiled.id, "verdict": str(finding.verdict), **self._static[finding.compiled.id]}
+        if finding.missing:
+            out["missing"] = list(finding.missing)
+        else:
+            out["value"] = self._value(finding)
+        return out
+
+    def _value(self, finding: Finding) -> Any:
+        fact = self.data.facts[finding.compiled.subject]
+        if fact.kind not in KINDS:
+            return finding.value
+        code = finding.compiled.check.must.unit or KINDS[fact.kind].canonical.code
+        return {"value": plain(from_canonical(finding.value, fact.kind, code)), "unit": code}
+
+
+def contradiction(found: Contradiction, kind: str) -> dict[str, Any]:
+    """A contradiction between stated values, as a finding."""
+    unit = KINDS[kind].canonical.code
+    return {
+        "check": "stated_values_agree",
+        "verdict": "fail",
+        "severity": "warning",
+        "topic": "process",
+        "title": "The stated values agree with each other",
+        "subject": found.name,
+        "value": {"value": plain(found.stated), "unit": unit},
+        "must": {"between": [plain(found.least), plain(found.most)], "unit": unit},
+        "why": f"It follows from {', '.join(found.inputs)}, which say otherwise; the stated value was used.",
+        "do": "Measure again, and mind the unit: litres for cubic metres is the usual slip.",
+        "basis": "derived",
+        "source": [],
+    }
+
+
+def _static(check: Compiled) -> dict[str, Any]:
+    entry = check.check
+    return {
+        "severity": str(entry.severity),
+        "topic": entry.topic,
+        "title": entry.title,
+        "subject": check.subject,
+        "must": check.bound,
+        "why": entry.why,
+        "do": entry.do,
+        "basis": str(entry.basis),
+        "source": list(entry.source),
+    }
+
+
+def _caution(name: str, entry: Any) -> dict[str, Any]:
+    return {"id": name, "signal": str(entry.signal), "text": entry.text, "basis": str(entry.basis), "source": list(entry.source)}

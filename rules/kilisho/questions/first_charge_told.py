@@ -1,0 +1,152 @@
+"""The shape of a first charge's answer, and the small pieces it is told in."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Any, Literal
+
+from pydantic import Field
+
+from kilisho.formulas.labour import whole_containers
+from kilisho.questions.answers import Amount, Answer, Common, ContainerCount, Event, SubstrateShare, Told, amount
+from kilisho.questions.feeding import Fed
+
+
+class HeapAccount(Told):
+    """The heap day by day in kilograms; on every day brought = on_heap + volatile_solids_lost + water_lost."""
+
+    unit: str
+    first_day: str | None = Field(description="Date of the first entry, which is the state before collection.")
+    brought: list[float]
+    on_heap: list[float]
+    volatile_solids_lost: list[float]
+    water_lost: list[float]
+
+
+class HeapTold(Told):
+    """One substrate's heap on the day of filling."""
+
+    substrate: str
+    per_day: Amount
+    needed: Amount
+    collected: Amount
+    on_heap: Amount
+    shortfall: Amount
+    days_needed: Amount | None = None
+    nitrogen_lost: Amount
+    account: HeapAccount
+
+
+class PurchaseTold(Told):
+    """What to take from one source."""
+
+    name: str
+    substrate: str
+    mass: Amount
+    cost: float = Field(description="In the currency of the request's prices.")
+    distance: Amount
+    loads: int | None = None
+
+
+class Remedy(Told):
+    """One way to close a shortfall, with what it asks and whether it is open to this farm."""
+
+    remedy: str = Field(description="purchase, wait, starter_slurry or smaller_first_fill.")
+    possible: bool
+    text: str
+    amount: Amount | None = None
+    date: str | None = None
+
+
+class StockpileTold(Told):
+    """Own collection against the need. Dates are there when the request states one to count from."""
+
+    days_needed: Amount | None = Field(None, description="Days of own collection until there is enough; absent when there never is.")
+    start_by: str | None = Field(None, description="Latest first day of collection for the stated ready date.")
+    enough_on: str | None = Field(None, description="Day on which own collection suffices.")
+    collected: Amount
+    on_heap: Amount = Field(description="What is left of it on the day of filling.")
+    shortfall: Amount
+    shortfall_after_purchases: Amount
+    enough: bool
+    in_words: str
+    oldest: Amount = Field(description="Age of the oldest dung on the day of filling.")
+    keeps_for: Amount = Field(description="How long it keeps under this cover.")
+    cover: str
+    purchases: list[PurchaseTold]
+    remedies: list[Remedy]
+    heaps: list[HeapTold]
+
+
+class LabourTold(Told):
+    """Person-hours, and days where the request says who works."""
+
+    mixing: Amount
+    carrying: Amount
+    total: Amount
+    trips: int
+    carried_in: str
+    days: int | None = None
+    mass_per_person_and_day: Amount | None = None
+
+
+class Confirmation(Told):
+    """A fact that must be known before filling."""
+
+    fact: str
+    name: str
+    state: Literal["confirmed", "refused", "unknown"]
+
+
+class RampStep(Told):
+    """A step of the maintenance feed after the first flame; days count from the start of feeding."""
+
+    from_day: int
+    share_of_full_feed: float
+    feed_per_day: Amount
+
+
+class StartUpTold(Told):
+    """From the filled digester to full feeding."""
+
+    digester_temperature: dict[str, Any]
+    days_to_first_burnable_gas: Amount
+    first_burnable_gas_from: str | None = None
+    first_burnable_gas_until: str | None = None
+    vent_completely: int
+    starts_unaided: bool
+    steps: list[str]
+    ramp: list[RampStep]
+
+
+class FirstChargeAnswer(Common):
+    """The plan of a first charge."""
+
+    slurry_volume: Amount
+    substrate_mass: Amount
+    substrate_volume: Amount
+    water_volume: Amount
+    starter_slurry: Amount
+    slurry_total_solids: Amount
+    substrates: list[SubstrateShare]
+    animal_days: Amount = Field(description="Days of one animal's dung; as many animals would give it in one day.")
+    stockpile: StockpileTold
+    containers: list[ContainerCount]
+    labour: LabourTold
+    confirm_before_filling: list[Confirmation]
+    start_up: StartUpTold
+    schedule: list[Event]
+
+
+def substrate(fed: Fed, total: float) -> Answer:
+    return {"substrate": fed.id, "mass": amount(fed.mass, "mass", "kg"), "share": amount(fed.mass / total, "share", "%")}
+
+
+def container(name: str, volume: float, values: Mapping[str, float]) -> Answer:
+    return {
+        "name": name,
+        "volume": amount(volume, "volume", "L"),
+        "substrate": whole_containers(values["substrate_volume"], volume),
+        "water": whole_containers(values["water_volume"], volume),
+        "load": amount(volume * values["bulk_density"], "mass", "kg"),
+    }

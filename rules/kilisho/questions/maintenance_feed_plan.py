@@ -1,0 +1,201 @@
+"""The parts of a maintenance feed's plan: per feeding, the process, upkeep, catching up, and the schedule."""
+
+from __future__ import annotations
+
+import datetime as dt
+import math
+from collections.abc import Sequence
+from typing import TYPE_CHECKING, Any
+
+from kilisho.farm import Ledger
+from kilisho.formulas.labour import whole_containers
+from kilisho.questions import refusals
+from kilisho.questions.answers import Answer, amount
+from kilisho.questions.climate import Warmth
+from kilisho.questions.feeding import Fed, Supply, resolve
+from kilisho.questions.first_charge_plan import containers_of
+from kilisho.questions.heaps import plus_days
+from kilisho.questions.requests import DailyFeedItem
+
+if TYPE_CHECKING:
+    from kilisho.questions.maintenance_feed import Work
+
+YEAR = 365.25
+CLEAN_FEED = (
+    "Feed only clean dung: take out straw, leftovers, stones and plastic, and gather it from a hard floor.",
+    "Mix until there are no lumps, let the mix stand a quarter of an hour so that sand sinks, then let it in and leave the sand behind.",
+    "Clear the sand out of the mixing tank once a week.",
+    "Put the covers back on inlet and outlet after every feeding.",
+)
+
+
+def substrates(asked: Any, ledger: Ledger, supply: Supply, warmth: Warmth) -> list[Fed]:
+    """The substrates with their daily masses: as stated, from the herd, or relative shares where only the digester decides."""
+    feed = asked.feed or [DailyFeedItem(substrate=name) for name in supply.by_substrate] or [_usual(ledger)]
+    given = [item.mass if item.mass is not None else supply.by_substrate.get(item.substrate, 0.0) for item in feed]
+    if any(item.share is not None for item in feed):
+        shares = refusals.shares_of(feed, given)
+        totals = [mass / share for mass, share in zip(given, shares, strict=True) if mass and share]
+        given = [share * min(totals, default=0.0) for share in shares]
+    if not any(given):
+        # Nothing says how much: the shares stand for masses until fill_up() scales them to what the digester needs.
+        given = [-share for share in refusals.shares_of(feed, [0.0] * len(feed))]
+    return [resolve(item, mass, ledger) for item, mass in zip(feed, given, strict=True)]
+
+
+def _usual(ledger: Ledger) -> DailyFeedItem:
+    data = ledger.shelf.data
+    name = "cattle_dung" if "cattle_dung" in data.substrates else next(iter(data.substrates))
+    return DailyFeedItem(substrate=ledger.choose("substrate", name, "Neither herd nor feed was stated."))
+
+
+def fill_up(fed: Sequence[Fed], ledger: Ledger, warmth: Warmth) -> None:
+    """Where nothing says how much is fed, feed what keeps the retention that the temperature asks for."""
+    if not any(one.mass < 0 for one in fed):
+        return
+    retention = ledger.shelf.curve("design_retention", warmth.mean)[1]
+    ledger.assumptions.append(ledger.shelf.assumption("curves", "design_retention", "design_retention_time"))
+    per_volume = 1 + ledger.values["water_to_feed_by_volume"]
+    scale = ledger.values["working_volume"] / retention / per_volume / sum(-one.volume for one in fed)
+    for one in fed:
+        one.mass *= -scale
+
+
+def per_feeding(work: Work) -> Answer:
+    """What goes in at one feeding, and the day's slurry."""
+    values, every = work.ledger.values, work.asked.feeding.every
+    substrate, water, urine = (values[n] * every for n in ("feed_volume_per_day", "water_per_day", "urine_per_day"))
+    counts = [_container(name, size, (substrate, water, urine), values) for name, size in containers_of(work.asked, work.ledger)]
+    return {
+        "per_feeding": {
+            "every": amount(every, "time", "d"),
+            "substrate_mass": amount(values["feed_mass_per_day"] * every, "mass", "kg"),
+            "substrates": [_part(one, every, values["feed_mass_per_day"]) for one in work.fed],
+            "water_volume": amount(water, "volume", "L"),
+            "urine_volume": amount(urine, "volume", "L"),
+            "containers": counts,
+        },
+        "feed_per_day": amount(values["feed_mass_per_day"], "mass_flow", "kg/d"),
+        "water_per_day": amount(values["water_per_day"], "volume_flow", "L/d"),
+        "urine_per_day": amount(values["urine_per_day"], "volume_flow", "L/d"),
+        "slurry_per_day": amount(values["slurry_per_day"], "volume_flow", "L/d"),
+    }
+
+
+def _part(one: Fed, every: float, total: float) -> Answer:
+    return {"substrate": one.id, "mass": amount(one.mass * every, "mass", "kg"), "share": amount(one.mass / total, "share", "%")}
+
+
+def _container(name: str, size: float, volumes: tuple[float, float, float], values: dict[str, Any]) -> Answer:
+    substrate, water, urine = (whole_containers(volume, size) for volume in volumes)
+    load = size * values["feed_mass_per_day"] / values["feed_volume_per_day"]
+    shown = {"substrate": substrate, "water": water, "urine": urine}
+    return {"name": name, "volume": amount(size, "volume", "L"), **shown, "load": amount(load, "mass", "kg")}
+
+
+def process(work: Work) -> Answer:
+    """Retention, loading, gas with its range, ammonia and digestate."""
+    values, low, high = work.ledger.values, work.low, work.high
+    gas = amount(values["biogas_per_day"], "volume_flow", "m3/d", low["biogas_per_day"], high["biogas_per_day"])
+    share = amount(values["share_of_potential"], "share", "%", low["share_of_potential"], high["share_of_potential"])
+    return {
+        "hydraulic_retention_time": amount(values["hydraulic_retention_time"], "time", "d"),
+        "organic_loading_rate": amount(values["organic_loading_rate"], "loading", "kg/m3/d"),
+        "slurry_total_solids": amount(values["slurry_total_solids"], "share", "%"),
+        "digester_temperature": work.warmth.told(),
+        "share_of_potential": share,
+        "biogas_per_day": gas,
+        "methane_share": amount(values["methane_share"], "share", "%"),
+        "carbon_to_nitrogen": amount(values["carbon_to_nitrogen"], "number", "1"),
+        "nitrogen_per_day": amount(values["nitrogen_per_day"] + values["urine_nitrogen_per_day"], "mass_flow", "kg/d"),
+        "total_ammonia_nitrogen": amount(values["total_ammonia_nitrogen"], "density", "g/L"),
+        "free_ammonia": amount(values["free_ammonia"], "density", "mg/L"),
+        "digestate_per_day": amount(values["digestate_per_day"], "volume_flow", "L/d"),
+        "digestate_mass_per_day": amount(values["digestate_mass_per_day"], "mass_flow", "kg/d"),
+        **_rule_of_thumb(work),
+    }
+
+
+def _rule_of_thumb(work: Work) -> Answer:
+    """The trade's gas per head beside the model's, with the reason why they differ."""
+    if work.supply.rule_of_thumb_gas is None:
+        return {}
+    rule, values = work.supply.rule_of_thumb_gas, work.ledger.values
+    inside = work.low["biogas_per_day"] <= rule <= work.high["biogas_per_day"]
+    why = (
+        f"The trade's gas per head holds for a warm digester, plentiful dung and a long retention; here the slurry is at "
+        f"{values['digester_temperature']:.0f} Cel and stays {values['hydraulic_retention_time']:.0f} d. "
+        + ("It lies within the model's range." if inside else "It lies outside the model's range: plan with the model's figure.")
+    )
+    return {"rule_of_thumb": {"biogas_per_day": amount(rule, "volume_flow", "m3/d"), "within_range": inside, "why": why}}
+
+
+def upkeep(work: Work) -> Answer:
+    """Storing between feedings, catching up, grit and desludging."""
+    ledger, values, asked = work.ledger, work.ledger.values, work.asked
+    every, normal = asked.feeding.every, values["feed_mass_per_day"] * asked.feeding.every
+    extra = ledger.practice("catch_up_share")
+    to_make_up = math.ceil(asked.feeding.missed / extra - 1e-9)
+    return {
+        "operation": _operation(every, ledger),
+        "storing": {
+            "oldest": amount(every if every > 1 else 0.0, "time", "d"),
+            "text": "Feed it fresh." if every <= 1 else "Keep dung shaded and covered until it is fed, oldest first; feed each time the same amount.",
+        },
+        "catching_up": {
+            "missed_feedings": asked.feeding.missed,
+            "largest_feeding": amount(normal * (1 + extra), "mass", "kg"),
+            "feedings_to_make_up": to_make_up,
+            "text": f"Never feed what was missed at once: at most {extra * 100:.0f} % more than usual per feeding, and pause if the gas falls or smells sour.",
+        },
+        "grit": {
+            "sludge_per_year": amount(values["sludge_per_day"] * YEAR, "volume", "L"),
+            "desludging_interval": _desludging_told(work),
+            "clean_feed": list(CLEAN_FEED),
+        },
+    }
+
+
+def _desludging_told(work: Work) -> Answer | None:
+    """Time until the sludge is due, with the most and least that the feeds may settle; None where nothing settles."""
+    values = work.ledger.values
+    if not values["sludge_per_day"]:
+        return None
+    ends = [_grit(work, side) for side in ("high", "low")]
+    low, high = (values["desludging_interval"] * values["grit_per_day"] / grit if grit else None for grit in ends)
+    return amount(values["desludging_interval"], "time", "a", low, high)
+
+
+def _grit(work: Work, side: str) -> float:
+    return sum(
+        one.mass * one.values["total_solids"] * (1 - one.values["volatile_solids_share"]) * getattr(one, side)["settling_share"] for one in work.fed
+    )
+
+
+def _operation(every: float, ledger: Ledger) -> Answer:
+    longest, batch = ledger.practice("longest_regular_interval"), ledger.practice("batch_like_interval")
+    if every >= batch:
+        kind, text = "batch_like", f"At {every:.0f} days between feedings this is batch feeding: expect gas in waves and plan it as batches."
+    elif every > longest:
+        kind, text = "irregular", f"More than {longest:.0f} days between feedings is no longer regular feeding; gas will rise and fall."
+    else:
+        kind, text = "regular", "Regular feeding: the same amount each time."
+    return {"kind": kind, "text": text}
+
+
+def schedule(work: Work) -> list[Answer]:
+    """What is done and how often, from the first feeding on."""
+    start, every = work.asked.feeding.starts_on, work.asked.feeding.every
+    desludge = min(work.ledger.values.get("desludging_interval", math.inf), 100 * YEAR)
+    rows: list[tuple[str, int, float | None, str]] = [
+        ("feed", 0, every, "Feed: mix, let the sand settle, let in, cover."),
+        ("clear_sand", 7, 7, "Clear sand out of the mixing tank; drain the condensate."),
+        ("soap_test", 30, 30, "Test joints, valves and appliances with soapy water."),
+        ("desludging_due", round(desludge), None, "Sludge may fill its share of the digester by now: have a trained team remove it. Nobody enters."),
+    ]
+    return [_event(start, *row) for row in rows]
+
+
+def _event(start: dt.date | None, name: str, day: int, every: float | None, text: str) -> Answer:
+    repeats = {} if every is None else {"repeats_every": amount(every, "time", "d")}
+    return {"event": name, "day": day, "date": plus_days(start, day), "text": text, **repeats}

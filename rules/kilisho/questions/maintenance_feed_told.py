@@ -1,0 +1,88 @@
+"""The shape of a maintenance feed's answer."""
+
+from __future__ import annotations
+
+from typing import Any, Literal
+
+from pydantic import Field
+
+from kilisho.questions.answers import Amount, Common, ContainerCount, Event, SubstrateShare, Told
+
+
+class PerFeeding(Told):
+    """What goes in at one feeding."""
+
+    every: Amount
+    substrate_mass: Amount
+    substrates: list[SubstrateShare]
+    water_volume: Amount
+    urine_volume: Amount
+    containers: list[ContainerCount]
+
+
+class RuleOfThumb(Told):
+    """What the trade would expect of the herd, beside the model's figure."""
+
+    biogas_per_day: Amount
+    within_range: bool
+    why: str
+
+
+class Operation(Told):
+    """Whether the interval still counts as regular feeding."""
+
+    kind: Literal["regular", "irregular", "batch_like"]
+    text: str
+
+
+class Storing(Told):
+    """Feed kept between feedings."""
+
+    oldest: Amount
+    text: str
+
+
+class CatchingUp(Told):
+    """How missed feedings are made up without shock."""
+
+    missed_feedings: int
+    largest_feeding: Amount
+    feedings_to_make_up: int
+    text: str
+
+
+class Grit(Told):
+    """What settles, and when it must come out."""
+
+    sludge_per_year: Amount
+    desludging_interval: Amount | None = Field(description="Time until sludge fills its share of the digester; null where nothing settles.")
+    clean_feed: list[str]
+
+
+class MaintenanceFeedAnswer(Common):
+    """The plan of a maintenance feed."""
+
+    per_feeding: PerFeeding
+    feed_per_day: Amount
+    water_per_day: Amount
+    urine_per_day: Amount
+    slurry_per_day: Amount
+    hydraulic_retention_time: Amount
+    organic_loading_rate: Amount
+    slurry_total_solids: Amount
+    digester_temperature: dict[str, Any]
+    share_of_potential: Amount = Field(description="Part of the ultimate gas that this retention releases at this temperature.")
+    biogas_per_day: Amount = Field(description="As used: moist, at the digester's temperature and sea-level pressure.")
+    methane_share: Amount
+    carbon_to_nitrogen: Amount
+    nitrogen_per_day: Amount
+    total_ammonia_nitrogen: Amount
+    free_ammonia: Amount
+    digestate_per_day: Amount
+    digestate_mass_per_day: Amount
+    rule_of_thumb: RuleOfThumb | None = None
+    operation: Operation
+    storing: Storing
+    catching_up: CatchingUp
+    grit: Grit
+    schedule: list[Event]

@@ -1,0 +1,81 @@
+"""Faults between members of a request, which no schema can say, shared by the questions."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import Any
+
+from kilisho.faults import Fault, Place
+from kilisho.questions.requests import FeedItem
+from kilisho.units import to_canonical
+
+SHARE_TOLERANCE = 1e-6
+
+
+def faults_of_digester(digester: Any) -> list[Fault]:
+    """A digester needs a volume, and cannot hold more slurry or gas than it is large."""
+    total, working, storage = digester.total_volume, digester.working_volume, digester.gas_storage_volume
+    if total is None and working is None:
+        return [Fault(("digester",), "volume_missing", "state total_volume, working_volume or both")]
+    if total is not None and working is not None and working > total:
+        return [Fault(("digester", "working_volume"), "volume_impossible", "must not exceed total_volume")]
+    if total is not None and storage is not None and storage > total:
+        return [Fault(("digester", "gas_storage_volume"), "volume_impossible", "must not exceed total_volume")]
+    return []
+
+
+def faults_of_dilution(dilution: Any) -> list[Fault]:
+    """Dilution is stated by volume or by target, not both."""
+    if dilution is None or None in (dilution.water_to_feed_by_volume, dilution.target_total_solids):
+        return []
+    return [Fault(("dilution",), "two_dilutions", "state water_to_feed_by_volume or target_total_solids, not both")]
+
+
+def faults_of_shares(feed: Sequence[FeedItem]) -> list[Fault]:
+    """Shares add up to one where all are stated, and to less where some are not; masses are stated for all or for none."""
+    shares = [item.share for item in feed]
+    total = sum(share for share in shares if share is not None)
+    faults = []
+    if total > 1 + SHARE_TOLERANCE or (feed and None not in shares and total < 1 - SHARE_TOLERANCE):
+        faults.append(Fault(("feed",), "shares_disordered", "the shares of all substrates must add up to 1"))
+    masses = [getattr(item, "mass", None) for item in feed]
+    if any(m is not None for m in masses) and any(m is not None for m in shares):
+        faults.append(Fault(("feed",), "mass_and_share", "state masses or shares, not both"))
+    if len({item.substrate for item in feed}) < len(feed):
+        faults.append(Fault(("feed",), "substrate_twice", "name each substrate once"))
+    return faults
+
+
+def faults_of_purchases(purchases: Sequence[Any]) -> list[Fault]:
+    """An offer says how much there is."""
+    return [
+        Fault(("purchases", i), "amount_missing", "state available, per_day or both")
+        for i, purchase in enumerate(purchases)
+        if purchase.available is None and purchase.per_day is None
+    ]
+
+
+def faults_of_months(climate: Any) -> list[Fault]:
+    """Monthly means must be possible air temperatures, in whatever unit."""
+    months = climate.monthly_air_temperature if climate is not None else None
+    if months is None:
+        return []
+    place: Place = ("climate", "monthly_air_temperature", "values")
+    outside = [i for i, value in enumerate(months.values) if not -60 <= to_canonical(value, "temperature", months.unit) <= 60]
+    return [Fault((*place, i), "out_of_range", "not a possible air temperature in this unit") for i in outside]
+
+
+def shares_of(feed: Sequence[Any], supplies: Sequence[float]) -> list[float]:
+    """The relative fresh mass of each substrate.
+
+    Masses where they are stated; otherwise stated shares, the rest going to the others by what the farm gathers of each, or
+    evenly where it gathers none.
+    """
+    if any(item.mass is not None for item in feed):
+        return [item.mass or 0.0 for item in feed]
+    open_ones = [i for i, item in enumerate(feed) if item.share is None]
+    rest = max(0.0, 1 - sum(item.share or 0.0 for item in feed))
+    supply = sum(supplies[i] for i in open_ones)
+    return [
+        item.share if item.share is not None else rest * (supplies[i] / supply if supply else 1 / len(open_ones)) for i, item in enumerate(feed)
+    ]

@@ -1,0 +1,57 @@
+"""Request models made from the facts of a rulebook, so that a pack that adds a fact adds it to the requests too."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Annotated, Any
+
+from pydantic import Field, create_model
+
+from kilisho.questions import fields as f
+from kilisho.questions.requests import Ask
+from kilisho.rulebook import Fact
+
+GROUPS = ("site", "structure", "gas", "water", "feed", "digestate", "people")
+
+
+def stated_facts(facts: Mapping[str, Fact]) -> type[Ask]:
+    """All facts by id, each optional: the ``facts`` member of every question."""
+    return _model("StatedFacts", "Facts of the farm by id, for checks; see /v1/facts.", {name: (name, fact) for name, fact in facts.items()})
+
+
+def fact_groups(facts: Mapping[str, Fact]) -> dict[str, type[Ask]]:
+    """The facts in the groups of a safety check's body, by their name inside the group."""
+    return {
+        group: _model(f"{group.capitalize()}Facts", f"What is known of the {group}.", members)
+        for group in GROUPS
+        if (members := {fact.field: (name, fact) for name, fact in facts.items() if fact.group == group})
+    }
+
+
+def values_by_id(part: Ask | None) -> dict[str, Any]:
+    """The stated facts of a group or of ``facts``, by fact id, in canonical units."""
+    if part is None:
+        return {}
+    return {info.title or name: value for name, info in type(part).model_fields.items() if (value := getattr(part, name)) is not None}
+
+
+def _model(name: str, text: str, members: Mapping[str, tuple[str, Fact]]) -> type[Ask]:
+    fields: dict[str, Any] = {
+        field: (Annotated[Any, _checked(fact)], Field(None, title=identifier, description=_text(fact))) for field, (identifier, fact) in members.items()
+    }
+    return create_model(name, __base__=Ask, __doc__=text, **fields)
+
+
+def _checked(fact: Fact) -> Any:
+    if fact.kind == "yes_no":
+        return f.YES_NO
+    if fact.kind == "one_of":
+        return f.one_of(fact.values)
+    if fact.kind == "list_of":
+        return f.list_of(fact.values)
+    assert fact.unit is not None and fact.at_least is not None and fact.at_most is not None
+    return f.InUnit(fact.kind, fact.unit, fact.at_least, fact.at_most)
+
+
+def _text(fact: Fact) -> str:
+    return f"{fact.name}. {fact.description}" if fact.description else fact.name

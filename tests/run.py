@@ -1,0 +1,77 @@
+#!/usr/bin/env python3
+"""Run every check of the project from a bare checkout: ``python3 tests/run.py [pytest arguments]``.
+
+Builds the same ``.venv`` as ``api/start.py`` plus the test packages, then runs style, types, import contracts, the
+comparison of the committed OpenAPI document, and pytest, whose own closing line stays the last line of output. Every
+step runs whatever the ones before it did; the exit code is 1 when any failed. With ``CI=true`` a skipped test fails:
+there, the browser and the image builder must be installed.
+"""
+
+from __future__ import annotations
+
+import os
+import subprocess
+import sys
+import time
+from collections.abc import Sequence
+from pathlib import Path
+
+ROOT = Path(__file__).resolve().parent.parent
+sys.path.insert(0, str(ROOT / "api"))
+
+import start  # noqa: E402 - api/ is on the path from here on
+
+TEST_LOCKS = (*start.RUN_LOCKS, "tests/requirements.lock")
+SCRIPTS = ("api/start.py", "tests/run.py", "docker/build_here.py")
+
+
+def steps() -> list[tuple[str, list[str]]]:
+    """Every check before pytest: a name and its command."""
+    return [
+        ("style", [_tool("ruff"), "check", "."]),
+        ("format", [_tool("ruff"), "format", "--check", "."]),
+        ("types", [_tool("mypy")]),
+        ("types of scripts", [_tool("mypy"), *SCRIPTS]),
+        ("import contracts", [_tool("lint-imports")]),
+        ("OpenAPI document", [_tool("python"), "-m", "kilisho_api.openapi", "--check"]),
+    ]
+
+
+def pytest_command(arguments: Sequence[str], in_ci: bool) -> list[str]:
+    """The last step; in CI a plugin turns every skip into a failure."""
+    strict = ["-p", "tests.no_skips"] if in_ci else []
+    return [_tool("python"), "-m", "pytest", *strict, *arguments]
+
+
+def run_step(name: str, command: Sequence[str]) -> bool:
+    """Run one check, print its time, and its output when it fails."""
+    began = time.monotonic()
+    done = subprocess.run(command, cwd=ROOT, stdout=subprocess.PIPE, stderr=subprocess.STDOUT, text=True, check=False)
+    print(f"{name:<18} {time.monotonic() - began:6.1f} s  {'failed' if done.returncode else 'ok'}", flush=True)
+    if done.returncode:
+        print(done.stdout, flush=True)
+    return done.returncode == 0
+
+
+def main(arguments: Sequence[str]) -> int:
+    """Run all checks; returns the exit code."""
+    began = time.monotonic()
+    try:
+        start.prepare(TEST_LOCKS)
+    except start.CannotStartError as error:
+        print(f"The checks cannot run. {error}", file=sys.stderr)
+        return 1
+    print(f"{'environment':<18} {time.monotonic() - began:6.1f} s  ok", flush=True)
+    failed = [name for name, command in steps() if not run_step(name, command)]
+    if failed:
+        print(f"failed before pytest: {', '.join(failed)}", flush=True)
+    tests = subprocess.run(pytest_command(arguments, os.environ.get("CI") == "true"), cwd=ROOT, check=False)
+    return 1 if failed or tests.returncode else 0
+
+
+def _tool(name: str) -> str:
+    return str(start.tool(name))
+
+
+if __name__ == "__main__":
+    sys.exit(main(sys.argv[1:]))
