@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from enum import StrEnum
-from typing import Any
+from typing import Any, NamedTuple
 
 from kilisho.rulebook import NUMERIC_OPERATORS, Check, Condition, Fact, RulebookData, Severity
 from kilisho.units import unit_of
@@ -52,8 +52,7 @@ class Compiled:
     bound: dict[str, Any]
 
 
-@dataclass(frozen=True, slots=True)
-class Finding:
+class Finding(NamedTuple):
     """The end of one check on one farm."""
 
     compiled: Compiled
@@ -72,26 +71,22 @@ def compile_checks(data: RulebookData, asked_in: str) -> tuple[Compiled, ...]:
 
 def evaluate(checks: Iterable[Compiled], facts: Facts) -> list[Finding]:
     """The findings of all checks that apply or may apply; those whose ``when`` is false are left out."""
-    found = []
-    for check in checks:
-        finding = _evaluate(check, facts)
-        if finding is not None:
-            found.append(finding)
-    return found
+    return [finding for check in checks if (finding := _evaluate(check, facts)) is not None]
 
 
 def _evaluate(check: Compiled, facts: Facts) -> Finding | None:
-    missing = []
+    missing: tuple[str, ...] = ()
     for name, test in check.when:
         if name not in facts:
-            missing.append(name)
+            missing = (*missing, name)
         elif not test(facts[name]):
             return None
-    if check.subject not in facts:
-        missing.append(check.subject)
+    subject = check.subject
+    if subject not in facts:
+        missing = (*missing, subject)
     if missing:
-        return Finding(check, Verdict.unknown, missing=tuple(missing))
-    value = facts[check.subject]
+        return Finding(check, Verdict.unknown, None, missing)
+    value = facts[subject]
     return Finding(check, Verdict.passed if check.test(value) else Verdict.failed, value)
 
 

@@ -11,6 +11,22 @@ from pydantic import ValidationError
 
 Place = tuple[str | int, ...]
 
+# Faults between members of a request, which its JSON Schema cannot say.
+CROSS_FIELD_CODES = frozenset(
+    {
+        "dates_disordered",
+        "demand_twice",
+        "mass_and_share",
+        "month_out_of_range",
+        "nothing_to_size_for",
+        "shares_disordered",
+        "starter_fills_digester",
+        "stated_twice",
+        "substrate_twice",
+        "volume_impossible",
+    }
+)
+
 
 @dataclass(frozen=True)
 class Fault:

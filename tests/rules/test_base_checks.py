@@ -271,9 +271,9 @@ def test_operations_show_the_cautions_of_their_work(operation: str, words: list[
 # ---- bounds against their publication ---------------------------------------------------------------------------------------------
 
 PUBLISHED_BOUNDS = [
-    ("well_distance_least", {"at_least": 10, "unit": "m"}, "creativenergie-siting"),  # farmer training course, session 3: 10 m
+    ("well_distance_least", {"at_least": 10, "unit": "m"}, "creativenergie-siting"),  # farmer training course, part 3: 10 m
     ("well_distance_usual", {"at_least": 15, "unit": "m"}, "well-spacing-answers"),  # practitioners: 15 m considered safe
-    ("dwelling_distance_usual", {"at_least": 3, "unit": "m"}, "creativenergie-siting"),  # sessions 3 and 4: 3 m
+    ("dwelling_distance_usual", {"at_least": 3, "unit": "m"}, "creativenergie-siting"),  # parts 3 and 4: 3 m
     ("pipe_burial", {"at_least": 0.3, "unit": "m"}, "biogas-digest-2"),  # Biogas Digest II, p. 68: 0.30 m
     ("no_flame_at_digester", {"at_least": 5, "unit": "m"}, "weihai-safety-2018"),  # Weihai 2018: 5 m
     ("first_flame_distance", {"at_least": 10, "unit": "m"}, "anzhou-safety-2023"),  # Anzhou 2023: 10 m
@@ -288,7 +288,7 @@ PUBLISHED_BOUNDS = [
     ("loading_simple", {"at_most": 1.5, "unit": "kg/m3/d"}, "werner-1989"),  # Werner et al. 1989, p. 42
     ("retention_usual", {"at_least": 40, "unit": "d"}, "biogas-digest-2"),  # Biogas Digest II, p. 40: simple plants at least 40 d
     ("retention_below_15", {"at_least": 100, "unit": "d"}, "werner-1989"),  # p. 42: over 100 d in the cold band
-    ("carbon_to_nitrogen_least", {"at_least": 15, "unit": "1"}, "wang-2014"),  # ammonia inhibition at 15 (35 Cel)
+    ("carbon_to_nitrogen_least", {"at_least": 15, "unit": "1"}, "wang-2014"),  # ammonia inhibition at 15 (35 °C)
     ("total_ammonia_most", {"at_most": 3, "unit": "g/L"}, "epa-1979-inhibitors"),  # US EPA 1979
     ("free_ammonia_usual", {"at_most": 100, "unit": "mg/L"}, "azura-failures"),
     ("ph_least", {"at_least": 6.5, "unit": "1"}, "yang-2018"),  # 6.5 to 7.5

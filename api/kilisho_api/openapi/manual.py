@@ -37,8 +37,12 @@ CODES = {
 }
 
 
-def description(largest_body: int) -> str:
-    """The manual in Markdown."""
+def info(largest_body: int) -> dict[str, str]:
+    """The info object of the document."""
+    return {"title": TITLE, "version": VERSION, "summary": SUMMARY, "description": _description(largest_body)}
+
+
+def _description(largest_body: int) -> str:
     return "\n\n".join((*_ABOUT, _units(), *_ANSWERS, _problems(), _ERRORS, _limits(largest_body), *_REST))
 
 
@@ -92,7 +96,7 @@ _ERRORS = (
 
 
 def _limits(largest_body: int) -> str:
-    return f"## Limits\n\nA body has at most {largest_body} bytes. Lists and texts have the limits of their schemas. NaN and Infinity are not JSON."
+    return f"## Limits\n\nA body has at most {largest_body} bytes. Lists and texts have the limits that their schemas state."
 
 
 _REST = (

@@ -109,7 +109,8 @@ def _response(kind: ProblemType) -> Part:
     detail, errors = _EXAMPLES.get(kind.slug, (kind.about, []))
     example = body_of(kind, detail, EXAMPLE_ID, errors)
     headers = {"X-Request-Id": {"$ref": "#/components/headers/RequestId"}}
-    return {"description": kind.about, "headers": headers, "content": {PROBLEM_JSON: {"schema": {"$ref": "#/components/schemas/Problem"}, "example": example}}}
+    content = {PROBLEM_JSON: {"schema": {"$ref": "#/components/schemas/Problem"}, "example": example}}
+    return {"description": kind.about, "headers": headers, "content": content}
 
 
 def _name(kind: ProblemType) -> str:

@@ -35,12 +35,13 @@ class Components:
 
     def add(self, models: Sequence[type[BaseModel]], mode: Mode, suffix: str) -> dict[type[BaseModel], str]:
         """Add ``models`` and all that they use; returns their names. A name that means something else already gets ``suffix``."""
-        _, top = models_json_schema([(model, mode) for model in models], ref_template=PLACE + "{model}", schema_generator=_WithoutMadeUpTitles)
+        wanted = [(model, mode) for model in models]
+        places, top = models_json_schema(wanted, ref_template=PLACE + "{model}", schema_generator=_WithoutMadeUpTitles)
         found = {name: self._tidy(schema, name) if mode == "validation" else _opened(schema) for name, schema in top["$defs"].items()}
         names = {name: self._free_name(name.lstrip("_"), schema, suffix) for name, schema in found.items()}
         for name, schema in found.items():
             self.schemas[names[name]] = _mapped(schema, lambda part: _renamed(part, names))
-        return {model: names[model.__name__] for model in models}
+        return {model: names[places[model, mode]["$ref"].removeprefix(PLACE)] for model in models}
 
     def put(self, name: str, schema: Schema) -> Schema:
         """Add a schema of our own; returns the reference to it."""
@@ -80,7 +81,8 @@ class Components:
 
 
 def _ids(data: RulebookData) -> Mapping[str, list[str]]:
-    entries = {name: getattr(data, name) for name in type(data).model_fields} | {"containers": data.practice.containers, "covers": data.practice.covers}
+    entries = {name: getattr(data, name) for name in type(data).model_fields}
+    entries |= {"containers": data.practice.containers, "covers": data.practice.covers}
     return {section: list(found) for section, found in entries.items() if isinstance(found, Mapping)}
 
 
@@ -111,7 +113,7 @@ def _mapped(value: Any, change: Callable[[Schema], Schema]) -> Any:
 
 def _opened(schema: Schema) -> Schema:
     """An answer's schema: a client must take members that it does not know."""
-    return _mapped(schema, lambda part: {key: value for key, value in part.items() if key != "additionalProperties" or isinstance(value, dict)})
+    return _mapped(schema, lambda part: {key: value for key, value in part.items() if (key, value) != ("additionalProperties", False)})
 
 
 def _renamed(part: Schema, names: Mapping[str, str]) -> Schema:

@@ -68,9 +68,16 @@ def supply_of(herd: Sequence[HerdItem], ledger: Ledger) -> Supply:
         supply.by_substrate[animal.substrate] = supply.by_substrate.get(animal.substrate, 0.0) + gathered
         supply.heads[animal.substrate] = supply.heads.get(animal.substrate, 0) + item.count
         supply.urine += item.count * _urine_per_head(item, housing, ledger)
-        if animal.rule_of_thumb_gas is not None:
-            supply.rule_of_thumb_gas = (supply.rule_of_thumb_gas or 0.0) + item.count * animal.rule_of_thumb_gas.typical
+    supply.rule_of_thumb_gas = _rule_of_thumb(herd, ledger)
     return supply
+
+
+def _rule_of_thumb(herd: Sequence[HerdItem], ledger: Ledger) -> float | None:
+    """The trade's gas for the herd; None unless it has a word for every animal in it."""
+    rules = [(item.count, ledger.shelf.data.animals[item.animal].rule_of_thumb_gas) for item in herd]
+    if not rules or any(rule is None for _, rule in rules):
+        return None
+    return float(sum(count * rule.typical for count, rule in rules if rule is not None))
 
 
 def _dung_per_head(item: HerdItem, housing: str, ledger: Ledger) -> float:

@@ -19,6 +19,7 @@ class Inspector:
         self.data = data
         self.checks = compile_checks(data, operation)
         self._static = {check.id: _static(check) for check in self.checks}
+        self._unknown: dict[tuple[str, tuple[str, ...]], dict[str, Any]] = {}
         self._cautions = {name: _caution(name, entry) for name, entry in data.cautions.items()}
         self._always = [self._cautions[name] for name, entry in data.cautions.items() if operation in entry.shown_in]
 
@@ -37,12 +38,14 @@ class Inspector:
         return self._always + [self._cautions[name] for name in extra if name not in have]
 
     def _show(self, finding: Finding) -> dict[str, Any]:
-        out = {"check": finding.compiled.id, "verdict": str(finding.verdict), **self._static[finding.compiled.id]}
-        if finding.missing:
-            out["missing"] = list(finding.missing)
-        else:
-            out["value"] = self._value(finding)
-        return out
+        name = finding.compiled.id
+        if not finding.missing:
+            return {"check": name, "verdict": str(finding.verdict), **self._static[name], "value": self._value(finding)}
+        key = (name, finding.missing)
+        shown = self._unknown.get(key)
+        if shown is None:
+            shown = self._unknown[key] = {"check": name, "verdict": "unknown", **self._static[name], "missing": list(finding.missing)}
+        return shown
 
     def _value(self, finding: Finding) -> Any:
         fact = self.data.facts[finding.compiled.subject]

@@ -12,6 +12,7 @@ from kilisho.checks import Finding as CheckFinding
 from kilisho.farm import GRAPH, Ledger, Shelf
 from kilisho.faults import Fault, RefusedError
 from kilisho.formulas.labour import carrying_hours, whole_containers
+from kilisho.formulas.stockpile import LONGEST_ACCOUNT
 from kilisho.packs import Rulebook
 from kilisho.questions import fields as f
 from kilisho.questions import first_charge_plan as plan
@@ -23,7 +24,7 @@ from kilisho.questions.climate import Warmth, warmth_of
 from kilisho.questions.digester import digester_contradictions, take_digester
 from kilisho.questions.feeding import Fed, Supply, faults_of_ids, feed_facts, resolve, supply_of, water_to_feed
 from kilisho.questions.findings import Inspector, contradiction
-from kilisho.questions.heaps import LONGEST_ACCOUNT, Pile, cover_of, pile_up, purchases_for
+from kilisho.questions.heaps import Pile, cover_of, pile_up, purchases_for
 from kilisho.questions.requests import Ask, Charge, Climate, Containers, Date, Digester, Dilution, Enquiry, Herd, Labour, Purchases
 from kilisho.questions.stated_facts import stated_facts, values_by_id
 from kilisho.rulebook import Structure
@@ -178,6 +179,7 @@ def _refuse(asked: Any, shelf: Shelf) -> None:
     faults += faults_of_ids([(("stockpile", "cover"), asked.stockpile.cover)], covers, "cover")
     faults += faults_of_ids([(("purchases", i, "substrate"), p.substrate) for i, p in enumerate(asked.purchases)], data.substrates, "substrate")
     faults += refusals.faults_of_digester(asked.digester) + refusals.faults_of_dilution(asked.dilution) + refusals.faults_of_shares(asked.feed)
+    faults += refusals.faults_of_months(asked.climate)
     faults += refusals.faults_of_purchases(asked.purchases)
     start, ready = asked.stockpile.starts_on, asked.digester_ready_on
     if start and ready and not 0 <= (ready - start).days <= LONGEST_ACCOUNT:

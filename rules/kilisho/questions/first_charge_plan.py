@@ -182,14 +182,14 @@ def start_up(work: Work) -> Answer:
 
 
 def _ramp(work: Work) -> list[Answer]:
-    """Quarter by quarter to the full feed: what keeps the retention that the temperature asks for, or what the herd gives if less."""
+    """Quarter by quarter to the full feed: what the farm gathers, as far as the shortest retention for this temperature allows."""
     ledger = work.ledger
     step = round(ledger.shelf.curve("feed_step", work.warmth.mean)[1])
-    retention = ledger.shelf.curve("design_retention", work.warmth.mean)[1]
+    shortest, usual, _ = ledger.shelf.curve("design_retention", work.warmth.mean)
     ledger.assumptions.append(ledger.shelf.assumption("curves", "design_retention", "design_retention_time"))
-    feed = ledger.values["working_volume"] / retention / (1 + ledger.values["water_to_feed_by_volume"]) * ledger.values["bulk_density"]
+    per_day = ledger.values["working_volume"] / (1 + ledger.values["water_to_feed_by_volume"]) * ledger.values["bulk_density"]
     given = sum(pile.per_day for pile in work.piles)
-    full = min(feed, given) if given else feed
+    full = min(per_day / shortest, given) if given else per_day / usual
     return [
         {"from_day": index * step, "share_of_full_feed": share, "feed_per_day": amount(full * share, "mass_flow", "kg/d")}
         for index, share in enumerate(RAMP)

@@ -8,13 +8,12 @@ from dataclasses import dataclass
 
 from kilisho.farm import Ledger
 from kilisho.formulas.purchasing import Offer, buy
-from kilisho.formulas.stockpile import Heap, Losses, Material, account
+from kilisho.formulas.stockpile import LONGEST_ACCOUNT, Days, Heap, Losses, Material, account
 from kilisho.questions.answers import Answer, amount
 from kilisho.questions.feeding import Fed
 from kilisho.questions.requests import Purchase
 from kilisho.rulebook import Cover
 
-LONGEST_ACCOUNT = 400
 SHORT = 0.5
 
 
@@ -31,11 +30,11 @@ class Pile:
 
     @property
     def collected(self) -> float:
-        return self.heap.brought[self.days]
+        return float(self.heap.brought[self.days])
 
     @property
     def on_heap(self) -> float:
-        return self.heap.on_heap[self.days]
+        return float(self.heap.on_heap[self.days])
 
     @property
     def shortfall(self) -> float:
@@ -54,7 +53,7 @@ class Pile:
             "on_heap": amount(self.on_heap, "mass", "kg"),
             "shortfall": amount(self.shortfall, "mass", "kg"),
             "days_needed": None if self.days_needed is None else amount(self.days_needed, "time", "d"),
-            "nitrogen_lost": amount(heap.nitrogen_lost[self.days], "mass", "kg"),
+            "nitrogen_lost": amount(float(heap.nitrogen_lost[self.days]), "mass", "kg"),
             "account": {
                 "unit": "kg",
                 "first_day": starts_on.isoformat() if starts_on else None,
@@ -66,8 +65,8 @@ class Pile:
         }
 
 
-def _rounded(values: Sequence[float]) -> list[float]:
-    return [round(value, 3) for value in values]
+def _rounded(values: Days) -> list[float]:
+    return values.round(3).tolist()
 
 
 def pile_up(fed: Fed, per_day: float, on_hand: float, cover: Cover, days: int | None) -> Pile:

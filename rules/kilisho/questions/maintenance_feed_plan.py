@@ -21,6 +21,10 @@ if TYPE_CHECKING:
     from kilisho.questions.maintenance_feed import Work
 
 YEAR = 365.25
+URINE_TEXT = (
+    "The trade finds that urine raises the gas. The model counts no gas from urine itself: it saves water, brings nitrogen and a buffer "
+    "against souring, and helps most where the feed is short of nitrogen; too much of it holds the microbes back."
+)
 CLEAN_FEED = (
     "Feed only clean dung: take out straw, leftovers, stones and plastic, and gather it from a hard floor.",
     "Mix until there are no lumps, let the mix stand a quarter of an hour so that sand sinks, then let it in and leave the sand behind.",
@@ -79,6 +83,18 @@ def per_feeding(work: Work) -> Answer:
         "water_per_day": amount(values["water_per_day"], "volume_flow", "L/d"),
         "urine_per_day": amount(values["urine_per_day"], "volume_flow", "L/d"),
         "slurry_per_day": amount(values["slurry_per_day"], "volume_flow", "L/d"),
+        "urine": _urine(values),
+    }
+
+
+def _urine(values: dict[str, Any]) -> Answer:
+    """Urine gathered and used, what limits its use, and how the trade's word about it fits the model."""
+    return {
+        "gathered": amount(values["urine_gathered"], "volume_flow", "L/d"),
+        "used": amount(values["urine_per_day"], "volume_flow", "L/d"),
+        "limited_by": values["urine_limited_by"],
+        "nitrogen": amount(values["urine_nitrogen_per_day"], "mass_flow", "kg/d"),
+        "text": URINE_TEXT,
     }
 
 

@@ -20,6 +20,16 @@ class PerFeeding(Told):
     containers: list[ContainerCount]
 
 
+class UrineTold(Told):
+    """Urine in place of water."""
+
+    gathered: Amount
+    used: Amount
+    limited_by: str = Field(description="gathered, largest_share_of_liquid or carbon_to_nitrogen.")
+    nitrogen: Amount
+    text: str
+
+
 class RuleOfThumb(Told):
     """What the trade would expect of the herd, beside the model's figure."""
 
@@ -67,6 +77,7 @@ class MaintenanceFeedAnswer(Common):
     water_per_day: Amount
     urine_per_day: Amount
     slurry_per_day: Amount
+    urine: UrineTold
     hydraulic_retention_time: Amount
     organic_loading_rate: Amount
     slurry_total_solids: Amount

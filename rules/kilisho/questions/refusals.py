@@ -62,7 +62,7 @@ def faults_of_months(climate: Any) -> list[Fault]:
         return []
     place: Place = ("climate", "monthly_air_temperature", "values")
     outside = [i for i, value in enumerate(months.values) if not -60 <= to_canonical(value, "temperature", months.unit) <= 60]
-    return [Fault((*place, i), "out_of_range", "not a possible air temperature in this unit") for i in outside]
+    return [Fault((*place, i), "month_out_of_range", "not a possible air temperature in this unit") for i in outside]
 
 
 def shares_of(feed: Sequence[Any], supplies: Sequence[float]) -> list[float]:

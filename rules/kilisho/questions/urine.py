@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from typing import Any
 
 from kilisho.farm import Ledger
@@ -17,24 +18,40 @@ NONE = {
 def take_urine(urine: Any, supply: Supply, ledger: Ledger) -> None:
     """Put the urine used per day, and the solids, nitrogen and carbon it brings, into the ledger.
 
-    Urine takes the place of water litre for litre, up to the practice's largest share of the mixing liquid; the ammonia checks
-    then judge the mix. Other animals' urine is counted with the cattle urine's composition.
+    Urine takes the place of water litre for litre: up to what is gathered, up to the practice's largest share of the mixing
+    liquid, and only as far as the mix keeps the least carbon to nitrogen ratio. ``urine_limited_by`` says which of these it was.
+    Other animals' urine is counted with the cattle urine's composition.
     """
-    ledger.put(**NONE, urine_gathered=0.0)
+    ledger.put(**NONE, urine_gathered=0.0, urine_limited_by="gathered")
     if urine is None or not urine.collected:
         return
     gathered = urine.volume if urine.volume is not None else supply.urine
-    used = min(gathered, ledger.practice("largest_urine_share") * ledger.values["liquid_per_day"])
+    per_volume = _per_volume(ledger)
+    limits = {
+        "gathered": gathered,
+        "largest_share_of_liquid": ledger.practice("largest_urine_share") * ledger.values["liquid_per_day"],
+        "carbon_to_nitrogen": _within_carbon_to_nitrogen(ledger, per_volume),
+    }
+    limited_by = min(limits, key=lambda name: limits[name])
+    used = limits[limited_by]
+    brought = {f"urine_{name}_per_day": used * value for name, value in per_volume.items()}
+    ledger.put(urine_gathered=gathered, urine_limited_by=limited_by, urine_per_day=used, **brought)
+
+
+def _per_volume(ledger: Ledger) -> dict[str, float]:
+    """Mass, solids, nitrogen, carbon and ammonium nitrogen in a cubic metre of urine [kg]."""
     figures = ledger.shelf.substrates[URINE][0]
     ledger.assumptions += [ledger.shelf.assumption("substrates", URINE, field) for field in ("total_solids", "nitrogen", "bulk_density")]
-    mass = used * figures["bulk_density"]
-    nitrogen = mass * figures["total_solids"] * figures["nitrogen_share"]
-    ledger.put(
-        urine_gathered=gathered,
-        urine_per_day=used,
-        urine_mass_per_day=mass,
-        urine_solids_per_day=mass * figures["total_solids"],
-        urine_nitrogen_per_day=nitrogen,
-        urine_carbon_per_day=nitrogen * figures["carbon_to_nitrogen_of_feed"],
-        urine_ammonium_per_day=nitrogen * figures.get("ammonium_share", 1.0),
-    )
+    mass = figures["bulk_density"]
+    solids = mass * figures["total_solids"]
+    nitrogen = solids * figures["nitrogen_share"]
+    carbon = nitrogen * figures["carbon_to_nitrogen_of_feed"]
+    return {"mass": mass, "solids": solids, "nitrogen": nitrogen, "carbon": carbon, "ammonium": nitrogen * figures.get("ammonium_share", 1.0)}
+
+
+def _within_carbon_to_nitrogen(ledger: Ledger, urine: dict[str, float]) -> float:
+    """Urine that the feed takes before its carbon to nitrogen ratio falls to the least that is wanted."""
+    least, values = ledger.practice("least_carbon_to_nitrogen_with_urine"), ledger.values
+    spare = values["carbon_per_day"] - least * values["nitrogen_per_day"]
+    per_volume = least * urine["nitrogen"] - urine["carbon"]
+    return max(0.0, float(spare / per_volume)) if per_volume > 0 else math.inf

@@ -1,0 +1,123 @@
+"""Schemas and operations of the catalogue: every collection of the rulebook and its entries."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from typing import Any, get_args
+
+from kilisho import rulebook
+from kilisho.questions.answers import RulebookIdentity
+from kilisho_api.catalogue import PARTS_OF_PRACTICE
+from kilisho_api.http_rules import JSON
+from kilisho_api.openapi.responses import OF_EVERY_GET, Part, problems, success, unchanged
+from kilisho_api.openapi.schemas import PLACE, Components
+
+MODELS = {
+    "substrates": rulebook.Substrate,
+    "animals": rulebook.Animal,
+    "appliances": rulebook.Appliance,
+    "structures": rulebook.Structure,
+    "facts": rulebook.Fact,
+    "checks": rulebook.Check,
+    "cautions": rulebook.Caution,
+    "sources": rulebook.Source,
+}
+PRACTICE_MODELS = (rulebook.Container, rulebook.Cover, rulebook.Curve, get_args(rulebook.PracticeFigure)[0])
+ABOUT = {
+    "substrates": "What can be fed, with its solids, nitrogen, gas and usual dilution.",
+    "animals": "What animals (and people) give, and how much of it can be gathered.",
+    "appliances": "What burns the gas, and how much of it.",
+    "structures": "Kinds of digester, with fill, gas storage, mixing and the sizes that are built.",
+    "facts": "What can be stated about a farm; checks read facts.",
+    "checks": "What must hold, when, how bad it is if it does not, why, and what to do.",
+    "cautions": "Sentences that stand beside answers whatever the facts are.",
+    "sources": "Where figures come from.",
+    "practice": "How the work is done: containers, covers of heaps, curves against temperature, single figures.",
+    "quantities": "Every quantity that the engine knows: its unit, what it is derived from, and where its formula is valid.",
+}
+SINGULAR = {"practice": "practicePart", "quantities": "quantity"}
+IDENTITY = {"$ref": PLACE + "RulebookIdentity"}
+
+
+def add_schemas(components: Components) -> dict[str, Part]:
+    """Put the schemas of all collections into ``components``; returns a reference to each collection's item."""
+    components.add([RulebookIdentity], "serialization", "Told")
+    names = components.add([*MODELS.values(), *PRACTICE_MODELS], "serialization", "Entry")
+    items = {section: _with_id(PLACE + names[model]) for section, model in MODELS.items()}
+    entries = {"type": "array", "items": {"anyOf": [_with_id(PLACE + names[model]) for model in PRACTICE_MODELS]}}
+    items["practice"] = _object({"id": {"type": "string", "enum": list(PARTS_OF_PRACTICE)}, "entries": entries})
+    items["quantities"] = components.put("Quantity", _quantity())
+    return items
+
+
+def paths(items: Mapping[str, Part], found: Mapping[str, Sequence[Any]], about: Part) -> Part:
+    """The path items of all collections, with the first entry of each as the example."""
+    out: Part = {}
+    for name, item in items.items():
+        example, identity = found[name][0] if found[name] else None, {key: about[key] for key in ("id", "version", "hash")}
+        listing = _object({"items": {"type": "array", "items": item}, "next": {"type": "null"}, "rulebook": IDENTITY})
+        listed = {"items": [example] if example else [], "next": None, "rulebook": identity}
+        out[f"/v1/{name}"] = {"get": _operation(f"list{_capital(name)}", f"All {name}", ABOUT[name], listing, listed)}
+        entry = {"allOf": [item, _object({"rulebook": IDENTITY})]}
+        told = example and {**example, "rulebook": identity}
+        one = _operation(f"get{_capital(_singular(name))}", f"One entry of {name}", ABOUT[name], entry, told)
+        one["parameters"].insert(0, _id_parameter(example))
+        one["responses"] |= problems("not-found")
+        out[f"/v1/{name}/{{id}}"] = {"get": one}
+    out["/v1/rulebook"] = {"get": _about(about)}
+    return out
+
+
+def _about(about: Part) -> Part:
+    counts = {"type": "object", "additionalProperties": {"type": "integer"}}
+    schema = {"allOf": [IDENTITY, _object({"title": {"type": "string"}, "entries": counts})]}
+    text = "Its id, version and hash, and how many entries each collection holds."
+    return _operation("getRulebook", "The rulebook that is served", text, schema, about)
+
+
+def _id_parameter(example: Part | None) -> Part:
+    shown = {"example": example["id"]} if example else {}
+    return {"name": "id", "in": "path", "required": True, "schema": {"type": "string"}, **shown}
+
+
+def _operation(name: str, summary: str, text: str, schema: Part, example: Any) -> Part:
+    answer = success("As the packs state it.", JSON, schema, example, cached=True)
+    return {
+        "operationId": name,
+        "tags": ["Rulebook"],
+        "summary": summary,
+        "description": text,
+        "parameters": [{"$ref": "#/components/parameters/RequestId"}, {"$ref": "#/components/parameters/IfNoneMatch"}],
+        "responses": {"200": answer, "304": unchanged(), **problems(*OF_EVERY_GET)},
+    }
+
+
+def _with_id(reference: str) -> Part:
+    return {"allOf": [{"$ref": reference}, _object({"id": {"type": "string"}})]}
+
+
+def _object(properties: Part) -> Part:
+    return {"type": "object", "properties": properties, "required": list(properties)}
+
+
+def _quantity() -> Part:
+    text, texts = {"type": "string"}, {"type": "array", "items": {"type": "string"}}
+    return _object(
+        {
+            "id": text,
+            "kind": {**text, "description": "Kind of quantity, as in the table of units."},
+            "unit": {**text, "description": "Canonical unit, in which the engine computes."},
+            "description": text,
+            "inputs": {**texts, "description": "Ids of the quantities that its formula needs; none when it is stated or looked up."},
+            "source": {**texts, "description": "Ids under /v1/sources."},
+            "validity": {"type": ["string", "null"], "description": "For a fitted formula: what its figures hide and where it holds."},
+        }
+    )
+
+
+def _singular(name: str) -> str:
+    return SINGULAR.get(name, name.removesuffix("s"))
+
+
+def _capital(name: str) -> str:
+    return name[0].upper() + name[1:]

@@ -1,0 +1,71 @@
+"""The OpenAPI document of the service, made from the questions and the rulebook that it serves."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Any
+
+import orjson
+
+from kilisho.farm import GRAPH
+from kilisho.packs import Rulebook
+from kilisho.questions import Question
+from kilisho_api.catalogue import collections, rulebook_page
+from kilisho_api.http_rules import JSON
+from kilisho_api.encoding import encode
+from kilisho_api.openapi import catalogue_schemas, manual, responses, service
+from kilisho_api.openapi.responses import Part
+from kilisho_api.openapi.schemas import PLACE, Components
+
+OPENAPI = "3.1.1"
+
+
+def contract(rulebook: Rulebook, questions: Mapping[str, Question], largest_body: int) -> bytes:
+    """The document as it is served and committed: indented JSON, the same bytes for the same rulebook."""
+    return orjson.dumps(document(rulebook, questions, largest_body), option=orjson.OPT_INDENT_2 | orjson.OPT_APPEND_NEWLINE)
+
+
+def document(rulebook: Rulebook, questions: Mapping[str, Question], largest_body: int) -> Part:
+    """The document as plain data."""
+    components = Components(rulebook.data)
+    asked = components.add([question.request for question in questions.values()], "validation", "Asked")
+    told = components.add([question.response for question in questions.values()], "serialization", "Told")
+    items = catalogue_schemas.add_schemas(components)
+    found = collections(rulebook, GRAPH)
+    about = rulebook_page(rulebook, {name: len(entries) for name, entries in found.items()})
+    paths = {f"/v1/{name}": {"post": _operation(q, asked[q.request], told[q.response])} for name, q in questions.items()}
+    paths |= catalogue_schemas.paths(items, found, about) | service.paths(rulebook.identity)
+    return {
+        "openapi": OPENAPI,
+        "info": manual.info(largest_body),
+        "servers": [{"url": "/", "description": "This service."}],
+        "security": [],
+        "tags": list(manual.TAGS),
+        "paths": paths,
+        "components": {"schemas": dict(sorted((components.schemas | responses.problem_schemas()).items())), **responses.components()},
+    }
+
+
+def _operation(question: Question, asked: str, told: str) -> Part:
+    parameters = ({"$ref": f"#/components/parameters/{name}"} for name in ("Explain", "RequestId"))
+    body = {"required": True, "content": {JSON: {"schema": {"$ref": PLACE + asked}, "example": question.example}}}
+    answer = responses.success("The answer.", JSON, {"$ref": PLACE + told}, example_answer(question))
+    return {
+        "operationId": operation_id(question.name),
+        "tags": ["Questions"],
+        "summary": question.title,
+        "description": question.description,
+        "parameters": list(parameters),
+        "requestBody": body,
+        "responses": {"200": answer, **responses.problems(*responses.OF_EVERY_POST)},
+    }
+
+
+def operation_id(name: str) -> str:
+    """askFirstCharge for first-charge."""
+    return "ask" + "".join(part.capitalize() for part in name.replace("/", "-").split("-"))
+
+
+def example_answer(question: Question) -> Any:
+    """What the question answers to its own example."""
+    return orjson.loads(encode(question.ask(encode(question.example))))
