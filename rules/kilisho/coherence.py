@@ -13,23 +13,23 @@ PathInPack = tuple[str | int, ...]
 
 def incoherences(data: RulebookData) -> Iterator[tuple[PathInPack, str]]:
     """Path and expectation of every reference that leads nowhere and of every check that its subject cannot answer."""
-    for path, ids in _cited(data):
-        for name in ids:
-            if name not in data.sources:
-                yield (*path, "source"), f"a source listed under sources:, not {name!r}"
-    for name, animal in data.animals.items():
-        if animal.substrate not in data.substrates:
-            yield ("animals", name, "substrate"), f"a substrate listed under substrates:, not {animal.substrate!r}"
-    for section in ("substrates", "structures"):
-        for name, entry in getattr(data, section).items():
-            for caution in entry.cautions:
-                if caution not in data.cautions:
-                    yield (section, name, "cautions"), f"a caution listed under cautions:, not {caution!r}"
-    for name, structure in data.structures.items():
-        for fact in structure.confirm_before_filling:
-            if fact not in data.facts:
-                yield ("structures", name, "confirm_before_filling"), f"a fact listed under facts:, not {fact!r}"
+    for path, section, name in _references(data):
+        if name not in getattr(data, section):
+            yield path, f"one of the {section} listed under {section}:, not {name!r}"
     yield from _condition_faults(data)
+
+
+def _references(data: RulebookData) -> Iterator[tuple[PathInPack, str, str]]:
+    """Every reference of an entry to another: where it stands, the section it points into, and the id."""
+    for path, ids in _cited(data):
+        yield from (((*path, "source"), "sources", name) for name in ids)
+    for name, animal in data.animals.items():
+        yield ("animals", name, "substrate"), "substrates", animal.substrate
+    for name, substrate in data.substrates.items():
+        yield from ((("substrates", name, "cautions"), "cautions", caution) for caution in substrate.cautions)
+    for name, structure in data.structures.items():
+        yield from ((("structures", name, "cautions"), "cautions", caution) for caution in structure.cautions)
+        yield from ((("structures", name, "confirm_before_filling"), "facts", fact) for fact in structure.confirm_before_filling)
 
 
 def _cited(value: Any, path: PathInPack = ()) -> Iterator[tuple[PathInPack, tuple[str, ...]]]:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from functools import cached_property
+from itertools import pairwise
 from typing import Any
 
 from kilisho.formulas import digester, feed, first_fill
@@ -47,7 +48,7 @@ def read_curve(curve: Curve, temperature: float) -> tuple[float, float, float]:
     points = curve.points
     if temperature <= points[0].at:
         return points[0].low, points[0].typical, points[0].high
-    for left, right in zip(points, points[1:], strict=False):
+    for left, right in pairwise(points):
         if temperature <= right.at:
             part = (temperature - left.at) / (right.at - left.at)
             return (
@@ -116,7 +117,9 @@ class Shelf:
             figure, name = rule.water_to_feed_by_volume, "water_to_feed_by_volume"
             if figure is None and rule.target_total_solids is not None:
                 figure, name = rule.target_total_solids, "target_total_solids"
-            self._described[key] = describe(name, substrate, figure) if figure else {"quantity": name, "of": substrate, "value": 0.0, "unit": "1"}
+            self._described[key] = (
+                describe(name, substrate, figure) if figure else {"quantity": name, "of": substrate, "value": 0.0, "unit": "1"}
+            )
         return self._described[key]
 
     @cached_property

@@ -119,7 +119,9 @@ def _read(file: Path, shown: str) -> _Layer:
         raise PackError([PackFault(shown, 0, "", "UTF-8 text")]) from None
     except yaml.YAMLError as error:
         mark = getattr(error, "problem_mark", None)
-        raise PackError([PackFault(shown, mark.line + 1 if mark else 0, "", f"YAML: {getattr(error, 'problem', None) or 'not readable'}")]) from None
+        raise PackError(
+            [PackFault(shown, mark.line + 1 if mark else 0, "", f"YAML: {getattr(error, 'problem', None) or 'not readable'}")]
+        ) from None
     layer = _Layer(shown, {})
     reader = _Reader(layer)
     content = reader.value(node, ()) if node is not None else {}
@@ -186,7 +188,9 @@ def _merge(contents: Sequence[dict[str, Any]]) -> dict[str, Any]:
                 _merge_entries(merged[section], entries)
             elif section == "practice" and isinstance(entries, dict):
                 for part, rows in entries.items():
-                    _merge_entries(merged["practice"].setdefault(part, {}), rows) if isinstance(rows, dict) else merged["practice"].update({part: rows})
+                    _merge_entries(merged["practice"].setdefault(part, {}), rows) if isinstance(rows, dict) else merged["practice"].update(
+                        {part: rows}
+                    )
             else:
                 merged[section] = entries
     return merged

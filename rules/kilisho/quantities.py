@@ -80,7 +80,9 @@ def collect(*modules: ModuleType) -> list[Quantity]:
     found: list[Quantity] = []
     for module in modules:
         found += getattr(module, "GIVEN", ())
-        found += [f.__quantity__ for f in vars(module).values() if callable(f) and hasattr(f, "__quantity__") and f.__module__ == module.__name__]
+        found += [
+            f.__quantity__ for f in vars(module).values() if callable(f) and hasattr(f, "__quantity__") and f.__module__ == module.__name__
+        ]
     return found
 
 
@@ -192,7 +194,7 @@ class Graph:
         lines.append("    return {" + ", ".join(f"{name!r}: {name}" for name in wanted) + "}")
         scope: dict[str, Any] = {f"formula_{name}": self.quantities[name].formula for name in steps}
         text = "\n".join(lines)
-        exec(compile(text, "<plan>", "exec"), scope)  # built from identifiers that Graph.of has checked, never from a caller's text
+        exec(compile(text, "<plan>", "exec"), scope)  # noqa: S102 built from identifiers that Graph.of has checked, never from a caller's text
         return Plan(scope["plan"], steps, needs, text)
 
     def _order(self, have: frozenset[str], wanted: tuple[str, ...]) -> tuple[tuple[str, ...], tuple[str, ...]]:
@@ -270,4 +272,8 @@ def _prove(item: Quantity, graph: Graph) -> list[str]:
 @lru_cache
 def _pint_unit(kind: str) -> Any:
     expression = KINDS[kind].canonical.pint
-    return registry().Quantity(1, "delta_degC") if kind == "temperature" else registry().parse_expression(expression) * registry().Quantity(1, "")
+    return (
+        registry().Quantity(1, "delta_degC")
+        if kind == "temperature"
+        else registry().parse_expression(expression) * registry().Quantity(1, "")
+    )

@@ -10,7 +10,7 @@ from __future__ import annotations
 from enum import StrEnum
 from typing import TYPE_CHECKING, Annotated, Any, Literal, Self
 
-from pydantic import BaseModel, BeforeValidator, ConfigDict, Field, ValidationInfo, model_validator
+from pydantic import BaseModel, BeforeValidator, ConfigDict, Field, model_validator
 from pydantic.json_schema import SkipJsonSchema
 from pydantic_core import PydanticCustomError
 
@@ -90,7 +90,7 @@ class Property(Known):
 def _canonical(kind: str, at_least: float, at_most: float) -> BeforeValidator:
     """Read low/typical/high in the stated unit, check the bounds of the field and keep canonical values."""
 
-    def convert(value: Any, info: ValidationInfo) -> Any:
+    def convert(value: Any) -> Any:
         if not isinstance(value, dict) or not isinstance(value.get("unit"), str):
             return value
         try:
@@ -104,7 +104,11 @@ def _canonical(kind: str, at_least: float, at_most: float) -> BeforeValidator:
                 continue
             out[name] = number * unit.factor + unit.offset
             if not at_least <= out[name] <= at_most:
-                limits = {"name": name, "least": from_canonical(at_least, kind, unit.code), "most": from_canonical(at_most, kind, unit.code)}
+                limits = {
+                    "name": name,
+                    "least": from_canonical(at_least, kind, unit.code),
+                    "most": from_canonical(at_most, kind, unit.code),
+                }
                 raise PydanticCustomError("out_of_range", f"{{name}} must lie from {{least}} to {{most}} {unit.code}", limits)
         return out
 
@@ -112,7 +116,7 @@ def _canonical(kind: str, at_least: float, at_most: float) -> BeforeValidator:
 
 
 def _of(kind: str, at_least: float = 0.0, at_most: float = 1e9) -> Any:
-    schema = {"x-kind": kind, "x-units": list(KINDS[kind].units)}
+    schema: Any = {"x-kind": kind, "x-units": list(KINDS[kind].units)}
     return Annotated[Property, _canonical(kind, at_least, at_most), Field(json_schema_extra=schema)]
 
 
@@ -346,7 +350,9 @@ class Fact(Named):
         else:
             complete = self.kind in KINDS and self.unit in KINDS[self.kind].units and None not in (self.at_least, self.at_most)
         if not complete:
-            raise PydanticCustomError("fact_incomplete", "a {kind} fact needs values, or a known kind with unit, at_least and at_most", {"kind": self.kind})
+            raise PydanticCustomError(
+                "fact_incomplete", "a {kind} fact needs values, or a known kind with unit, at_least and at_most", {"kind": self.kind}
+            )
         return self
 
 

@@ -151,10 +151,7 @@ _TABLE: dict[str, list[tuple[str, float, str] | tuple[str, float, str, float]]] 
 }
 
 KINDS: MappingProxyType[str, Kind] = MappingProxyType(
-    {
-        name: Kind(name, MappingProxyType({row[0]: Unit(row[0], row[1], row[2], *row[3:]) for row in rows}))
-        for name, rows in _TABLE.items()
-    }
+    {name: Kind(name, MappingProxyType({row[0]: Unit(row[0], row[1], row[2], *row[3:]) for row in rows})) for name, rows in _TABLE.items()}
 )
 
 

@@ -17,7 +17,6 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-
 from docker import build_here
 
 ROOT = Path(__file__).resolve().parents[2]
@@ -68,29 +67,32 @@ class Container:
         restricted = ["--clear-groups", "--bounding-set=-all", "--inh-caps=-all", "--no-new-privs"]
         self.as_configured = ["setpriv", f"--reuid={user}", f"--regid={group}", *restricted, "env", "-i", *config["Env"]]
         self.health_command = config["Healthcheck"]["Test"][1:]
-        namespaces = ["unshare", "--mount", "--net", "--pid", "--fork", "--kill-child"]
+        namespaces = ["unshare", "--mount", "--net", "--pid", "--fork"]
         contained = ["sh", "-c", CONTAINED, "sh", self.root, *self.as_configured, *config["Entrypoint"], *config["Cmd"]]
         self.process = subprocess.Popen([*namespaces, *contained])
 
+    def service(self) -> int:
+        """Process number of the service, seen from outside."""
+        children = Path(f"/proc/{self.process.pid}/task/{self.process.pid}/children").read_text(encoding="ascii")
+        return int(children.split()[0])
+
     def run_inside(self, *command: str) -> subprocess.CompletedProcess[str]:
         """Run ``command`` beside the service: same files, network, user and rights."""
-        entered = ["nsenter", f"--target={self.process.pid}", "--mount", "--net", "chroot", self.root, *self.as_configured]
+        entered = ["nsenter", f"--target={self.service()}", "--mount", "--net", "--pid", "chroot", self.root, *self.as_configured]
         return subprocess.run([*entered, *command], capture_output=True, text=True, check=False, timeout=60)
 
     def wait_until_healthy(self, seconds: float = 30) -> None:
         """Repeat the image's health check until it passes; raises AssertionError when it never does."""
         deadline = time.monotonic() + seconds
         while self.process.poll() is None and time.monotonic() < deadline:
-            checked = self.run_inside(*self.health_command)
-            if checked.returncode == 0:
-                return
             time.sleep(0.3)
+            if self.run_inside(*self.health_command).returncode == 0:
+                return
         raise AssertionError(f"not healthy; exit code {self.process.poll()}")
 
-    def terminate(self) -> int:
-        """Send the service SIGTERM, as a container engine does; returns the exit code. A service that has to be killed raises."""
-        inner = Path(f"/proc/{self.process.pid}/task/{self.process.pid}/children").read_text(encoding="ascii").split()
-        os.kill(int(inner[0]), signal.SIGTERM)
+    def signal(self, number: signal.Signals) -> int:
+        """Send the service a signal, as a container engine does; returns its exit code. A service that stays raises TimeoutExpired."""
+        os.kill(self.service(), number)
         return self.process.wait(timeout=10)
 
 
@@ -111,8 +113,7 @@ def container(image: build_here.Image) -> Iterator[Container]:
         running.wait_until_healthy()
         yield running
     finally:
-        running.process.kill()
-        running.process.wait()
+        running.signal(signal.SIGKILL)
 
 
 @pytest.fixture(scope="module")
@@ -165,4 +166,4 @@ def test_its_health_check_fails_when_nothing_answers(container: Container) -> No
 def test_it_stops_when_asked(image: build_here.Image) -> None:
     running = Container(image)
     running.wait_until_healthy()
-    assert running.terminate() == 0
+    assert running.signal(signal.SIGTERM) == 0

@@ -1,7 +1,8 @@
-"""``python -m kilisho_api.openapi FOLDER``: write the contract, the schema of a pack and the executed examples."""
+"""Write the contract, the schema of a pack and the executed examples, or check that the committed ones are up to date."""
 
 from __future__ import annotations
 
+import argparse
 import sys
 from collections.abc import Sequence
 from pathlib import Path
@@ -29,16 +30,29 @@ def files() -> dict[str, bytes]:
     return out
 
 
-def main(arguments: Sequence[str]) -> int:
-    """Write all files below the folder that is named; 2 when none is."""
-    if len(arguments) != 1:
-        print("usage: python -m kilisho_api.openapi FOLDER", file=sys.stderr)
-        return 2
+def main(arguments: Sequence[str] | None = None) -> int:
+    """Write all files, or with ``--check`` name those that differ from what the service would generate (exit code 1)."""
+    parser = argparse.ArgumentParser(prog="python -m kilisho_api.openapi", description=__doc__)
+    parser.add_argument("folder", nargs="?", type=Path, default=Path("openapi"), help="where the files are")
+    parser.add_argument("--check", action="store_true", help="write nothing; compare")
+    chosen = parser.parse_args(arguments)
+    if chosen.check:
+        drifted = stale(chosen.folder)
+        for name in drifted:
+            print(f"{chosen.folder / name} differs from what the service generates", file=sys.stderr)
+        return 1 if drifted else 0
     for name, content in files().items():
-        target = Path(arguments[0]) / name
+        target = chosen.folder / name
         target.parent.mkdir(parents=True, exist_ok=True)
         target.write_bytes(content)
     return 0
+
+
+def stale(folder: Path) -> list[str]:
+    """Names of the files in ``folder`` that differ, are missing, or are no longer generated."""
+    wanted = files()
+    present = {str(path.relative_to(folder)): path.read_bytes() for path in folder.rglob("*.json")}
+    return sorted(name for name in wanted.keys() | present.keys() if wanted.get(name) != present.get(name))
 
 
 def _indented(value: Any) -> bytes:
@@ -46,4 +60,4 @@ def _indented(value: Any) -> bytes:
 
 
 if __name__ == "__main__":
-    sys.exit(main(sys.argv[1:]))
+    sys.exit(main())

@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from typing import Any, get_args
 
+from pydantic import BaseModel
+
 from kilisho import rulebook
 from kilisho.questions.answers import RulebookIdentity
 from kilisho_api.catalogue import PARTS_OF_PRACTICE
@@ -12,7 +14,7 @@ from kilisho_api.http_rules import JSON
 from kilisho_api.openapi.responses import OF_EVERY_GET, Part, problems, success, unchanged
 from kilisho_api.openapi.schemas import PLACE, Components
 
-MODELS = {
+MODELS: dict[str, type[BaseModel]] = {
     "substrates": rulebook.Substrate,
     "animals": rulebook.Animal,
     "appliances": rulebook.Appliance,
@@ -22,7 +24,7 @@ MODELS = {
     "cautions": rulebook.Caution,
     "sources": rulebook.Source,
 }
-PRACTICE_MODELS = (rulebook.Container, rulebook.Cover, rulebook.Curve, get_args(rulebook.PracticeFigure)[0])
+PRACTICE_MODELS: tuple[type[BaseModel], ...] = (rulebook.Container, rulebook.Cover, rulebook.Curve, get_args(rulebook.PracticeFigure)[0])
 ABOUT = {
     "substrates": "What can be fed, with its solids, nitrogen, gas and usual dilution.",
     "animals": "What animals (and people) give, and how much of it can be gathered.",
@@ -56,8 +58,7 @@ def paths(items: Mapping[str, Part], found: Mapping[str, Sequence[Any]], about: 
     for name, item in items.items():
         example, identity = found[name][0] if found[name] else None, {key: about[key] for key in ("id", "version", "hash")}
         listing = _object({"items": {"type": "array", "items": item}, "next": {"type": "null"}, "rulebook": IDENTITY})
-        listed = {"items": [example] if example else [], "next": None, "rulebook": identity}
-        out[f"/v1/{name}"] = {"get": _operation(f"list{_capital(name)}", f"All {name}", ABOUT[name], listing, listed)}
+        out[f"/v1/{name}"] = {"get": _operation(f"list{_capital(name)}", f"All {name}", ABOUT[name], listing)}
         entry = {"allOf": [item, _object({"rulebook": IDENTITY})]}
         told = example and {**example, "rulebook": identity}
         one = _operation(f"get{_capital(_singular(name))}", f"One entry of {name}", ABOUT[name], entry, told)
@@ -80,7 +81,7 @@ def _id_parameter(example: Part | None) -> Part:
     return {"name": "id", "in": "path", "required": True, "schema": {"type": "string"}, **shown}
 
 
-def _operation(name: str, summary: str, text: str, schema: Part, example: Any) -> Part:
+def _operation(name: str, summary: str, text: str, schema: Part, example: Any = None) -> Part:
     answer = success("As the packs state it.", JSON, schema, example, cached=True)
     return {
         "operationId": name,

@@ -11,13 +11,14 @@ from kilisho.farm import GRAPH
 from kilisho.packs import Rulebook
 from kilisho.questions import Question
 from kilisho_api.catalogue import collections, rulebook_page
-from kilisho_api.http_rules import JSON
 from kilisho_api.encoding import encode
+from kilisho_api.http_rules import JSON
 from kilisho_api.openapi import catalogue_schemas, manual, responses, service
 from kilisho_api.openapi.responses import Part
 from kilisho_api.openapi.schemas import PLACE, Components
 
 OPENAPI = "3.1.1"
+LONGEST_SHOWN = 4
 
 
 def contract(rulebook: Rulebook, questions: Mapping[str, Question], largest_body: int) -> bytes:
@@ -49,7 +50,8 @@ def document(rulebook: Rulebook, questions: Mapping[str, Question], largest_body
 def _operation(question: Question, asked: str, told: str) -> Part:
     parameters = ({"$ref": f"#/components/parameters/{name}"} for name in ("Explain", "RequestId"))
     body = {"required": True, "content": {JSON: {"schema": {"$ref": PLACE + asked}, "example": question.example}}}
-    answer = responses.success("The answer.", JSON, {"$ref": PLACE + told}, example_answer(question))
+    shown = shortened(example_answer(question))
+    answer = responses.success("The answer. Long lists are cut short in the example.", JSON, {"$ref": PLACE + told}, shown)
     return {
         "operationId": operation_id(question.name),
         "tags": ["Questions"],
@@ -64,6 +66,13 @@ def _operation(question: Question, asked: str, told: str) -> Part:
 def operation_id(name: str) -> str:
     """askFirstCharge for first-charge."""
     return "ask" + "".join(part.capitalize() for part in name.replace("/", "-").split("-"))
+
+
+def shortened(value: Any) -> Any:
+    """``value`` with no list longer than :data:`LONGEST_SHOWN`."""
+    if isinstance(value, dict):
+        return {key: shortened(inner) for key, inner in value.items()}
+    return [shortened(inner) for inner in value[:LONGEST_SHOWN]] if isinstance(value, list) else value
 
 
 def example_answer(question: Question) -> Any:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 from collections.abc import Callable, Iterable, Mapping, Sequence
 from typing import Any, Literal
 
@@ -37,7 +38,7 @@ class Components:
         """Add ``models`` and all that they use; returns their names. A name that means something else already gets ``suffix``."""
         wanted = [(model, mode) for model in models]
         places, top = models_json_schema(wanted, ref_template=PLACE + "{model}", schema_generator=_WithoutMadeUpTitles)
-        found = {name: self._tidy(schema, name) if mode == "validation" else _opened(schema) for name, schema in top["$defs"].items()}
+        found = {name: self._tidy(schema) if mode == "validation" else _opened(schema) for name, schema in top["$defs"].items()}
         names = {name: self._free_name(name.lstrip("_"), schema, suffix) for name, schema in found.items()}
         for name, schema in found.items():
             self.schemas[names[name]] = _mapped(schema, lambda part: _renamed(part, names))
@@ -51,28 +52,30 @@ class Components:
     def _free_name(self, name: str, schema: Schema, suffix: str) -> str:
         return name if self.schemas.get(name, schema) == schema else name + suffix
 
-    def _tidy(self, schema: Schema, name: str) -> Schema:
-        properties = {member: _mapped(part, lambda p, m=member: self._named(p, m)) for member, part in schema.get("properties", {}).items()}
-        return {**schema, "properties": properties} if properties else self._named(schema, name)
+    def _tidy(self, schema: Schema) -> Schema:
+        tidy: Schema = _mapped(schema, self._named)
+        return tidy
 
-    def _named(self, schema: Schema, member: str) -> Schema:
+    def _named(self, schema: Schema) -> Schema:
         """``schema`` with a reference in place of a quantity or of an id of the rulebook."""
+        if schema.get("default", ...) is None:
+            # Absence is the default. null itself is refused, so it must not be offered.
+            schema = {key: value for key, value in schema.items() if key != "default"}
         if "x-ids-of" in schema:
             section = schema["x-ids-of"]
-            others = {key: value for key, value in schema.items() if key not in ("x-ids-of", "type", "maxLength")}
+            others = {key: value for key, value in schema.items() if key not in ("x-ids-of", "type", "minLength", "maxLength")}
             return {**self.put(_id_name(section), self._id_schema(section)), **others}
         if "x-kind" not in schema:
             return schema
         quantity = {key: schema[key] for key in QUANTITY_KEYS}
         others = {key: value for key, value in schema.items() if key not in QUANTITY_KEYS}
-        return {**self.put(self._quantity_name(quantity, member), quantity), **others}
+        return {**self.put(self._quantity_name(quantity), quantity), **others}
 
-    def _quantity_name(self, quantity: Schema, member: str) -> str:
+    def _quantity_name(self, quantity: Schema) -> str:
         key = _key(quantity)
         if key not in self._names:
             taken = {*self._names.values(), *self.schemas}
-            wanted = _camel(member)
-            self._names[key] = next(name for name in _numbered(wanted) if name not in taken)
+            self._names[key] = next(name for name in _numbered(_camel(quantity["x-kind"])) if name not in taken)
         return self._names[key]
 
     def _id_schema(self, section: str) -> Schema:
@@ -101,7 +104,7 @@ def _numbered(name: str) -> Iterable[str]:
 
 
 def _key(quantity: Schema) -> str:
-    return repr({key: quantity[key] for key in QUANTITY_KEYS})
+    return json.dumps({key: quantity[key] for key in QUANTITY_KEYS}, sort_keys=True)
 
 
 def _mapped(value: Any, change: Callable[[Schema], Schema]) -> Any:
@@ -113,7 +116,12 @@ def _mapped(value: Any, change: Callable[[Schema], Schema]) -> Any:
 
 def _opened(schema: Schema) -> Schema:
     """An answer's schema: a client must take members that it does not know."""
-    return _mapped(schema, lambda part: {key: value for key, value in part.items() if (key, value) != ("additionalProperties", False)})
+    opened: Schema = _mapped(schema, _open)
+    return opened
+
+
+def _open(part: Schema) -> Schema:
+    return {key: value for key, value in part.items() if (key, value) != ("additionalProperties", False)}
 
 
 def _renamed(part: Schema, names: Mapping[str, str]) -> Schema:

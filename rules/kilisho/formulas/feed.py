@@ -24,6 +24,7 @@ GIVEN = (
     given("water_density", "density", "Density of the mixing water."),
     given("slurry_ph", "number", "pH of the slurry in the digester."),
     given("digester_temperature", "temperature", "Temperature of the slurry in the digester."),
+    given("target_total_solids", "share", "Total solids that the slurry should have."),
 )
 
 
@@ -123,6 +124,3 @@ def free_ammonia(total_ammonia_nitrogen: Numeric, slurry_ph: Numeric, digester_t
 def water_to_feed_for_target(total_solids: Numeric, target_total_solids: Numeric, bulk_density: Numeric, water_density: Numeric) -> Numeric:
     """Volumes of water per volume of feed that bring the slurry to its target total solids (mass balance; water without solids)."""
     return (total_solids - target_total_solids) / target_total_solids * bulk_density / water_density
-
-
-GIVEN += (given("target_total_solids", "share", "Total solids that the slurry should have."),)

@@ -11,7 +11,7 @@ COST_SLACK = 1e-9
 
 @dataclass(frozen=True, slots=True)
 class Offer:
-    """What one source offers: at most ``available`` [kg] at ``price`` per kg over ``distance`` [m], in whole ``load`` s [kg] if not None."""
+    """What one source offers: at most ``available`` [kg] at ``price`` per kg over ``distance`` [m], in whole loads [kg] where stated."""
 
     available: float
     price: float
@@ -58,7 +58,9 @@ def _by_solver(offers: Sequence[Offer], wanted: float) -> list[float]:
     return [count * (offer.load or 1.0) for count, offer in zip(nearest, offers, strict=True)]
 
 
-def _minimise(weights: Sequence[float], offers: Sequence[Offer], wanted: float, at_most: list[tuple[Sequence[float], float]]) -> list[float]:
+def _minimise(
+    weights: Sequence[float], offers: Sequence[Offer], wanted: float, at_most: list[tuple[Sequence[float], float]]
+) -> list[float]:
     import numpy as np
     from scipy.optimize import Bounds, LinearConstraint, milp
 

@@ -45,6 +45,12 @@ class Heap:
     water_lost: Days
     nitrogen_lost: Days
 
+    def table(self, days: int) -> list[list[float]]:
+        """The first ``days`` entries of brought, on_heap, volatile_solids_lost and water_lost, to the gram."""
+        columns = (self.brought, self.on_heap, self.volatile_solids_lost, self.water_lost)
+        rows: list[list[float]] = np.array(columns)[:, :days].round(3).tolist()
+        return rows
+
     def days_until(self, mass: float) -> int | None:
         """First day count after which the heap holds ``mass``; None if it never does within the account."""
         enough = self.on_heap >= mass * (1 - 1e-12)
@@ -67,31 +73,20 @@ def account(material: Material, losses: Losses, per_day: float, on_hand: float, 
     The dung of a day loses for the first time in the following night; first-order losses, in closed form (the sum of a
     geometric series), so every day is exact.
     """
-    span = days + 1
-    brought = on_hand + per_day * _DAY_COUNT[:span]
-    solids = _left(losses.volatile_solids, on_hand, per_day, span) * material.volatile_solids
-    water = _left(losses.moisture, on_hand, per_day, span) * material.water
-    nitrogen = _left(losses.nitrogen, on_hand, per_day, span) * material.nitrogen
-    return Heap(
-        brought,
-        solids + water + brought * material.ash,
-        brought * material.volatile_solids - solids,
-        brought * material.water - water,
-        brought * material.nitrogen - nitrogen,
-    )
+    start, daily = _series(losses)
+    shares = np.array(((material.volatile_solids,), (material.water,), (material.nitrogen,)))
+    brought = on_hand + per_day * _DAY_COUNT[: days + 1]
+    left = (on_hand * start[:, : days + 1] + per_day * daily[:, : days + 1]) * shares
+    lost = brought * shares - left
+    return Heap(brought, left[0] + left[1] + brought * material.ash, *lost)
 
 
 _DAY_COUNT: Days = np.arange(LONGEST_ACCOUNT + 1, dtype=np.float64)
 
 
-def _left(loss: float, on_hand: float, per_day: float, span: int) -> Days:
-    """What is left of something of which ``per_day`` is brought daily and ``loss`` of what lies there goes each night."""
-    of_start, of_daily = _series(loss)
-    return on_hand * of_start[:span] + per_day * of_daily[:span]
-
-
 @lru_cache(maxsize=256)
-def _series(loss: float) -> tuple[Days, Days]:
-    """What is left after n days of 1 at the start, and of 1 brought on each of the n days."""
-    of_start = (1 - loss) ** _DAY_COUNT
-    return of_start, np.concatenate(([0.0], np.cumsum(of_start[1:])))
+def _series(losses: Losses) -> tuple[Days, Days]:
+    """For each loss, what is left after n days of 1 at the start, and of 1 brought on each of the n days."""
+    kept = np.array([[1 - losses.volatile_solids], [1 - losses.moisture], [1 - losses.nitrogen]])
+    start = kept**_DAY_COUNT
+    return start, np.concatenate((np.zeros((3, 1)), np.cumsum(start[:, 1:], axis=1)), axis=1)

@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from typing import Any, Literal
+from typing import Any, Literal, Protocol
 
 from pydantic import BaseModel, ConfigDict, Field
 
-from kilisho.units import KINDS
+from kilisho.units import unit_of
 
 Answer = dict[str, Any]
 
@@ -132,24 +132,43 @@ class Event(Told):
     repeats_every: Amount | None = None
 
 
-_FACTORS = {(kind.name, unit.code): (unit.factor, unit.offset) for kind in KINDS.values() for unit in kind.units.values()}
+class Tell(Protocol):
+    """Tells a canonical value in one unit, with its range where it is uncertain."""
+
+    def __call__(self, value: float, low: float | None = None, high: float | None = None) -> Answer: ...
 
 
-def amount(value: float, kind: str, code: str, low: float | None = None, high: float | None = None) -> Answer:
-    """A canonical value as value and unit, in ``code``."""
-    factor, offset = _FACTORS[kind, code]
-    out: Answer = {"value": six_digits((value - offset) / factor), "unit": code}
-    if low is not None and high is not None:
-        out["low"] = six_digits((low - offset) / factor)
-        out["high"] = six_digits((high - offset) / factor)
-    return out
+def told_in(kind: str, code: str, decimals: int) -> Tell:
+    """The function that tells canonical values of ``kind`` in ``code``.
+
+    ``decimals`` are as many as the trade can use and the balances need; more would claim what nobody knows.
+    """
+    unit = unit_of(kind, code)
+    factor, offset = unit.factor, unit.offset
+
+    def tell(value: float, low: float | None = None, high: float | None = None) -> Answer:
+        if low is None or high is None:
+            return {"value": round((value - offset) / factor, decimals), "unit": code}
+        ends = round((low - offset) / factor, decimals), round((high - offset) / factor, decimals)
+        return {"value": round((value - offset) / factor, decimals), "unit": code, "low": ends[0], "high": ends[1]}
+
+    return tell
 
 
-def six_digits(value: float) -> float:
-    """Rounded to about six significant digits: more would claim what nobody knows, fewer would open the balances."""
-    size = -value if value < 0 else value
-    if size >= 1000:
-        return round(value, 2)
-    if size >= 10:
-        return round(value, 4)
-    return round(value, 6)
+in_kilograms = told_in("mass", "kg", 3)
+in_kilograms_per_day = told_in("mass_flow", "kg/d", 4)
+in_cubic_metres = told_in("volume", "m3", 6)
+in_litres = told_in("volume", "L", 3)
+in_cubic_metres_per_day = told_in("volume_flow", "m3/d", 6)
+in_litres_per_day = told_in("volume_flow", "L/d", 4)
+in_days = told_in("time", "d", 4)
+in_years = told_in("time", "a", 3)
+in_percent = told_in("share", "%", 4)
+in_number = told_in("number", "1", 6)
+in_hours = told_in("working_time", "h", 3)
+in_celsius = told_in("temperature", "Cel", 3)
+in_kilometres = told_in("length", "km", 4)
+in_metres = told_in("length", "m", 4)
+in_kilograms_per_cubic_metre_and_day = told_in("loading", "kg/m3/d", 6)
+in_grams_per_litre = told_in("density", "g/L", 5)
+in_milligrams_per_litre = told_in("density", "mg/L", 3)

@@ -7,7 +7,7 @@ from typing import Any
 
 from kilisho.farm import Ledger
 from kilisho.formulas.temperature import seasonal_amplitude_at_depth
-from kilisho.questions.answers import Answer, amount
+from kilisho.questions.answers import Answer, in_celsius
 from kilisho.questions.requests import Climate
 from kilisho.units import to_canonical
 
@@ -24,8 +24,8 @@ class Warmth:
 
     def told(self) -> Answer:
         return {
-            "mean": amount(self.mean, "temperature", "Cel", self.low, self.high),
-            "coldest_month": amount(self.coldest, "temperature", "Cel"),
+            "mean": in_celsius(self.mean, self.low, self.high),
+            "coldest_month": in_celsius(self.coldest),
             "known": self.known,
         }
 
@@ -43,7 +43,9 @@ def warmth_of(climate: Climate | None, ledger: Ledger) -> Warmth:
         warmth = _buried(*air, ledger)
     else:
         guess = ledger.practice("digester_temperature", "unknown_digester_temperature")
-        warmth = Warmth(guess, ledger.low["digester_temperature"], ledger.high["digester_temperature"], ledger.low["digester_temperature"], known=False)
+        warmth = Warmth(
+            guess, ledger.low["digester_temperature"], ledger.high["digester_temperature"], ledger.low["digester_temperature"], known=False
+        )
     ledger.put(digester_temperature=warmth.mean)
     return warmth
 

@@ -46,7 +46,7 @@ def _fill_share(name: str, structure: Structure, ledger: Ledger) -> None:
 
 def digester_contradictions(structure: Structure, ledger: Ledger) -> list[Any]:
     """Stated volumes that the structure's shares, from their low to their high end, deny."""
-    stated = {n: ledger.stated[n] for n in ("total_volume", "working_volume", "gas_storage_volume") if n in ledger.stated}
+    stated: dict[str, Any] = {n: ledger.stated[n] for n in ("total_volume", "working_volume", "gas_storage_volume") if n in ledger.stated}
     if "total_volume" not in stated:
         return []
     shares = {"fill_share": structure.fill_share, "gas_storage_share": structure.gas_storage_share}

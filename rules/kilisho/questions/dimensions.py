@@ -6,9 +6,12 @@ import math
 from collections.abc import Callable, Mapping
 
 from kilisho.formulas import geometry
-from kilisho.questions.answers import Answer, amount
+from kilisho.questions.answers import Answer, in_cubic_metres, in_metres
 from kilisho.rulebook import Structure
 
+STATEMENT = (
+    "Inner planning dimensions. Structural design, excavation and materials belong to a licensed engineer or mason and the local code."
+)
 Lengths = dict[str, float]
 Shape = Callable[[float, float, float, Mapping[str, float]], tuple[Lengths, Lengths]]
 
@@ -23,9 +26,9 @@ def dimensions_of(structure: Structure, total: float, working: float, storage: f
     lengths, volumes = SHAPES[structure.geometry.shape](total, working, storage, ratios)
     return {
         "shape": structure.geometry.shape,
-        **{name: amount(value, "length", "m") for name, value in lengths.items()},
-        "reproduced": {name: amount(value, "volume", "m3") for name, value in volumes.items()},
-        "statement": "Inner planning dimensions. Structural design, excavation and materials belong to a licensed engineer or mason and the local code.",
+        **{name: in_metres(value) for name, value in lengths.items()},
+        "reproduced": {name: in_cubic_metres(value) for name, value in volumes.items()},
+        "statement": STATEMENT,
     }
 
 
@@ -54,7 +57,11 @@ def _cylinder_with_drum(total: float, working: float, storage: float, ratios: Ma
     drum_height = storage / (math.pi * drum**2 / 4)
     lengths = {"pit_diameter": diameter, "slurry_depth": ratio * diameter, "drum_diameter": drum, "drum_gas_height": drum_height}
     slurry, gas = math.pi * diameter**2 / 4 * ratio * diameter, math.pi * drum**2 / 4 * drum_height
-    return lengths, {"total_volume": slurry + gas + max(0.0, total - working - storage), "working_volume": slurry, "gas_storage_volume": gas}
+    return lengths, {
+        "total_volume": slurry + gas + max(0.0, total - working - storage),
+        "working_volume": slurry,
+        "gas_storage_volume": gas,
+    }
 
 
 def _tube(total: float, working: float, storage: float, ratios: Mapping[str, float]) -> tuple[Lengths, Lengths]:
@@ -72,7 +79,11 @@ def _cylinder(total: float, working: float, storage: float, ratios: Mapping[str,
     diameter = (4 * total / (math.pi * ratio)) ** (1 / 3)
     area = math.pi * diameter**2 / 4
     lengths = {"diameter": diameter, "height": ratio * diameter, "slurry_depth": working / area}
-    return lengths, {"total_volume": area * ratio * diameter, "working_volume": working, "gas_storage_volume": min(storage, total - working)}
+    return lengths, {
+        "total_volume": area * ratio * diameter,
+        "working_volume": working,
+        "gas_storage_volume": min(storage, total - working),
+    }
 
 
 SHAPES: dict[str, Shape] = {

@@ -112,7 +112,7 @@ def resolve(item: FeedItem, mass: float, ledger: Ledger) -> Fed:
             ledger.assumptions.append(shelf.assumption("substrates", item.substrate, name))
     values.setdefault("ammonium_share", 0.0)
     if item.methane_potential is not None:
-        as_used = item.methane_potential / values["methane_share"] / normal_factor(REFERENCE_TEMPERATURE, SEA_LEVEL_PRESSURE)
+        as_used = float(item.methane_potential / values["methane_share"] / normal_factor(REFERENCE_TEMPERATURE, SEA_LEVEL_PRESSURE))
         values["biogas_potential"] = low["biogas_potential"] = high["biogas_potential"] = as_used
     return Fed(item.substrate, shelf.data.substrates[item.substrate], mass, values, low, high)
 
@@ -205,4 +205,3 @@ def feed_facts(fed: Sequence[Fed]) -> dict[str, Any]:
         "human_excreta_fed": any(one.entry.group == "excreta" and one.mass > 0 for one in fed),
         "starts_unaided": sum(one.mass for one in fed if one.entry.starts_unaided) >= mass / 2,
     }
-

@@ -13,7 +13,7 @@ from dataclasses import dataclass
 from difflib import get_close_matches
 from typing import Any
 
-from pydantic import GetCoreSchemaHandler, GetJsonSchemaHandler
+from pydantic import GetCoreSchemaHandler
 from pydantic_core import PydanticCustomError, core_schema
 
 from kilisho.units import KINDS, UnknownUnitError, unit_of
@@ -163,7 +163,9 @@ def _read_date(value: Any) -> dt.date:
         else:
             if FIRST_YEAR <= day.year <= LAST_YEAR:
                 return day
-    raise PydanticCustomError("date_expected", "an existing day as YYYY-MM-DD, from {first} to {last}", {"first": FIRST_YEAR, "last": LAST_YEAR})
+    raise PydanticCustomError(
+        "date_expected", "an existing day as YYYY-MM-DD, from {first} to {last}", {"first": FIRST_YEAR, "last": LAST_YEAR}
+    )
 
 
 def _read_yes_no(value: Any) -> bool:
@@ -216,7 +218,9 @@ def list_of(values: tuple[str, ...]) -> Checked:
 
     def read(value: Any) -> tuple[str, ...]:
         if not isinstance(value, list) or len(value) > len(values):
-            raise PydanticCustomError("list_expected", "a list of at most {most} of: {allowed}", {"most": len(values), "allowed": ", ".join(values)})
+            raise PydanticCustomError(
+                "list_expected", "a list of at most {most} of: {allowed}", {"most": len(values), "allowed": ", ".join(values)}
+            )
         return tuple(single.read(item) for item in value)
 
     item = dict(single.schema)

@@ -1,4 +1,4 @@
-"""First charge: how much dung and water fill a new digester, from when to gather it, what is short, and what happens until the first flame."""
+"""First charge: how much dung and water fill a new digester, from when to gather it, what is short, and how it is started."""
 
 from __future__ import annotations
 
@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Annotated, Any
 
-from pydantic import Field, create_model
+from pydantic import Field
 
 from kilisho.checks import Finding as CheckFinding
 from kilisho.farm import GRAPH, Ledger, Shelf
@@ -18,7 +18,7 @@ from kilisho.questions import fields as f
 from kilisho.questions import first_charge_plan as plan
 from kilisho.questions import first_charge_told as told
 from kilisho.questions import refusals
-from kilisho.questions.answers import Answer, amount
+from kilisho.questions.answers import Answer, in_cubic_metres, in_kilograms, in_percent
 from kilisho.questions.asking import Question
 from kilisho.questions.climate import Warmth, warmth_of
 from kilisho.questions.digester import digester_contradictions, take_digester
@@ -26,7 +26,7 @@ from kilisho.questions.feeding import Fed, Supply, faults_of_ids, feed_facts, re
 from kilisho.questions.findings import Inspector, contradiction
 from kilisho.questions.heaps import Pile, cover_of, pile_up, purchases_for
 from kilisho.questions.requests import Ask, Charge, Climate, Containers, Date, Digester, Dilution, Enquiry, Herd, Labour, Purchases
-from kilisho.questions.stated_facts import stated_facts, values_by_id
+from kilisho.questions.stated_facts import values_by_id, with_facts
 from kilisho.rulebook import Structure
 
 
@@ -44,13 +44,15 @@ class FirstChargeRequest(Enquiry):
     digester: Digester
     feed: Charge = Field(description="Substrates of the first charge; the first one is the main one.")
     dilution: Dilution | None = None
-    first_fill_share: Annotated[float | None, f.SOLIDS] = Field(None, description="Slurry of the first charge as share of the total volume.")
+    first_fill_share: Annotated[float | None, f.SOLIDS] = Field(
+        None, description="Slurry of the first charge as share of the total volume."
+    )
     starter_slurry: Annotated[float, f.STORED_MASS] = Field(0.0, description="Digested slurry from a working digester that can be added.")
-    herd: Herd = []
+    herd: Herd = Field([], description="Animals of the farm.")
     stockpile: Stockpile = Stockpile()
     digester_ready_on: Annotated[Date | None, f.DAY] = Field(None, description="Day on which the digester may be filled.")
-    purchases: Purchases = []
-    containers: Containers = []
+    purchases: Purchases = Field([], description="Who could sell or give what is short.")
+    containers: Containers = Field([], description="What material is carried in; a bucket is assumed when empty.")
     labour: Labour | None = None
     climate: Climate | None = None
     water_available: Annotated[float | None, f.DAILY_WATER] = Field(None, description="Water that can be had per day.")
@@ -86,8 +88,7 @@ WANTED = (
 def question(rulebook: Rulebook) -> Question:
     """The question bound to a rulebook."""
     shelf, inspector = Shelf(rulebook.data), Inspector(rulebook.data, "first_charge")
-    facts = stated_facts(rulebook.data.facts)
-    request = create_model("FirstChargeQuestion", __base__=FirstChargeRequest, __doc__=FirstChargeRequest.__doc__, facts=(facts | None, None))
+    request = with_facts("FirstChargeQuestion", FirstChargeRequest, rulebook.data.facts)
 
     def answer(asked: Any, explain: bool) -> Answer:
         return {**_answer(asked, Ledger(shelf), inspector, explain), "rulebook": rulebook.identity}
@@ -130,12 +131,12 @@ def _answer(asked: Any, ledger: Ledger, inspector: Inspector, explain: bool) -> 
     values = ledger.values
     answer: Answer = {
         **({"name": asked.name} if asked.name else {}),
-        "slurry_volume": amount(values["slurry_volume"], "volume", "m3"),
-        "substrate_mass": amount(values["substrate_mass"], "mass", "kg"),
-        "substrate_volume": amount(values["substrate_volume"], "volume", "m3"),
-        "water_volume": amount(values["water_volume"], "volume", "m3"),
-        "starter_slurry": amount(asked.starter_slurry, "mass", "kg"),
-        "slurry_total_solids": amount(values["first_charge_total_solids"], "share", "%"),
+        "slurry_volume": in_cubic_metres(values["slurry_volume"]),
+        "substrate_mass": in_kilograms(values["substrate_mass"]),
+        "substrate_volume": in_cubic_metres(values["substrate_volume"]),
+        "water_volume": in_cubic_metres(values["water_volume"]),
+        "starter_slurry": in_kilograms(asked.starter_slurry),
+        "slurry_total_solids": in_percent(values["first_charge_total_solids"]),
         "substrates": [told.substrate(one, values["substrate_mass"]) for one in charge.fed],
         "animal_days": plan.animal_days(ledger, charge.supply, charge.fed[0].id),
         "stockpile": plan.stockpile(charge, purchases, lacking),
@@ -161,12 +162,15 @@ def _work_out(asked: Any, ledger: Ledger) -> Work:
     supply = supply_of(asked.herd, ledger)
     fed = _mix(asked, ledger, supply)
     water_to_feed(fed, asked.dilution, ledger)
-    _take_amounts(asked, ledger, fed, structure_id, structure)
+    _take_amounts(asked, ledger, fed)
     warmth = warmth_of(asked.climate, ledger)
     cover_id, cover = cover_of(asked.stockpile.cover, ledger)
-    days = None if None in (asked.digester_ready_on, asked.stockpile.starts_on) else (asked.digester_ready_on - asked.stockpile.starts_on).days
+    days = (
+        None if None in (asked.digester_ready_on, asked.stockpile.starts_on) else (asked.digester_ready_on - asked.stockpile.starts_on).days
+    )
     piles = [
-        pile_up(one, _gathered(asked, supply, one, index), asked.stockpile.on_hand if index == 0 else 0.0, cover, days) for index, one in enumerate(fed)
+        pile_up(one, _gathered(asked, supply, one, index), asked.stockpile.on_hand if index == 0 else 0.0, cover, days)
+        for index, one in enumerate(fed)
     ]
     return Work(asked, ledger, structure_id, structure, supply, fed, warmth, cover_id, piles, cover.keeps_for.typical)
 
@@ -177,8 +181,12 @@ def _refuse(asked: Any, shelf: Shelf) -> None:
     faults += faults_of_ids([(("feed", i, "substrate"), item.substrate) for i, item in enumerate(asked.feed)], data.substrates, "substrate")
     faults += faults_of_ids([(("herd", i, "animal"), item.animal) for i, item in enumerate(asked.herd)], data.animals, "animal")
     faults += faults_of_ids([(("stockpile", "cover"), asked.stockpile.cover)], covers, "cover")
-    faults += faults_of_ids([(("purchases", i, "substrate"), p.substrate) for i, p in enumerate(asked.purchases)], data.substrates, "substrate")
-    faults += refusals.faults_of_digester(asked.digester) + refusals.faults_of_dilution(asked.dilution) + refusals.faults_of_shares(asked.feed)
+    faults += faults_of_ids(
+        [(("purchases", i, "substrate"), p.substrate) for i, p in enumerate(asked.purchases)], data.substrates, "substrate"
+    )
+    faults += (
+        refusals.faults_of_digester(asked.digester) + refusals.faults_of_dilution(asked.dilution) + refusals.faults_of_shares(asked.feed)
+    )
     faults += refusals.faults_of_months(asked.climate)
     faults += refusals.faults_of_purchases(asked.purchases)
     start, ready = asked.stockpile.starts_on, asked.digester_ready_on
@@ -201,7 +209,7 @@ def _mix(asked: Any, ledger: Ledger, supply: Supply) -> list[Fed]:
     return [resolve(item, share, ledger) for item, share in zip(asked.feed, shares, strict=True)]
 
 
-def _take_amounts(asked: Any, ledger: Ledger, fed: Sequence[Fed], structure_id: str, structure: Structure) -> None:
+def _take_amounts(asked: Any, ledger: Ledger, fed: Sequence[Fed]) -> None:
     """Volumes and masses of the charge, and each substrate's own mass."""
     values = ledger.values
     ledger.put(starter_volume=asked.starter_slurry / values["water_density"])

@@ -7,7 +7,7 @@ from collections.abc import Mapping, Sequence
 from typing import TYPE_CHECKING, Any
 
 from kilisho.farm import Ledger
-from kilisho.questions.answers import Answer, amount
+from kilisho.questions.answers import Answer, in_cubic_metres, in_days, in_hours, in_kilograms, in_kilograms_per_day, in_number, in_percent
 from kilisho.questions.feeding import Supply
 from kilisho.questions.heaps import plus_days
 
@@ -33,11 +33,11 @@ def animal_days(ledger: Ledger, supply: Supply, main: str) -> Answer:
         data = ledger.shelf.data
         name, animal = next(((n, a) for n, a in data.animals.items() if a.substrate == main), (None, None))
         if name is None or animal is None:
-            return amount(0.0, "number", "1")
+            return in_number(0.0)
         ledger.assumptions.append(ledger.shelf.assumption("animals", name, "dung_per_day"))
         per_day = animal.dung_per_day.typical
     ledger.put(dung_per_animal_day=per_day)
-    return amount(ledger.solve("animal_days")["animal_days"], "number", "1")
+    return in_number(ledger.solve("animal_days")["animal_days"])
 
 
 def stockpile(work: Work, purchases: Sequence[Answer], lacking: Mapping[str, float]) -> Answer:
@@ -49,17 +49,17 @@ def stockpile(work: Work, purchases: Sequence[Answer], lacking: Mapping[str, flo
     oldest = max(pile.days for pile in piles)
     start, ready = asked.stockpile.starts_on, asked.digester_ready_on
     return {
-        "days_needed": None if days is None else amount(days, "time", "d"),
+        "days_needed": None if days is None else in_days(days),
         "start_by": plus_days(ready, None if days is None else -days),
         "enough_on": plus_days(start, days),
-        "collected": amount(sum(p.collected for p in piles), "mass", "kg"),
-        "on_heap": amount(sum(p.on_heap for p in piles), "mass", "kg"),
-        "shortfall": amount(short, "mass", "kg"),
-        "shortfall_after_purchases": amount(still, "mass", "kg"),
+        "collected": in_kilograms(sum(p.collected for p in piles)),
+        "on_heap": in_kilograms(sum(p.on_heap for p in piles)),
+        "shortfall": in_kilograms(short),
+        "shortfall_after_purchases": in_kilograms(still),
         "enough": short == 0,
         "in_words": _in_words(work, days, short),
-        "oldest": amount(oldest, "time", "d"),
-        "keeps_for": amount(work.keeps_for, "time", "d"),
+        "oldest": in_days(oldest),
+        "keeps_for": in_days(work.keeps_for),
         "cover": work.cover_id,
         "purchases": list(purchases),
         "remedies": _remedies(work, purchases, short, still, days),
@@ -70,11 +70,16 @@ def stockpile(work: Work, purchases: Sequence[Answer], lacking: Mapping[str, flo
 def _in_words(work: Work, days: int | None, short: float) -> str:
     collected, on_heap, needed = (sum(getattr(p, name) for p in work.piles) for name in ("collected", "on_heap", "needed"))
     gathered = max(p.days for p in work.piles)
-    text = f"{gathered} days of collection bring {collected:,.0f} kg, of which {on_heap:,.0f} kg are left at filling; {needed:,.0f} kg are needed."
+    text = f"{gathered} days of collection bring {collected:,.0f} kg, of which {on_heap:,.0f} kg are left at filling. "
+    text += f"The charge needs {needed:,.0f} kg."
     if short == 0:
         return f"{text} That is enough."
     enough = plus_days(work.asked.stockpile.starts_on, days)
-    when = "Own collection alone never suffices." if days is None else f"Own collection suffices after {days} days" + (f", on {enough}." if enough else ".")
+    when = (
+        "Own collection alone never suffices."
+        if days is None
+        else f"Own collection suffices after {days} days" + (f", on {enough}." if enough else ".")
+    )
     return f"{text} That is {short:,.0f} kg too little. {when}"
 
 
@@ -89,26 +94,28 @@ def _remedies(work: Work, purchases: Sequence[Answer], short: float, still: floa
     bought = short - still
     keeps = days is not None and days <= work.keeps_for
     return [
-        _remedy("purchase", still <= 0 and bool(purchases), f"Take {bought:,.0f} kg from others.", amount(bought, "mass", "kg")),
+        _remedy("purchase", still <= 0 and bool(purchases), f"Take {bought:,.0f} kg from others.", in_kilograms(bought)),
         _remedy(
             "wait",
             keeps,
-            "Own collection never suffices." if days is None else f"Wait until {days} days of own dung lie there; dung keeps {work.keeps_for:.0f} days under this cover.",
-            None if days is None else amount(days, "time", "d"),
+            "Own collection never suffices."
+            if days is None
+            else f"Wait until {days} days of own dung lie there; dung keeps {work.keeps_for:.0f} days under this cover.",
+            None if days is None else in_days(days),
             plus_days(work.asked.stockpile.starts_on, days),
         ),
         _remedy(
             "starter_slurry",
             starter <= most_starter,
             "Replace the missing part by digested slurry from a working digester whose animals are healthy.",
-            amount(starter, "volume", "m3"),
+            in_cubic_metres(starter),
         ),
         _remedy(
             "smaller_first_fill",
             share >= structure.least_fill_share.typical,
             f"Fill to {share * 100:.0f} % of the total volume and add the rest as dung comes in; inlet and outlet must stay under slurry "
             f"(usually from {structure.least_fill_share.typical * 100:.0f} %).",
-            amount(share, "share", "%"),
+            in_percent(share),
         ),
     ]
 
@@ -132,15 +139,15 @@ def labour(work: Work, carrying: float, trips: int, carried_in: str) -> Answer:
     values, crew = work.ledger.values, work.asked.labour
     total = values["mixing_hours"] + carrying
     out: Answer = {
-        "mixing": amount(values["mixing_hours"], "working_time", "h"),
-        "carrying": amount(carrying, "working_time", "h"),
-        "total": amount(total, "working_time", "h"),
+        "mixing": in_hours(values["mixing_hours"]),
+        "carrying": in_hours(carrying),
+        "total": in_hours(total),
         "trips": trips,
         "carried_in": carried_in,
     }
     if crew is not None:
         out["days"] = days = math.ceil(total / (crew.people * crew.hours_per_day) - 1e-9)
-        out["mass_per_person_and_day"] = amount((values["substrate_mass"] + values["water_mass"]) / crew.people / days, "mass", "kg")
+        out["mass_per_person_and_day"] = in_kilograms((values["substrate_mass"] + values["water_mass"]) / crew.people / days)
     return out
 
 
@@ -171,7 +178,7 @@ def start_up(work: Work) -> Answer:
     filled = work.asked.digester_ready_on
     return {
         "digester_temperature": warmth.told(),
-        "days_to_first_burnable_gas": amount(usual[1], "time", "d", low, high),
+        "days_to_first_burnable_gas": in_days(usual[1], low, high),
         "first_burnable_gas_from": plus_days(filled, math.floor(low)),
         "first_burnable_gas_until": plus_days(filled, math.ceil(high)),
         "vent_completely": cycles,
@@ -191,7 +198,7 @@ def _ramp(work: Work) -> list[Answer]:
     given = sum(pile.per_day for pile in work.piles)
     full = min(per_day / shortest, given) if given else per_day / usual
     return [
-        {"from_day": index * step, "share_of_full_feed": share, "feed_per_day": amount(full * share, "mass_flow", "kg/d")}
+        {"from_day": index * step, "share_of_full_feed": share, "feed_per_day": in_kilograms_per_day(full * share)}
         for index, share in enumerate(RAMP)
     ]
 
@@ -204,15 +211,31 @@ def schedule(work: Work, hours: Answer, lacking: Mapping[str, float]) -> list[An
     feeding = math.ceil(filled + usual) + 3
     gathered = max(pile.days for pile in work.piles)
     collect = [("start_collecting", -gathered, "Start gathering clean dung under cover.")] if gathered else []
-    buy = [("bring_purchases", -1, "Have everything bought in and covered beside the digester.")] if any(p.shortfall for p in work.piles) else []
+    buy = (
+        [("bring_purchases", -1, "Have everything bought in and covered beside the digester.")]
+        if any(p.shortfall for p in work.piles)
+        else []
+    )
     events = [
         *collect,
         ("confirm_tests", -3, "Confirm curing, water tightness and gas tightness; do not fill before."),
         *buy,
-        ("fill", 0, "Fill in one go: mix lump-free with water, keep out straw, sand and stones." if not any(lacking.values()) else "Fill only when the missing part is there."),
+        (
+            "fill",
+            0,
+            "Fill in one go: mix lump-free with water, keep out straw, sand and stones."
+            if not any(lacking.values())
+            else "Fill only when the missing part is there.",
+        ),
         ("first_gas", math.floor(filled + work.first_flame[0]), "From now on expect gas: vent it outdoors, unburnt."),
         ("flame_test", math.ceil(filled + usual), "Try the flame outdoors on the appliance, after venting."),
-        *[(f"feed_{round(share * 100)}_per_cent", feeding + i * step, f"Feed {share * 100:.0f} % of the full amount daily.") for i, share in enumerate(RAMP)],
+        *[
+            (f"feed_{round(share * 100)}_per_cent", feeding + i * step, f"Feed {share * 100:.0f} % of the full amount daily.")
+            for i, share in enumerate(RAMP)
+        ],
     ]
     day_zero = work.asked.digester_ready_on
-    return [{"event": name, "day": day, "date": plus_days(day_zero, day), "text": text} for name, day, text in sorted(events, key=lambda e: e[1])]
+    return [
+        {"event": name, "day": day, "date": plus_days(day_zero, day), "text": text}
+        for name, day, text in sorted(events, key=lambda e: e[1])
+    ]

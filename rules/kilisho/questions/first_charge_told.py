@@ -8,7 +8,18 @@ from typing import Any, Literal
 from pydantic import Field
 
 from kilisho.formulas.labour import whole_containers
-from kilisho.questions.answers import Amount, Answer, Common, ContainerCount, Event, SubstrateShare, Told, amount
+from kilisho.questions.answers import (
+    Amount,
+    Answer,
+    Common,
+    ContainerCount,
+    Event,
+    SubstrateShare,
+    Told,
+    in_kilograms,
+    in_litres,
+    in_percent,
+)
 from kilisho.questions.feeding import Fed
 
 
@@ -139,14 +150,14 @@ class FirstChargeAnswer(Common):
 
 
 def substrate(fed: Fed, total: float) -> Answer:
-    return {"substrate": fed.id, "mass": amount(fed.mass, "mass", "kg"), "share": amount(fed.mass / total, "share", "%")}
+    return {"substrate": fed.id, "mass": in_kilograms(fed.mass), "share": in_percent(fed.mass / total)}
 
 
 def container(name: str, volume: float, values: Mapping[str, float]) -> Answer:
     return {
         "name": name,
-        "volume": amount(volume, "volume", "L"),
+        "volume": in_litres(volume),
         "substrate": whole_containers(values["substrate_volume"], volume),
         "water": whole_containers(values["water_volume"], volume),
-        "load": amount(volume * values["bulk_density"], "mass", "kg"),
+        "load": in_kilograms(volume * values["bulk_density"]),
     }

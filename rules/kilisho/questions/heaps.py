@@ -8,8 +8,8 @@ from dataclasses import dataclass
 
 from kilisho.farm import Ledger
 from kilisho.formulas.purchasing import Offer, buy
-from kilisho.formulas.stockpile import LONGEST_ACCOUNT, Days, Heap, Losses, Material, account
-from kilisho.questions.answers import Answer, amount
+from kilisho.formulas.stockpile import LONGEST_ACCOUNT, Heap, Losses, Material, account
+from kilisho.questions.answers import Answer, in_days, in_kilograms, in_kilograms_per_day, in_kilometres
 from kilisho.questions.feeding import Fed
 from kilisho.questions.requests import Purchase
 from kilisho.rulebook import Cover
@@ -43,30 +43,25 @@ class Pile:
         return missing if missing > SHORT else 0.0
 
     def told(self, starts_on: dt.date | None) -> Answer:
-        days = self.days + 1
-        heap = self.heap
+        brought, on_heap, solids, water = self.heap.table(self.days + 1)
         return {
             "substrate": self.fed.id,
-            "per_day": amount(self.per_day, "mass_flow", "kg/d"),
-            "needed": amount(self.needed, "mass", "kg"),
-            "collected": amount(self.collected, "mass", "kg"),
-            "on_heap": amount(self.on_heap, "mass", "kg"),
-            "shortfall": amount(self.shortfall, "mass", "kg"),
-            "days_needed": None if self.days_needed is None else amount(self.days_needed, "time", "d"),
-            "nitrogen_lost": amount(float(heap.nitrogen_lost[self.days]), "mass", "kg"),
+            "per_day": in_kilograms_per_day(self.per_day),
+            "needed": in_kilograms(self.needed),
+            "collected": in_kilograms(self.collected),
+            "on_heap": in_kilograms(self.on_heap),
+            "shortfall": in_kilograms(self.shortfall),
+            "days_needed": None if self.days_needed is None else in_days(self.days_needed),
+            "nitrogen_lost": in_kilograms(float(self.heap.nitrogen_lost[self.days])),
             "account": {
                 "unit": "kg",
                 "first_day": starts_on.isoformat() if starts_on else None,
-                "brought": _rounded(heap.brought[:days]),
-                "on_heap": _rounded(heap.on_heap[:days]),
-                "volatile_solids_lost": _rounded(heap.volatile_solids_lost[:days]),
-                "water_lost": _rounded(heap.water_lost[:days]),
+                "brought": brought,
+                "on_heap": on_heap,
+                "volatile_solids_lost": solids,
+                "water_lost": water,
             },
         }
-
-
-def _rounded(values: Days) -> list[float]:
-    return values.round(3).tolist()
 
 
 def pile_up(fed: Fed, per_day: float, on_hand: float, cover: Cover, days: int | None) -> Pile:
@@ -123,9 +118,9 @@ def _told(purchase: Purchase, offer: Offer, mass: float, fed: Fed) -> Answer:
     return {
         "name": purchase.name,
         "substrate": fed.id,
-        "mass": amount(mass, "mass", "kg"),
+        "mass": in_kilograms(mass),
         "cost": round(mass * offer.price, 2),
-        "distance": amount(offer.distance, "length", "km"),
+        "distance": in_kilometres(offer.distance),
         **({"loads": round(mass / offer.load)} if offer.load else {}),
     }
 
@@ -133,7 +128,9 @@ def _told(purchase: Purchase, offer: Offer, mass: float, fed: Fed) -> Answer:
 def cover_of(name: str | None, ledger: Ledger) -> tuple[str, Cover]:
     """The cover named, or an open heap: what is not known to be covered is counted as uncovered."""
     covers = ledger.shelf.data.practice.covers
-    chosen = name or ledger.choose("cover", "uncovered" if "uncovered" in covers else next(iter(covers)), "Nobody said that the heap is covered.")
+    chosen = name or ledger.choose(
+        "cover", "uncovered" if "uncovered" in covers else next(iter(covers)), "Nobody said that the heap is covered."
+    )
     for field in ("volatile_solids_loss", "nitrogen_loss", "moisture_loss", "keeps_for"):
         ledger.assumptions.append(ledger.shelf.assumption("covers", chosen, field))
     return chosen, covers[chosen]
@@ -141,4 +138,4 @@ def cover_of(name: str | None, ledger: Ledger) -> tuple[str, Cover]:
 
 def plus_days(day: dt.date | None, days: float | None) -> str | None:
     """``day`` moved by whole days as text, or None where either is unknown."""
-    return None if day is None or days is None else (day + dt.timedelta(days=days)).isoformat()
+    return None if day is None or days is None else dt.date.fromordinal(day.toordinal() + int(days)).isoformat()

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Annotated, Any
 
-from pydantic import Field, create_model
+from pydantic import Field
 
 from kilisho.farm import GRAPH, Ledger, Shelf
 from kilisho.faults import RefusedError
@@ -18,10 +18,10 @@ from kilisho.questions.answers import Answer
 from kilisho.questions.asking import Question
 from kilisho.questions.climate import Warmth, warmth_of
 from kilisho.questions.digester import digester_contradictions, take_digester
-from kilisho.questions.feeding import Fed, Supply, faults_of_ids, feed_facts, gas_of, resolve, supply_of, totals, trace_of, water_to_feed
+from kilisho.questions.feeding import Fed, Supply, faults_of_ids, feed_facts, gas_of, supply_of, totals, trace_of, water_to_feed
 from kilisho.questions.findings import Inspector, contradiction
 from kilisho.questions.requests import Ask, Climate, Containers, Date, Digester, Dilution, Enquiry, Feed, Herd
-from kilisho.questions.stated_facts import stated_facts, values_by_id
+from kilisho.questions.stated_facts import values_by_id, with_facts
 from kilisho.questions.urine import take_urine
 from kilisho.rulebook import Structure
 
@@ -30,7 +30,9 @@ class Urine(Ask):
     """Urine gathered in the stable, to stand in for part of the water."""
 
     collected: Annotated[bool, f.YES_NO] = Field(True, description="Whether the herd's urine is gathered.")
-    volume: Annotated[float | None, f.DAILY_WATER] = Field(None, description="Gathered per day, as measured; taken from the herd when absent.")
+    volume: Annotated[float | None, f.DAILY_WATER] = Field(
+        None, description="Gathered per day, as measured; taken from the herd when absent."
+    )
 
 
 class Feeding(Ask):
@@ -45,12 +47,12 @@ class MaintenanceFeedRequest(Enquiry):
     """A working digester and what is fed to it: from the herd, as stated, or what the digester needs."""
 
     digester: Digester
-    herd: Herd = []
+    herd: Herd = Field([], description="Animals of the farm.")
     feed: Feed = Field([], description="Substrates; those of the herd when empty.")
     dilution: Dilution | None = None
     urine: Urine | None = None
     feeding: Feeding = Feeding()
-    containers: Containers = []
+    containers: Containers = Field([], description="What material is carried in; a bucket is assumed when empty.")
     climate: Climate | None = None
     water_available: Annotated[float | None, f.DAILY_WATER] = Field(None, description="Water that can be had per day.")
     slurry_ph: Annotated[float | None, f.SLURRY_PH] = Field(None, description="pH of the slurry, as measured.")
@@ -102,8 +104,7 @@ class Work:
 def question(rulebook: Rulebook) -> Question:
     """The question bound to a rulebook."""
     shelf, inspector = Shelf(rulebook.data), Inspector(rulebook.data, "maintenance_feed")
-    facts = stated_facts(rulebook.data.facts)
-    request = create_model("MaintenanceFeedQuestion", __base__=MaintenanceFeedRequest, __doc__=MaintenanceFeedRequest.__doc__, facts=(facts | None, None))
+    request = with_facts("MaintenanceFeedQuestion", MaintenanceFeedRequest, rulebook.data.facts)
 
     def answer(asked: Any, explain: bool) -> Answer:
         return {**_answer(asked, Ledger(shelf), inspector, explain), "rulebook": rulebook.identity}
@@ -150,7 +151,7 @@ def _work_out(asked: Any, ledger: Ledger) -> Work:
         ledger.practice(figure)
     supply = supply_of(asked.herd, ledger)
     warmth = warmth_of(asked.climate, ledger)
-    fed = plan.substrates(asked, ledger, supply, warmth)
+    fed = plan.substrates(asked, ledger, supply)
     water_to_feed(fed, asked.dilution, ledger)
     plan.fill_up(fed, ledger, warmth)
     ledger.put(**totals(fed))
@@ -185,7 +186,9 @@ def _facts(work: Work) -> dict[str, Any]:
     facts = {
         **feed_facts(work.fed),
         "structure_kind": work.structure_id,
-        **{name: values[name] for name in ("slurry_total_solids", "hydraulic_retention_time", "organic_loading_rate", "carbon_to_nitrogen")},
+        **{
+            name: values[name] for name in ("slurry_total_solids", "hydraulic_retention_time", "organic_loading_rate", "carbon_to_nitrogen")
+        },
         **{name: values[name] for name in ("total_ammonia_nitrogen", "free_ammonia")},
         "feeding_interval": work.asked.feeding.every,
         **({"digester_temperature": work.warmth.mean} if work.warmth.known else {}),
@@ -194,5 +197,7 @@ def _facts(work: Work) -> dict[str, Any]:
     if work.asked.water_available is not None and values["water_per_day"] > 0:
         facts["water_sufficiency"] = work.asked.water_available / values["water_per_day"]
     if work.asked.containers:
-        facts["load_carried"] = work.asked.containers[0].volume * max(values["feed_mass_per_day"] / values["feed_volume_per_day"], values["water_density"])
+        facts["load_carried"] = work.asked.containers[0].volume * max(
+            values["feed_mass_per_day"] / values["feed_volume_per_day"], values["water_density"]
+        )
     return {**facts, **values_by_id(work.asked.facts)}

@@ -10,7 +10,21 @@ from typing import TYPE_CHECKING, Any
 from kilisho.farm import Ledger
 from kilisho.formulas.labour import whole_containers
 from kilisho.questions import refusals
-from kilisho.questions.answers import Answer, amount
+from kilisho.questions.answers import (
+    Answer,
+    in_cubic_metres_per_day,
+    in_days,
+    in_grams_per_litre,
+    in_kilograms,
+    in_kilograms_per_cubic_metre_and_day,
+    in_kilograms_per_day,
+    in_litres,
+    in_litres_per_day,
+    in_milligrams_per_litre,
+    in_number,
+    in_percent,
+    in_years,
+)
 from kilisho.questions.climate import Warmth
 from kilisho.questions.feeding import Fed, Supply, resolve
 from kilisho.questions.first_charge_plan import containers_of
@@ -33,7 +47,7 @@ CLEAN_FEED = (
 )
 
 
-def substrates(asked: Any, ledger: Ledger, supply: Supply, warmth: Warmth) -> list[Fed]:
+def substrates(asked: Any, ledger: Ledger, supply: Supply) -> list[Fed]:
     """The substrates with their daily masses: as stated, from the herd, or relative shares where only the digester decides."""
     feed = asked.feed or [DailyFeedItem(substrate=name) for name in supply.by_substrate] or [_usual(ledger)]
     given = [item.mass if item.mass is not None else supply.by_substrate.get(item.substrate, 0.0) for item in feed]
@@ -72,17 +86,17 @@ def per_feeding(work: Work) -> Answer:
     counts = [_container(name, size, (substrate, water, urine), values) for name, size in containers_of(work.asked, work.ledger)]
     return {
         "per_feeding": {
-            "every": amount(every, "time", "d"),
-            "substrate_mass": amount(values["feed_mass_per_day"] * every, "mass", "kg"),
+            "every": in_days(every),
+            "substrate_mass": in_kilograms(values["feed_mass_per_day"] * every),
             "substrates": [_part(one, every, values["feed_mass_per_day"]) for one in work.fed],
-            "water_volume": amount(water, "volume", "L"),
-            "urine_volume": amount(urine, "volume", "L"),
+            "water_volume": in_litres(water),
+            "urine_volume": in_litres(urine),
             "containers": counts,
         },
-        "feed_per_day": amount(values["feed_mass_per_day"], "mass_flow", "kg/d"),
-        "water_per_day": amount(values["water_per_day"], "volume_flow", "L/d"),
-        "urine_per_day": amount(values["urine_per_day"], "volume_flow", "L/d"),
-        "slurry_per_day": amount(values["slurry_per_day"], "volume_flow", "L/d"),
+        "feed_per_day": in_kilograms_per_day(values["feed_mass_per_day"]),
+        "water_per_day": in_litres_per_day(values["water_per_day"]),
+        "urine_per_day": in_litres_per_day(values["urine_per_day"]),
+        "slurry_per_day": in_litres_per_day(values["slurry_per_day"]),
         "urine": _urine(values),
     }
 
@@ -90,44 +104,44 @@ def per_feeding(work: Work) -> Answer:
 def _urine(values: dict[str, Any]) -> Answer:
     """Urine gathered and used, what limits its use, and how the trade's word about it fits the model."""
     return {
-        "gathered": amount(values["urine_gathered"], "volume_flow", "L/d"),
-        "used": amount(values["urine_per_day"], "volume_flow", "L/d"),
+        "gathered": in_litres_per_day(values["urine_gathered"]),
+        "used": in_litres_per_day(values["urine_per_day"]),
         "limited_by": values["urine_limited_by"],
-        "nitrogen": amount(values["urine_nitrogen_per_day"], "mass_flow", "kg/d"),
+        "nitrogen": in_kilograms_per_day(values["urine_nitrogen_per_day"]),
         "text": URINE_TEXT,
     }
 
 
 def _part(one: Fed, every: float, total: float) -> Answer:
-    return {"substrate": one.id, "mass": amount(one.mass * every, "mass", "kg"), "share": amount(one.mass / total, "share", "%")}
+    return {"substrate": one.id, "mass": in_kilograms(one.mass * every), "share": in_percent(one.mass / total)}
 
 
 def _container(name: str, size: float, volumes: tuple[float, float, float], values: dict[str, Any]) -> Answer:
     substrate, water, urine = (whole_containers(volume, size) for volume in volumes)
     load = size * values["feed_mass_per_day"] / values["feed_volume_per_day"]
     shown = {"substrate": substrate, "water": water, "urine": urine}
-    return {"name": name, "volume": amount(size, "volume", "L"), **shown, "load": amount(load, "mass", "kg")}
+    return {"name": name, "volume": in_litres(size), **shown, "load": in_kilograms(load)}
 
 
 def process(work: Work) -> Answer:
     """Retention, loading, gas with its range, ammonia and digestate."""
     values, low, high = work.ledger.values, work.low, work.high
-    gas = amount(values["biogas_per_day"], "volume_flow", "m3/d", low["biogas_per_day"], high["biogas_per_day"])
-    share = amount(values["share_of_potential"], "share", "%", low["share_of_potential"], high["share_of_potential"])
+    gas = in_cubic_metres_per_day(values["biogas_per_day"], low["biogas_per_day"], high["biogas_per_day"])
+    share = in_percent(values["share_of_potential"], low["share_of_potential"], high["share_of_potential"])
     return {
-        "hydraulic_retention_time": amount(values["hydraulic_retention_time"], "time", "d"),
-        "organic_loading_rate": amount(values["organic_loading_rate"], "loading", "kg/m3/d"),
-        "slurry_total_solids": amount(values["slurry_total_solids"], "share", "%"),
+        "hydraulic_retention_time": in_days(values["hydraulic_retention_time"]),
+        "organic_loading_rate": in_kilograms_per_cubic_metre_and_day(values["organic_loading_rate"]),
+        "slurry_total_solids": in_percent(values["slurry_total_solids"]),
         "digester_temperature": work.warmth.told(),
         "share_of_potential": share,
         "biogas_per_day": gas,
-        "methane_share": amount(values["methane_share"], "share", "%"),
-        "carbon_to_nitrogen": amount(values["carbon_to_nitrogen"], "number", "1"),
-        "nitrogen_per_day": amount(values["nitrogen_per_day"] + values["urine_nitrogen_per_day"], "mass_flow", "kg/d"),
-        "total_ammonia_nitrogen": amount(values["total_ammonia_nitrogen"], "density", "g/L"),
-        "free_ammonia": amount(values["free_ammonia"], "density", "mg/L"),
-        "digestate_per_day": amount(values["digestate_per_day"], "volume_flow", "L/d"),
-        "digestate_mass_per_day": amount(values["digestate_mass_per_day"], "mass_flow", "kg/d"),
+        "methane_share": in_percent(values["methane_share"]),
+        "carbon_to_nitrogen": in_number(values["carbon_to_nitrogen"]),
+        "nitrogen_per_day": in_kilograms_per_day(values["nitrogen_per_day"] + values["urine_nitrogen_per_day"]),
+        "total_ammonia_nitrogen": in_grams_per_litre(values["total_ammonia_nitrogen"]),
+        "free_ammonia": in_milligrams_per_litre(values["free_ammonia"]),
+        "digestate_per_day": in_litres_per_day(values["digestate_per_day"]),
+        "digestate_mass_per_day": in_kilograms_per_day(values["digestate_mass_per_day"]),
         **_rule_of_thumb(work),
     }
 
@@ -143,7 +157,7 @@ def _rule_of_thumb(work: Work) -> Answer:
         f"{values['digester_temperature']:.0f} Cel and stays {values['hydraulic_retention_time']:.0f} d. "
         + ("It lies within the model's range." if inside else "It lies outside the model's range: plan with the model's figure.")
     )
-    return {"rule_of_thumb": {"biogas_per_day": amount(rule, "volume_flow", "m3/d"), "within_range": inside, "why": why}}
+    return {"rule_of_thumb": {"biogas_per_day": in_cubic_metres_per_day(rule), "within_range": inside, "why": why}}
 
 
 def upkeep(work: Work) -> Answer:
@@ -155,17 +169,19 @@ def upkeep(work: Work) -> Answer:
     return {
         "operation": _operation(every, ledger),
         "storing": {
-            "oldest": amount(every if every > 1 else 0.0, "time", "d"),
-            "text": "Feed it fresh." if every <= 1 else "Keep dung shaded and covered until it is fed, oldest first; feed each time the same amount.",
+            "oldest": in_days(every if every > 1 else 0.0),
+            "text": "Feed it fresh."
+            if every <= 1
+            else "Keep dung shaded and covered until it is fed, oldest first; feed each time the same amount.",
         },
         "catching_up": {
             "missed_feedings": asked.feeding.missed,
-            "largest_feeding": amount(normal * (1 + extra), "mass", "kg"),
+            "largest_feeding": in_kilograms(normal * (1 + extra)),
             "feedings_to_make_up": to_make_up,
-            "text": f"Never feed what was missed at once: at most {extra * 100:.0f} % more than usual per feeding, and pause if the gas falls or smells sour.",
+            "text": f"Never feed at once what was missed: at most {extra * 100:.0f} % more than usual; pause if the gas falls or smells sour.",
         },
         "grit": {
-            "sludge_per_year": amount(values["sludge_per_day"] * YEAR, "volume", "L"),
+            "sludge_per_year": in_litres(values["sludge_per_day"] * YEAR),
             "desludging_interval": _desludging_told(work),
             "clean_feed": list(CLEAN_FEED),
         },
@@ -179,19 +195,23 @@ def _desludging_told(work: Work) -> Answer | None:
         return None
     ends = [_grit(work, side) for side in ("high", "low")]
     low, high = (values["desludging_interval"] * values["grit_per_day"] / grit if grit else None for grit in ends)
-    return amount(values["desludging_interval"], "time", "a", low, high)
+    return in_years(values["desludging_interval"], low, high)
 
 
 def _grit(work: Work, side: str) -> float:
-    return sum(
-        one.mass * one.values["total_solids"] * (1 - one.values["volatile_solids_share"]) * getattr(one, side)["settling_share"] for one in work.fed
-    )
+    """What settles per day if all feeds settle at one end of their range."""
+    shares = [getattr(one, side)["settling_share"] for one in work.fed]
+    ash = [one.mass * one.values["total_solids"] * (1 - one.values["volatile_solids_share"]) for one in work.fed]
+    return float(sum(mass * share for mass, share in zip(ash, shares, strict=True)))
 
 
 def _operation(every: float, ledger: Ledger) -> Answer:
     longest, batch = ledger.practice("longest_regular_interval"), ledger.practice("batch_like_interval")
     if every >= batch:
-        kind, text = "batch_like", f"At {every:.0f} days between feedings this is batch feeding: expect gas in waves and plan it as batches."
+        kind, text = (
+            "batch_like",
+            f"At {every:.0f} days between feedings this is batch feeding: expect gas in waves and plan it as batches.",
+        )
     elif every > longest:
         kind, text = "irregular", f"More than {longest:.0f} days between feedings is no longer regular feeding; gas will rise and fall."
     else:
@@ -207,11 +227,16 @@ def schedule(work: Work) -> list[Answer]:
         ("feed", 0, every, "Feed: mix, let the sand settle, let in, cover."),
         ("clear_sand", 7, 7, "Clear sand out of the mixing tank; drain the condensate."),
         ("soap_test", 30, 30, "Test joints, valves and appliances with soapy water."),
-        ("desludging_due", round(desludge), None, "Sludge may fill its share of the digester by now: have a trained team remove it. Nobody enters."),
+        (
+            "desludging_due",
+            round(desludge),
+            None,
+            "Sludge may fill its share of the digester by now: have a trained team remove it. Nobody enters.",
+        ),
     ]
     return [_event(start, *row) for row in rows]
 
 
 def _event(start: dt.date | None, name: str, day: int, every: float | None, text: str) -> Answer:
-    repeats = {} if every is None else {"repeats_every": amount(every, "time", "d")}
+    repeats = {} if every is None else {"repeats_every": in_days(every)}
     return {"event": name, "day": day, "date": plus_days(start, day), "text": text, **repeats}

@@ -77,5 +77,6 @@ def shares_of(feed: Sequence[Any], supplies: Sequence[float]) -> list[float]:
     rest = max(0.0, 1 - sum(item.share or 0.0 for item in feed))
     supply = sum(supplies[i] for i in open_ones)
     return [
-        item.share if item.share is not None else rest * (supplies[i] / supply if supply else 1 / len(open_ones)) for i, item in enumerate(feed)
+        item.share if item.share is not None else rest * (supplies[i] / supply if supply else 1 / len(open_ones))
+        for i, item in enumerate(feed)
     ]

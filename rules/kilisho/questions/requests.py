@@ -75,7 +75,9 @@ class HerdItem(Ask):
     count: Annotated[int, f.whole_number(0, 1_000_000)] = Field(description="Heads.")
     housing: Annotated[str | None, f.HOUSING] = Field(None, description="Where they stand; stall is assumed when absent.")
     dung_per_day: Annotated[float | None, f.DUNG_PER_HEAD] = Field(None, description="Dung gathered from one head per day, as measured.")
-    live_weight: Annotated[float | None, f.LIVE_WEIGHT] = Field(None, description="Live weight of one head; its dung is then taken from it.")
+    live_weight: Annotated[float | None, f.LIVE_WEIGHT] = Field(
+        None, description="Live weight of one head; its dung is then taken from it."
+    )
     urine_per_day: Annotated[float | None, f.DAILY_WATER] = Field(None, description="Urine gathered from one head per day, as measured.")
 
 

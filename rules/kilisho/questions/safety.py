@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Any
 
-from pydantic import ConfigDict, Field, create_model
+from pydantic import ConfigDict, Field
 
 from kilisho.checks import Finding as CheckFinding
 from kilisho.checks import Verdict, overall
@@ -14,16 +14,27 @@ from kilisho.questions.answers import Answer, Common, Told
 from kilisho.questions.asking import Question
 from kilisho.questions.findings import Inspector
 from kilisho.questions.requests import Enquiry
-from kilisho.questions.stated_facts import fact_groups, stated_facts, values_by_id
+from kilisho.questions.stated_facts import fact_groups, values_by_id, with_facts
 
 EXAMPLE: dict[str, Any] = {
     "name": "Highfold (invented)",
     "site": {"distance_to_well": {"value": 25, "unit": "m"}, "distance_to_dwelling": {"value": 12, "unit": "m"}},
-    "structure": {"kind": "fixed_dome", "cured_for": {"value": 14, "unit": "d"}, "water_tightness_test": "passed", "gas_tightness_test": "not_done"},
+    "structure": {
+        "kind": "fixed_dome",
+        "cured_for": {"value": 14, "unit": "d"},
+        "water_tightness_test": "passed",
+        "gas_tightness_test": "not_done",
+    },
     "gas": {"first_gas_vented": False, "pressure": {"value": 60, "unit": "cm[H2O]"}},
     "people": {"entry_planned": False},
 }
-NEXT = "A clear verdict means that no check failed on what was stated, not that the plant is safe: local codes and licensed practice decide."
+NEXT = (
+    "A clear verdict means that no check failed on what was stated, not that the plant is safe: local codes and licensed practice decide."
+)
+
+
+class SafetyCheckRequest(Enquiry):
+    """What is known of the site, the plant and the people. Leave out what nobody knows: it is then unknown, never passed."""
 
 
 class Counts(Told):
@@ -40,8 +51,8 @@ class SafetyAnswer(Common):
     """The verdict with every check that applies: danger first."""
 
     verdict: str = Field(
-        description="danger: a danger-level check failed. unknown: a danger-level check could not be answered. Otherwise the signal word of the "
-        "worst failed check (warning, caution, notice), or clear."
+        description="danger: a danger-level check failed. unknown: a danger-level check could not be answered. Otherwise the signal "
+        "word of the worst failed check (warning, caution, notice), or clear."
     )
     stop: bool = Field(description="True when work or use must stop until the failed danger-level checks are put right.")
     in_words: str
@@ -54,11 +65,7 @@ def question(rulebook: Rulebook) -> Question:
     """The question bound to a rulebook. Its request has a member for each group of the rulebook's facts."""
     inspector = Inspector(rulebook.data, "safety_check")
     groups = fact_groups(rulebook.data.facts)
-    members: dict[str, Any] = {name: (model | None, None) for name, model in groups.items()}
-    facts = stated_facts(rulebook.data.facts)
-    request = create_model(
-        "SafetyCheckQuestion", __base__=Enquiry, __doc__="What is known of the site, the plant and the people.", facts=(facts | None, None), **members
-    )
+    request = with_facts("SafetyCheckQuestion", SafetyCheckRequest, rulebook.data.facts, **groups)
 
     def answer(asked: Any, explain: bool) -> Answer:
         return {**_answer(asked, tuple(groups), inspector, explain), "rulebook": rulebook.identity}
@@ -66,8 +73,8 @@ def question(rulebook: Rulebook) -> Question:
     return Question(
         "safety-check",
         "Check safety",
-        "The declared facts against every check of siting, gas, water, feed, structure, hygiene and handling. What is not stated is unknown, "
-        "never passed; entry of a pit or dome is an absolute stop.",
+        "The declared facts against every check of siting, gas, water, feed, structure, hygiene and handling. What is not stated is "
+        "unknown, never passed; entry of a pit or dome is an absolute stop.",
         request,
         SafetyAnswer,
         answer,

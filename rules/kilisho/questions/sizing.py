@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Annotated, Any
 
-from pydantic import Field, create_model
+from pydantic import Field
 
 from kilisho.farm import Ledger, Shelf
 from kilisho.faults import Fault, RefusedError
@@ -21,7 +21,7 @@ from kilisho.questions.feeding import Fed, Supply, faults_of_ids, feed_facts, su
 from kilisho.questions.findings import Inspector
 from kilisho.questions.maintenance_feed_plan import substrates
 from kilisho.questions.requests import Ask, Climate, Dilution, Enquiry, Feed, Herd
-from kilisho.questions.stated_facts import stated_facts, values_by_id
+from kilisho.questions.stated_facts import values_by_id, with_facts
 from kilisho.rulebook import Structure
 
 
@@ -30,19 +30,23 @@ class ApplianceUse(Ask):
 
     appliance: Annotated[str, f.APPLIANCE] = Field(description="Id of an appliance of the rulebook.")
     count: Annotated[int, f.whole_number(1, 1000)] = Field(1, description="How many.")
-    hours_per_day: Annotated[float | None, f.HOURS_PER_DAY] = Field(None, description="Hours each burns a day; the usual hours when absent.")
+    hours_per_day: Annotated[float | None, f.HOURS_PER_DAY] = Field(
+        None, description="Hours each burns a day; the usual hours when absent."
+    )
 
 
 class SizingRequest(Enquiry):
     """What there is to feed, what gas is wanted, or both."""
 
     structure: Annotated[str | None, f.STRUCTURE] = Field(None, description="Kind of digester; a fixed dome is assumed when absent.")
-    herd: Herd = []
+    herd: Herd = Field([], description="Animals of the farm.")
     feed: Feed = Field([], description="Substrates; those of the herd when empty.")
     dilution: Dilution | None = None
     gas_demand: Annotated[float | None, f.DAILY_GAS] = Field(None, description="Biogas wanted per day, as used.")
     appliances: list[ApplianceUse] = Field([], max_length=20, description="Demand by appliances, added to the demand.")
-    people_cooked_for: Annotated[int | None, f.whole_number(1, 10_000)] = Field(None, description="Demand for cooking; not together with appliances or gas_demand.")
+    people_cooked_for: Annotated[int | None, f.whole_number(1, 10_000)] = Field(
+        None, description="Demand for cooking; not together with appliances or gas_demand."
+    )
     climate: Climate | None = None
     water_available: Annotated[float | None, f.DAILY_WATER] = Field(None, description="Water that can be had per day.")
     hydraulic_retention_time: Annotated[float | None, f.InUnit("time", "d", 5, 365)] = Field(
@@ -79,8 +83,7 @@ class Work:
 def question(rulebook: Rulebook) -> Question:
     """The question bound to a rulebook."""
     shelf, inspector = Shelf(rulebook.data), Inspector(rulebook.data, "sizing")
-    facts = stated_facts(rulebook.data.facts)
-    request = create_model("SizingQuestion", __base__=SizingRequest, __doc__=SizingRequest.__doc__, facts=(facts | None, None))
+    request = with_facts("SizingQuestion", SizingRequest, rulebook.data.facts)
 
     def answer(asked: Any, explain: bool) -> Answer:
         return {**_answer(asked, Ledger(shelf), inspector, explain), "rulebook": rulebook.identity}
@@ -88,8 +91,8 @@ def question(rulebook: Rulebook) -> Question:
     return Question(
         "sizing",
         "Size a digester",
-        "Working, total and gas storage volume from the feed, the gas demand or both, for the coldest month; which of them limits; the next "
-        "buildable size and its dimensions.",
+        "Working, total and gas storage volume from the feed, the gas demand or both, for the coldest month; which of them limits; the "
+        "next buildable size and its dimensions.",
         request,
         plan.SizingAnswer,
         answer,
@@ -130,9 +133,11 @@ def _work_out(asked: Any, ledger: Ledger) -> Work:
     supply = supply_of(asked.herd, ledger)
     warmth = warmth_of(asked.climate, ledger)
     ledger.put(digester_temperature=warmth.coldest)
-    fed = substrates(asked, ledger, supply, warmth)
+    fed = substrates(asked, ledger, supply)
     water_to_feed([_positive(one) for one in fed], asked.dilution, ledger)
-    return Work(asked, ledger, structure_id, structure, supply, fed, warmth, _retention(asked, ledger, warmth, fed), plan.demand(asked, ledger))
+    return Work(
+        asked, ledger, structure_id, structure, supply, fed, warmth, _retention(asked, ledger, warmth, fed), plan.demand(asked, ledger)
+    )
 
 
 def _positive(one: Fed) -> Fed:
@@ -156,7 +161,9 @@ def _refuse(asked: Any, shelf: Shelf) -> None:
     faults = faults_of_ids([(("structure",), asked.structure)], data.structures, "structure")
     faults += faults_of_ids([(("feed", i, "substrate"), item.substrate) for i, item in enumerate(asked.feed)], data.substrates, "substrate")
     faults += faults_of_ids([(("herd", i, "animal"), item.animal) for i, item in enumerate(asked.herd)], data.animals, "animal")
-    faults += faults_of_ids([(("appliances", i, "appliance"), use.appliance) for i, use in enumerate(asked.appliances)], data.appliances, "appliance")
+    faults += faults_of_ids(
+        [(("appliances", i, "appliance"), use.appliance) for i, use in enumerate(asked.appliances)], data.appliances, "appliance"
+    )
     faults += refusals.faults_of_dilution(asked.dilution) + refusals.faults_of_shares(asked.feed) + refusals.faults_of_months(asked.climate)
     ways = sum((asked.gas_demand is not None, bool(asked.appliances), asked.people_cooked_for is not None))
     if ways > 1:

@@ -8,7 +8,19 @@ from typing import TYPE_CHECKING, Any
 from pydantic import Field
 
 from kilisho.farm import Ledger
-from kilisho.questions.answers import Amount, Answer, Common, Told, amount
+from kilisho.questions.answers import (
+    Amount,
+    Answer,
+    Common,
+    Told,
+    in_cubic_metres,
+    in_cubic_metres_per_day,
+    in_days,
+    in_kilograms_per_cubic_metre_and_day,
+    in_kilograms_per_day,
+    in_litres_per_day,
+    in_percent,
+)
 from kilisho.questions.dimensions import dimensions_of
 from kilisho.questions.feeding import gas_of, totals
 from kilisho.questions.urine import NONE
@@ -73,7 +85,7 @@ def demand(asked: Any, ledger: Ledger) -> float | None:
     if asked.gas_demand is not None:
         return float(asked.gas_demand)
     if asked.people_cooked_for is not None:
-        return asked.people_cooked_for * ledger.practice("gas_per_person")
+        return float(asked.people_cooked_for * ledger.practice("gas_per_person"))
     if not asked.appliances:
         return None
     total = 0.0
@@ -144,7 +156,11 @@ def _unit(work: Work) -> dict[str, float]:
     conditions = {n: values[n] for n in ("digester_temperature", "tanks_in_series")}
     gas = gas_of(work.fed, {**conditions, "hydraulic_retention_time": work.retention[1]})
     volume = sum(one.volume for one in work.fed)
-    return {"biogas": gas["biogas_per_day"], "water": volume * values["water_to_feed_by_volume"], "slurry": volume * (1 + values["water_to_feed_by_volume"])}
+    return {
+        "biogas": gas["biogas_per_day"],
+        "water": volume * values["water_to_feed_by_volume"],
+        "slurry": volume * (1 + values["water_to_feed_by_volume"]),
+    }
 
 
 def _water_sufficiency(work: Work) -> float | None:
@@ -158,19 +174,19 @@ def told(work: Work, sized: Sized) -> Answer:
     values, gas = work.ledger.values, work.ledger.values["biogas_per_day"]
     return {
         "limited_by": sized.limited_by,
-        "total_volume": amount(values["total_volume"], "volume", "m3"),
-        "working_volume": amount(values["working_volume"], "volume", "m3"),
-        "gas_storage_volume": amount(values["gas_storage_volume"], "volume", "m3"),
+        "total_volume": in_cubic_metres(values["total_volume"]),
+        "working_volume": in_cubic_metres(values["working_volume"]),
+        "gas_storage_volume": in_cubic_metres(values["gas_storage_volume"]),
         "gas_storage_needed": _storage_needed(work),
-        "needed_total_volume": amount(sized.needed, "volume", "m3", *_needed_range(work, sized)),
-        "hydraulic_retention_time": amount(values["hydraulic_retention_time"], "time", "d"),
-        "design_retention_time": amount(work.retention[1], "time", "d", work.retention[0], work.retention[2]),
-        "organic_loading_rate": amount(values["organic_loading_rate"], "loading", "kg/m3/d"),
-        "slurry_total_solids": amount(values["slurry_total_solids"], "share", "%"),
-        "feed_per_day": amount(values["feed_mass_per_day"], "mass_flow", "kg/d"),
-        "water_per_day": amount(values["water_per_day"], "volume_flow", "L/d"),
-        "slurry_per_day": amount(values["slurry_per_day"], "volume_flow", "L/d"),
-        "biogas_per_day": amount(gas, "volume_flow", "m3/d", sized.low["biogas_per_day"], sized.high["biogas_per_day"]),
+        "needed_total_volume": in_cubic_metres(sized.needed, *_needed_range(work, sized)),
+        "hydraulic_retention_time": in_days(values["hydraulic_retention_time"]),
+        "design_retention_time": in_days(work.retention[1], work.retention[0], work.retention[2]),
+        "organic_loading_rate": in_kilograms_per_cubic_metre_and_day(values["organic_loading_rate"]),
+        "slurry_total_solids": in_percent(values["slurry_total_solids"]),
+        "feed_per_day": in_kilograms_per_day(values["feed_mass_per_day"]),
+        "water_per_day": in_litres_per_day(values["water_per_day"]),
+        "slurry_per_day": in_litres_per_day(values["slurry_per_day"]),
+        "biogas_per_day": in_cubic_metres_per_day(gas, sized.low["biogas_per_day"], sized.high["biogas_per_day"]),
         **_against_demand(work, gas),
         "digester_temperature": work.warmth.told(),
         **{f"from_{name}": _side(work, sized, scale) for name, scale in sized.sides.items()},
@@ -181,7 +197,7 @@ def told(work: Work, sized: Sized) -> Answer:
 def _storage_needed(work: Work) -> Answer:
     ledger, gas = work.ledger, work.ledger.values["biogas_per_day"]
     low, high = (side["gas_storage_of_daily_gas"] * gas for side in (ledger.low, ledger.high))
-    return amount(ledger.values["gas_storage_needed"], "volume", "m3", low, high)
+    return in_cubic_metres(ledger.values["gas_storage_needed"], low, high)
 
 
 def _needed_range(work: Work, sized: Sized) -> tuple[float, float]:
@@ -192,7 +208,7 @@ def _needed_range(work: Work, sized: Sized) -> tuple[float, float]:
 def _against_demand(work: Work, gas: float) -> Answer:
     if work.demand is None:
         return {}
-    return {"gas_demand": amount(work.demand, "volume_flow", "m3/d"), "demand_met": amount(gas / work.demand, "share", "%")}
+    return {"gas_demand": in_cubic_metres_per_day(work.demand), "demand_met": in_percent(gas / work.demand)}
 
 
 def _side(work: Work, sized: Sized, scale: float) -> Answer:
@@ -202,8 +218,8 @@ def _side(work: Work, sized: Sized, scale: float) -> Answer:
     unit = {name: value * ratio for name, value in _unit(work).items()}
     working = unit["slurry"] * work.retention[1]
     return {
-        "feed_per_day": amount(values["feed_mass_per_day"] * ratio, "mass_flow", "kg/d"),
-        "biogas_per_day": amount(unit["biogas"], "volume_flow", "m3/d"),
-        "working_volume": amount(working, "volume", "m3"),
-        "total_volume": amount(working / values["fill_share"], "volume", "m3"),
+        "feed_per_day": in_kilograms_per_day(values["feed_mass_per_day"] * ratio),
+        "biogas_per_day": in_cubic_metres_per_day(unit["biogas"]),
+        "working_volume": in_cubic_metres(working),
+        "total_volume": in_cubic_metres(working / values["fill_share"]),
     }

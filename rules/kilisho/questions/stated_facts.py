@@ -16,7 +16,16 @@ GROUPS = ("site", "structure", "gas", "water", "feed", "digestate", "people")
 
 def stated_facts(facts: Mapping[str, Fact]) -> type[Ask]:
     """All facts by id, each optional: the ``facts`` member of every question."""
-    return _model("StatedFacts", "Facts of the farm by id, for checks; see /v1/facts.", {name: (name, fact) for name, fact in facts.items()})
+    return _model(
+        "StatedFacts", "Facts of the farm by id, for checks; see /v1/facts.", {name: (name, fact) for name, fact in facts.items()}
+    )
+
+
+def with_facts(name: str, base: type[Ask], facts: Mapping[str, Fact], **members: Any) -> type[Ask]:
+    """``base`` with the optional member ``facts``, and more optional members by name."""
+    parts = {"facts": stated_facts(facts), **members}
+    fields: dict[str, Any] = {field: (model | None, None) for field, model in parts.items()}
+    return create_model(name, __base__=base, __doc__=base.__doc__, **fields)
 
 
 def fact_groups(facts: Mapping[str, Fact]) -> dict[str, type[Ask]]:
@@ -37,7 +46,8 @@ def values_by_id(part: Ask | None) -> dict[str, Any]:
 
 def _model(name: str, text: str, members: Mapping[str, tuple[str, Fact]]) -> type[Ask]:
     fields: dict[str, Any] = {
-        field: (Annotated[Any, _checked(fact)], Field(None, title=identifier, description=_text(fact))) for field, (identifier, fact) in members.items()
+        field: (Annotated[Any, _checked(fact)], Field(None, title=identifier, description=_text(fact)))
+        for field, (identifier, fact) in members.items()
     }
     return create_model(name, __base__=Ask, __doc__=text, **fields)
 
@@ -49,8 +59,8 @@ def _checked(fact: Fact) -> Any:
         return f.one_of(fact.values)
     if fact.kind == "list_of":
         return f.list_of(fact.values)
-    assert fact.unit is not None and fact.at_least is not None and fact.at_most is not None
-    return f.InUnit(fact.kind, fact.unit, fact.at_least, fact.at_most)
+    assert None not in (fact.unit, fact.at_least, fact.at_most), "the rulebook has made sure of it"
+    return f.InUnit(fact.kind, str(fact.unit), float(fact.at_least or 0.0), float(fact.at_most or 0.0))
 
 
 def _text(fact: Fact) -> str:

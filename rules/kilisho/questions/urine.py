@@ -9,10 +9,7 @@ from kilisho.farm import Ledger
 from kilisho.questions.feeding import Supply
 
 URINE = "cattle_urine"
-NONE = {
-    name: 0.0
-    for name in ("urine_per_day", "urine_mass_per_day", "urine_solids_per_day", "urine_nitrogen_per_day", "urine_carbon_per_day", "urine_ammonium_per_day")
-}
+NONE = dict.fromkeys([f"urine_{name}_per_day" for name in ("mass", "solids", "nitrogen", "carbon", "ammonium")] + ["urine_per_day"], 0.0)
 
 
 def take_urine(urine: Any, supply: Supply, ledger: Ledger) -> None:
@@ -46,7 +43,13 @@ def _per_volume(ledger: Ledger) -> dict[str, float]:
     solids = mass * figures["total_solids"]
     nitrogen = solids * figures["nitrogen_share"]
     carbon = nitrogen * figures["carbon_to_nitrogen_of_feed"]
-    return {"mass": mass, "solids": solids, "nitrogen": nitrogen, "carbon": carbon, "ammonium": nitrogen * figures.get("ammonium_share", 1.0)}
+    return {
+        "mass": mass,
+        "solids": solids,
+        "nitrogen": nitrogen,
+        "carbon": carbon,
+        "ammonium": nitrogen * figures.get("ammonium_share", 1.0),
+    }
 
 
 def _within_carbon_to_nitrogen(ledger: Ledger, urine: dict[str, float]) -> float:

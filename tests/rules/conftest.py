@@ -1,0 +1,298 @@
+"""What the tests of the rules share: the base rulebook's questions, small helpers on answers, packs made on the spot, random requests."""
+
+from __future__ import annotations
+
+import copy
+import json
+import math
+from collections.abc import Callable, Iterator, Mapping
+from functools import cache
+from pathlib import Path
+from typing import Any
+
+import pytest
+from hypothesis import HealthCheck, settings
+from hypothesis import strategies as st
+
+from kilisho.packs import Rulebook, load
+from kilisho.questions import Question, open_questions
+
+Json = dict[str, Any]
+
+# Shared machines pause for seconds; a test here fails for what it finds, never for how long one example took.
+settings.register_profile("kilisho", deadline=None, max_examples=60, suppress_health_check=[HealthCheck.too_slow], print_blob=True)
+settings.load_profile("kilisho")
+
+
+@cache
+def base() -> Rulebook:
+    return load()
+
+
+@cache
+def questions() -> Mapping[str, Question]:
+    return open_questions(base())
+
+
+def ask(name: str, body: Json, explain: bool = False, among: Mapping[str, Question] | None = None) -> Json:
+    """The answer to ``body``, asked as bytes the way a caller does."""
+    return (among or questions())[name].ask(json.dumps(body).encode(), explain)
+
+
+def like(body: Json, **changes: Any) -> Json:
+    """``body`` with members replaced; None takes one out."""
+    return {name: value for name, value in {**copy.deepcopy(body), **changes}.items() if value is not None}
+
+
+def value(answer: Json, path: str) -> float:
+    """The number at a dotted path, such as ``stockpile.collected``."""
+    found: Any = answer
+    for part in path.split("."):
+        found = found[int(part)] if isinstance(found, list) else found[part]
+    return float(found["value"] if isinstance(found, dict) else found)
+
+
+def findings(answer: Json) -> dict[str, str]:
+    """Verdict by check id."""
+    return {one["check"]: one["verdict"] for one in answer["findings"]}
+
+
+def assumed(answer: Json) -> set[tuple[str, str | None]]:
+    return {(one["quantity"], one.get("of")) for one in answer["assumptions"]}
+
+
+def numbers(answer: Any, path: str = "") -> Iterator[tuple[str, float]]:
+    """Every number of an answer with its path."""
+    if isinstance(answer, bool) or answer is None or isinstance(answer, str):
+        return
+    if isinstance(answer, int | float):
+        yield path, float(answer)
+    else:
+        for key, inner in answer.items() if isinstance(answer, dict) else enumerate(answer):
+            yield from numbers(inner, f"{path}/{key}")
+
+
+def assert_sound(name: str, answer: Json, among: Mapping[str, Question] | None = None) -> None:
+    """The answer fits its published shape and every number in it is finite."""
+    (among or questions())[name].response.model_validate(answer)
+    endless = [path for path, number in numbers(answer) if not math.isfinite(number)]
+    assert not endless, f"not finite: {endless}"
+
+
+def resolves(pointer: str, body: Any) -> bool:
+    """Whether an RFC 6901 pointer leads to something in ``body``, or to a missing member of something in it."""
+    if pointer == "":
+        return True
+    *parents, last = [part.replace("~1", "/").replace("~0", "~") for part in pointer.removeprefix("/").split("/")]
+    here: Any = body
+    for part in parents:
+        if isinstance(here, dict) and part in here:
+            here = here[part]
+        elif isinstance(here, list) and part.isdigit() and int(part) < len(here):
+            here = here[int(part)]
+        else:
+            return False
+    return isinstance(here, dict) or (isinstance(here, list) and last.isdigit() and int(last) < len(here))
+
+
+@pytest.fixture
+def pack(tmp_path: Path) -> Callable[..., Path]:
+    """Writes a pack of one file and gives its path."""
+
+    def write(text: str, name: str = "layer.yaml") -> Path:
+        path = tmp_path / name
+        path.write_text(text, encoding="utf-8")
+        return path
+
+    return write
+
+
+FARM: Json = {
+    "digester": {"structure": "fixed_dome", "total_volume": 12},
+    "feed": [{"substrate": "cattle_dung"}],
+    "dilution": {"water_to_feed_by_volume": 1},
+    "herd": [{"animal": "dairy_cow", "count": 8, "housing": "stall"}],
+    "climate": {"mean_air_temperature": 22, "yearly_swing": 4},
+}
+FIRST_CHARGE: Json = {**FARM, "stockpile": {"starts_on": "2027-01-04", "cover": "sheet"}, "digester_ready_on": "2027-02-03"}
+SIZING: Json = {"structure": "fixed_dome", **{name: FARM[name] for name in ("herd", "dilution", "climate")}}
+
+
+# Random requests that keep to the published schema: anything a caller may send, near the ends of what is allowed as well as usual.
+
+
+def measure(least: float, most: float, *units: str) -> st.SearchStrategy[Any]:
+    """A bare number from ``least`` to ``most``, or the same with its unit stated."""
+    number = st.floats(least, most, allow_nan=False) | st.sampled_from([least, most])
+    return number | st.builds(lambda n, u: {"value": n, "unit": u}, number, st.sampled_from(units)) if units else number
+
+
+def maybe(required: Mapping[str, Any], **optional: Any) -> st.SearchStrategy[Json]:
+    return st.fixed_dictionaries(dict(required), optional=optional)
+
+
+def ids(section: str) -> st.SearchStrategy[str]:
+    data: Any = base().data.practice if section in {"covers", "containers"} else base().data
+    return st.sampled_from(sorted(getattr(data, section)))
+
+
+DATES = st.dates(min_value=__import__("datetime").date(2026, 1, 1), max_value=__import__("datetime").date(2027, 12, 31)).map(str)
+SHARES = measure(0.001, 1, "1")
+
+
+def digesters() -> st.SearchStrategy[Json]:
+    shared = {"structure": ids("structures"), "gas_storage_volume": measure(0, 5, "m3"), "age": measure(0, 3000, "d")}
+    by_total = maybe({"total_volume": measure(0.1, 1000, "m3")}, **shared)
+    by_working = maybe({"working_volume": measure(0.05, 1000, "m3")}, **shared)
+    return by_total | by_working | maybe({"total_volume": measure(20, 30), "working_volume": measure(10, 20)}, **shared)
+
+
+def overrides() -> dict[str, st.SearchStrategy[Any]]:
+    return {
+        "total_solids": SHARES,
+        "volatile_solids": SHARES,
+        "nitrogen": measure(0.0001, 0.6, "1"),
+        "carbon_to_nitrogen": measure(0.1, 1000),
+        "bulk_density": measure(20, 2000, "kg/m3"),
+        "biogas_yield": measure(0, 2, "m3/kg"),
+        "methane_potential": measure(0, 2, "m3/kg"),
+        "methane_share": measure(0.05, 0.95, "1"),
+    }
+
+
+def feeds(least: int, **amounts: Any) -> st.SearchStrategy[list[Json]]:
+    """Up to three different substrates; none or all of them with a mass, or with shares that make up a whole."""
+    item = maybe({"substrate": ids("substrates")}, **overrides())
+    plain = st.lists(item, min_size=least, max_size=3, unique_by=lambda one: one["substrate"])
+    shared = plain.map(lambda feed: [{**one, "share": 1 / len(feed)} for one in feed])
+    weighed = st.lists(maybe({"substrate": ids("substrates")}, **overrides(), **amounts), min_size=least, max_size=3, unique_by=lambda one: one["substrate"])
+    return plain | shared | weighed
+
+
+def herds() -> st.SearchStrategy[list[Json]]:
+    return st.lists(
+        maybe(
+            {"animal": ids("animals"), "count": st.integers(0, 40) | st.sampled_from([0, 1_000_000])},
+            housing=st.sampled_from(["stall", "night_pen", "grazing"]),
+            dung_per_day=measure(0.001, 200, "kg/d"),
+            live_weight=measure(0.02, 2000, "kg"),
+            urine_per_day=measure(0, 100, "L/d"),
+        ),
+        max_size=3,
+    )
+
+
+def dilutions() -> st.SearchStrategy[Json]:
+    return maybe({"water_to_feed_by_volume": measure(0, 30)}) | maybe({"target_total_solids": SHARES}) | st.just({})
+
+
+def climates() -> st.SearchStrategy[Json]:
+    months = st.lists(st.floats(-40, 45), min_size=12, max_size=12)
+    return (
+        maybe({"digester_temperature": measure(-40, 70, "Cel")})
+        | maybe({"mean_air_temperature": measure(-40, 70, "Cel")}, yearly_swing=measure(0, 60, "K"), warmest_month=st.integers(1, 12))
+        | months.map(lambda values: {"monthly_air_temperature": {"values": values, "unit": "Cel"}})
+        | st.just({})
+    )
+
+
+def containers() -> st.SearchStrategy[list[Json]]:
+    return st.lists(maybe({"name": st.sampled_from(["bucket", "cart"]), "volume": measure(0.5, 20_000, "L")}), max_size=2)
+
+
+def purchases() -> st.SearchStrategy[list[Json]]:
+    shared = {
+        "substrate": ids("substrates"),
+        "distance": measure(0, 500_000, "m"),
+        "price": st.floats(0, 1e6).map(lambda number: {"value": number, "per": "t"}),
+        "load": measure(1, 1e5, "kg"),
+    }
+    in_all = maybe({"name": st.just("neighbour"), "available": measure(0, 1e6, "kg")}, **shared)
+    daily = maybe({"name": st.just("dairy"), "per_day": measure(0.001, 1e5, "kg/d")}, **shared)
+    return st.lists(in_all | daily, max_size=4)
+
+
+def first_charges() -> st.SearchStrategy[Json]:
+    return maybe(
+        {"digester": digesters(), "feed": feeds(1, mass=measure(0, 1e5, "kg"), gathered_per_day=measure(0.001, 1e5, "kg/d"))},
+        dilution=dilutions(),
+        first_fill_share=SHARES,
+        starter_slurry=measure(0, 1e6, "kg") | st.floats(0, 500),
+        herd=herds(),
+        stockpile=maybe({}, starts_on=DATES, cover=ids("covers"), on_hand=measure(0, 1e6, "kg")),
+        digester_ready_on=DATES,
+        purchases=purchases(),
+        containers=containers(),
+        labour=maybe({"people": st.integers(1, 1000), "hours_per_day": measure(0.01, 24, "h/d") | st.sampled_from([1e-9])}),
+        climate=climates(),
+        water_available=measure(0, 1e6, "L/d"),
+        water_distance=measure(0, 500_000, "m"),
+    )
+
+
+def maintenance_feeds() -> st.SearchStrategy[Json]:
+    return maybe(
+        {"digester": digesters()},
+        herd=herds(),
+        feed=feeds(0, mass=measure(0.001, 1e5, "kg/d")),
+        dilution=dilutions(),
+        urine=maybe({}, collected=st.booleans(), volume=measure(0, 1e6, "L/d")),
+        feeding=maybe({}, every=measure(0.25, 60, "d"), starts_on=DATES, missed=st.integers(0, 60)),
+        containers=containers(),
+        climate=climates(),
+        water_available=measure(0, 1e6, "L/d"),
+        slurry_ph=measure(0, 14),
+    )
+
+
+def sizings() -> st.SearchStrategy[Json]:
+    return maybe(
+        {},
+        structure=ids("structures"),
+        herd=herds(),
+        feed=feeds(0, mass=measure(0.001, 1e5, "kg/d")),
+        dilution=dilutions(),
+        gas_demand=measure(1e-6, 1e3, "m3/d"),
+        appliances=st.lists(maybe({"appliance": ids("appliances")}, count=st.integers(1, 1000), hours_per_day=measure(0.01, 24, "h/d")), max_size=2),
+        people_cooked_for=st.integers(1, 10_000),
+        climate=climates(),
+        water_available=measure(0, 1e6, "L/d"),
+        hydraulic_retention_time=measure(5, 365, "d"),
+    )
+
+
+def fact_values(name: str) -> st.SearchStrategy[Any]:
+    """What may be said of a fact, as a caller says it."""
+    fact = base().data.facts[name]
+    if fact.kind == "yes_no":
+        return st.booleans()
+    if fact.kind == "one_of":
+        return st.sampled_from(fact.values)
+    if fact.kind == "list_of":
+        return st.lists(st.sampled_from(fact.values), max_size=3, unique=True)
+    assert fact.at_least is not None
+    assert fact.at_most is not None
+    return st.floats(fact.at_least, fact.at_most)
+
+
+def stated_facts() -> st.SearchStrategy[Json]:
+    """Some of the rulebook's facts by id."""
+    every = sorted(base().data.facts)
+    return st.lists(st.sampled_from(every), max_size=40, unique=True).flatmap(
+        lambda names: st.fixed_dictionaries({name: fact_values(name) for name in names})
+    )
+
+
+def safety_checks() -> st.SearchStrategy[Json]:
+    facts = base().data.facts
+
+    def grouped(stated: Json) -> Json:
+        body: Json = {}
+        for name, said in stated.items():
+            body.setdefault(facts[name].group, {})[facts[name].field] = said
+        return body
+
+    return stated_facts().map(grouped) | stated_facts().map(lambda stated: {"facts": stated})
+
+
+REQUESTS = {"first-charge": first_charges, "maintenance-feed": maintenance_feeds, "sizing": sizings, "safety-check": safety_checks}
