@@ -6,7 +6,7 @@ not stated, the check is unknown and names what is missing.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Mapping, Sequence
+from collections.abc import Callable, Collection, Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from enum import StrEnum
 from typing import Any, NamedTuple
@@ -69,24 +69,45 @@ def compile_checks(data: RulebookData, asked_in: str) -> tuple[Compiled, ...]:
     return tuple(_compile(name, check, data.facts) for name, check in chosen)
 
 
-def evaluate(checks: Iterable[Compiled], facts: Facts) -> list[Finding]:
-    """The findings of all checks that apply or may apply; those whose ``when`` is false are left out."""
-    return [finding for check in checks if (finding := _evaluate(check, facts)) is not None]
+@dataclass(frozen=True, slots=True)
+class Parted:
+    """Checks parted by what one set of stated names leaves open: work that need not be done again for the next farm."""
+
+    answerable: tuple[Compiled, ...]
+    unknown: tuple[Finding, ...]
+    unless_excluded: tuple[tuple[Finding, tuple[tuple[str, Test], ...]], ...]
 
 
-def _evaluate(check: Compiled, facts: Facts) -> Finding | None:
-    missing: tuple[str, ...] = ()
-    for name, test in check.when:
-        if name not in facts:
-            missing = (*missing, name)
-        elif not test(facts[name]):
-            return None
-    subject = check.subject
-    if subject not in facts:
-        missing = (*missing, subject)
-    if missing:
-        return Finding(check, Verdict.unknown, None, missing)
-    value = facts[subject]
+def part(checks: Iterable[Compiled], stated: Collection[str]) -> Parted:
+    """Part ``checks`` by the names that are stated: answerable, unknown, and unknown unless a stated ``when`` rules them out."""
+    answerable, unknown, unless = list[Compiled](), list[Finding](), list[tuple[Finding, tuple[tuple[str, Test], ...]]]()
+    for check in checks:
+        missing = tuple(name for name in (*(name for name, _ in check.when), check.subject) if name not in stated)
+        known = tuple(item for item in check.when if item[0] in stated)
+        if not missing:
+            answerable.append(check)
+        elif known:
+            unless.append((Finding(check, Verdict.unknown, None, missing), known))
+        else:
+            unknown.append(Finding(check, Verdict.unknown, None, missing))
+    return Parted(tuple(answerable), tuple(unknown), tuple(unless))
+
+
+def evaluate(parted: Parted, facts: Facts) -> list[Finding]:
+    """The findings of all checks that apply or may apply; those whose ``when`` is false are left out.
+
+    ``facts`` must state exactly the names for which the checks were parted.
+    """
+    found = [_answer(check, facts[check.subject]) for check in parted.answerable if _applies(check.when, facts)]
+    found += [finding for finding, known in parted.unless_excluded if _applies(known, facts)]
+    return found + list(parted.unknown)
+
+
+def _applies(when: tuple[tuple[str, Test], ...], facts: Facts) -> bool:
+    return all(test(facts[name]) for name, test in when) if when else True
+
+
+def _answer(check: Compiled, value: Any) -> Finding:
     return Finding(check, Verdict.passed if check.test(value) else Verdict.failed, value)
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from functools import cached_property
 from itertools import pairwise
 from typing import Any
@@ -59,22 +60,53 @@ def read_curve(curve: Curve, temperature: float) -> tuple[float, float, float]:
     return points[-1].low, points[-1].typical, points[-1].high
 
 
+@dataclass(frozen=True, slots=True)
+class Reading:
+    """A figure of the rulebook as plain numbers, with the assumption that tells it."""
+
+    typical: float
+    low: float
+    high: float
+    assumption: dict[str, Any]
+
+
+@dataclass(frozen=True, slots=True)
+class SubstrateFigures:
+    """A substrate's figures by quantity: typical, low and high, and all of them as assumptions."""
+
+    typical: dict[str, float]
+    low: dict[str, float]
+    high: dict[str, float]
+    assumptions: dict[str, dict[str, Any]]
+
+
 class Shelf:
     """The rulebook made ready for the hot path: figures as plain numbers, assumptions as finished dictionaries."""
 
     def __init__(self, data: RulebookData) -> None:
         self.data = data
         self._described: dict[tuple[str, str, str], dict[str, Any]] = {}
-        self.substrates = {name: self._substrate(entry) for name, entry in data.substrates.items()}
+        self._readings: dict[tuple[str, str, str], Reading] = {}
+        self.substrates = {name: self._substrate(name, entry) for name, entry in data.substrates.items()}
 
-    @staticmethod
-    def _substrate(entry: Any) -> tuple[dict[str, float], dict[str, float], dict[str, float]]:
-        figures = {quantity: getattr(entry, field) for field, quantity in SUBSTRATE_QUANTITIES.items() if getattr(entry, field) is not None}
-        return (
-            {name: figure.typical for name, figure in figures.items()},
-            {name: figure.least for name, figure in figures.items()},
-            {name: figure.most for name, figure in figures.items()},
+    def _substrate(self, name: str, entry: Any) -> SubstrateFigures:
+        stated = {field: quantity for field, quantity in SUBSTRATE_QUANTITIES.items() if getattr(entry, field) is not None}
+        figures = {quantity: getattr(entry, field) for field, quantity in stated.items()}
+        return SubstrateFigures(
+            {"ammonium_share": 0.0} | {quantity: figure.typical for quantity, figure in figures.items()},
+            {"ammonium_share": 0.0} | {quantity: figure.least for quantity, figure in figures.items()},
+            {"ammonium_share": 0.0} | {quantity: figure.most for quantity, figure in figures.items()},
+            {field: self.assumption("substrates", name, field) for field in stated},
         )
+
+    def reading(self, section: str, of: str, field: str) -> Reading:
+        """A figure of practice (section ``figures``; ``field`` is the quantity it stands for) or of an entry of a section."""
+        key = (section, of, field)
+        found = self._readings.get(key)
+        if found is None:
+            figure = self.data.practice.figures[of] if section == "figures" else getattr(getattr(self.data, section)[of], field)
+            found = self._readings[key] = Reading(figure.typical, figure.least, figure.most, self.assumption(*key))
+        return found
 
     def figure(self, name: str) -> Property:
         """A single figure of practice."""
@@ -153,17 +185,18 @@ class Ledger:
         """Take values that were worked out."""
         self.values.update(values)
 
-    def assume(self, name: str, section: str, of: str, field: str, figure: Property) -> float:
+    def assume(self, name: str, section: str, of: str, field: str) -> float:
         """Take a figure of the rulebook for ``name`` and list it as an assumption."""
-        self.values[name], self.low[name], self.high[name] = figure.typical, figure.least, figure.most
-        self.assumptions.append(self.shelf.assumption(section, of, field))
-        return figure.typical
+        reading = self.shelf.reading(section, of, field)
+        self.values[name], self.low[name], self.high[name] = reading.typical, reading.low, reading.high
+        self.assumptions.append(reading.assumption)
+        return reading.typical
 
     def practice(self, name: str, figure: str | None = None) -> float:
         """Take a figure of practice for ``name`` unless the caller stated it."""
         if name in self.stated:
             return float(self.stated[name])
-        return self.assume(name, "figures", figure or name, name, self.shelf.figure(figure or name))
+        return self.assume(name, "figures", figure or name, name)
 
     def choose(self, what: str, value: str, why: str) -> str:
         """List a choice that is not a number (a structure, a housing) as an assumption."""

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import copy
+import datetime as dt
 import json
 import math
 from collections.abc import Callable, Iterator, Mapping
@@ -136,7 +137,7 @@ def ids(section: str) -> st.SearchStrategy[str]:
     return st.sampled_from(sorted(getattr(data, section)))
 
 
-DATES = st.dates(min_value=__import__("datetime").date(2026, 1, 1), max_value=__import__("datetime").date(2027, 12, 31)).map(str)
+DATES = st.dates(min_value=dt.date(2026, 1, 1), max_value=dt.date(2027, 12, 31)).map(str)
 SHARES = measure(0.001, 1, "1")
 
 

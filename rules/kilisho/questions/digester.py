@@ -26,20 +26,20 @@ def take_digester(digester: Digester, ledger: Ledger) -> tuple[str, Structure]:
         value = getattr(digester, field)
         if value is not None:
             ledger.state(field, value)
-    _fill_share(name, structure, ledger)
+    _fill_share(name, ledger)
     if "gas_storage_volume" not in ledger.stated:
-        ledger.assume("gas_storage_share", "structures", name, "gas_storage_share", structure.gas_storage_share)
+        ledger.assume("gas_storage_share", "structures", name, "gas_storage_share")
     ledger.solve("working_volume", "gas_storage_volume")
     return name, structure
 
 
-def _fill_share(name: str, structure: Structure, ledger: Ledger) -> None:
+def _fill_share(name: str, ledger: Ledger) -> None:
     """The share of the total volume that is slurry: from both volumes where both are stated, otherwise the structure's."""
     values = ledger.values
     if "total_volume" in values and "working_volume" in values:
         ledger.put(fill_share=values["working_volume"] / values["total_volume"])
         return
-    share = ledger.assume("fill_share", "structures", name, "fill_share", structure.fill_share)
+    share = ledger.assume("fill_share", "structures", name, "fill_share")
     if "total_volume" not in values:
         ledger.put(total_volume=values["working_volume"] / share)
 

@@ -24,6 +24,7 @@ PER_DAY = (
     "grit_per_day",
 )
 GAS = ("biogas_per_day", "share_of_potential")
+MEASURABLE = frozenset(SUBSTRATE_QUANTITIES) | {"methane_potential"}
 
 
 @dataclass(slots=True)
@@ -103,18 +104,16 @@ def _urine_per_head(item: HerdItem, housing: str, ledger: Ledger) -> float:
 def resolve(item: FeedItem, mass: float, ledger: Ledger) -> Fed:
     """The substrate's properties: as measured where stated, the rulebook's where not, each of those listed as an assumption."""
     shelf: Shelf = ledger.shelf
-    values, low, high = (dict(side) for side in shelf.substrates[item.substrate])
-    for name, quantity in SUBSTRATE_QUANTITIES.items():
-        measured = getattr(item, name, None)
-        if measured is not None:
-            values[quantity] = low[quantity] = high[quantity] = measured
-        elif quantity in values:
-            ledger.assumptions.append(shelf.assumption("substrates", item.substrate, name))
-    values.setdefault("ammonium_share", 0.0)
+    figures, entry = shelf.substrates[item.substrate], shelf.data.substrates[item.substrate]
+    measured = item.model_fields_set & MEASURABLE
+    ledger.assumptions += [told for field, told in figures.assumptions.items() if field not in measured]
+    if not measured:
+        return Fed(item.substrate, entry, mass, figures.typical, figures.low, figures.high)
+    stated = {SUBSTRATE_QUANTITIES[field]: getattr(item, field) for field in measured if field in SUBSTRATE_QUANTITIES}
     if item.methane_potential is not None:
-        as_used = float(item.methane_potential / values["methane_share"] / normal_factor(REFERENCE_TEMPERATURE, SEA_LEVEL_PRESSURE))
-        values["biogas_potential"] = low["biogas_potential"] = high["biogas_potential"] = as_used
-    return Fed(item.substrate, shelf.data.substrates[item.substrate], mass, values, low, high)
+        methane = stated.get("methane_share", figures.typical["methane_share"])
+        stated["biogas_potential"] = float(item.methane_potential / methane / normal_factor(REFERENCE_TEMPERATURE, SEA_LEVEL_PRESSURE))
+    return Fed(item.substrate, entry, mass, figures.typical | stated, figures.low | stated, figures.high | stated)
 
 
 def water_to_feed(fed: Sequence[Fed], dilution: Any, ledger: Ledger) -> float:

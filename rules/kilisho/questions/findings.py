@@ -5,11 +5,18 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping, Sequence
 from typing import Any
 
-from kilisho.checks import Compiled, Finding, Verdict, compile_checks, evaluate
+from kilisho.checks import Compiled, Finding, Parted, Verdict, compile_checks, evaluate, part
 from kilisho.farm import plain
 from kilisho.quantities import Contradiction
 from kilisho.rulebook import RulebookData
 from kilisho.units import KINDS, from_canonical
+
+MOST_SHAPES = 1024
+_ORDER = {Verdict.failed: 0, Verdict.unknown: 1, Verdict.passed: 2}
+
+
+def _rank(finding: Finding) -> int:
+    return _ORDER[finding.verdict]
 
 
 class Inspector:
@@ -19,13 +26,22 @@ class Inspector:
         self.data = data
         self.checks = compile_checks(data, operation)
         self._static = {check.id: _static(check) for check in self.checks}
+        self._parted: dict[frozenset[str], Parted] = {}
         self._unknown: dict[tuple[str, tuple[str, ...]], dict[str, Any]] = {}
         self._cautions = {name: _caution(name, entry) for name, entry in data.cautions.items()}
         self._always = [self._cautions[name] for name, entry in data.cautions.items() if operation in entry.shown_in]
 
     def inspect(self, facts: Mapping[str, Any]) -> list[Finding]:
-        """Run every check of the operation."""
-        return evaluate(self.checks, facts)
+        """Run every check of the operation: those that failed first, then those that cannot be answered, then those that passed."""
+        key = frozenset(facts)
+        parted = self._parted.get(key)
+        if parted is None:
+            if len(self._parted) >= MOST_SHAPES:
+                self._parted.clear()
+            parted = self._parted[key] = part(self.checks, key)
+        findings = evaluate(parted, facts)
+        findings.sort(key=_rank)
+        return findings
 
     def shown(self, findings: Iterable[Finding], *, passes: bool = False) -> list[dict[str, Any]]:
         """The findings as an answer lists them, passes only when asked for."""

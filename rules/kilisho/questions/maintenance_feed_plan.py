@@ -178,7 +178,7 @@ def upkeep(work: Work) -> Answer:
             "missed_feedings": asked.feeding.missed,
             "largest_feeding": in_kilograms(normal * (1 + extra)),
             "feedings_to_make_up": to_make_up,
-            "text": f"Never feed at once what was missed: at most {extra * 100:.0f} % more than usual; pause if the gas falls or smells sour.",
+            "text": f"Never feed at once what was missed: at most {extra * 100:.0f} % more than usual; pause if the gas falls or sours.",
         },
         "grit": {
             "sludge_per_year": in_litres(values["sludge_per_day"] * YEAR),

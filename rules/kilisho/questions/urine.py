@@ -37,7 +37,7 @@ def take_urine(urine: Any, supply: Supply, ledger: Ledger) -> None:
 
 def _per_volume(ledger: Ledger) -> dict[str, float]:
     """Mass, solids, nitrogen, carbon and ammonium nitrogen in a cubic metre of urine [kg]."""
-    figures = ledger.shelf.substrates[URINE][0]
+    figures = ledger.shelf.substrates[URINE].typical
     ledger.assumptions += [ledger.shelf.assumption("substrates", URINE, field) for field in ("total_solids", "nitrogen", "bulk_density")]
     mass = figures["bulk_density"]
     solids = mass * figures["total_solids"]
@@ -48,7 +48,7 @@ def _per_volume(ledger: Ledger) -> dict[str, float]:
         "solids": solids,
         "nitrogen": nitrogen,
         "carbon": carbon,
-        "ammonium": nitrogen * figures.get("ammonium_share", 1.0),
+        "ammonium": nitrogen * figures["ammonium_share"],
     }
 
 
