@@ -195,6 +195,10 @@ class Substrate(Named):
     degradation_rate: Rate = Field(description="First-order rate at 20 Cel in an unstirred digester.")
     settling_share: Share = Field(description="Part of the ash that settles as grit.")
     dilution: Dilution
+    growth_model: Literal["cattle", "swine"] | None = Field(
+        None,
+        description="Family of the growth kinetics of Chen and Hashimoto; gives the high end of the gas where the digester is warm enough.",
+    )
     retention_factor: Number = Field(description="Retention needed against cattle dung at the same temperature.")
     starts_unaided: bool = Field(description="Brings enough methane-forming microbes to start a digester without starter slurry.")
     largest_share: Share | None = Field(None, description="Largest share of the fed volatile solids that is usual in simple digesters.")
@@ -272,6 +276,7 @@ class Cover(Named):
     volatile_solids_loss: Rate
     nitrogen_loss: Rate
     moisture_loss: Rate = Field(description="Share of the heap's water that evaporates per day.")
+    covered: bool = Field(description="Whether rain and sun are kept off.")
     keeps_for: Time = Field(description="Age up to which the dung is still good for a first charge; high is the limit.")
 
 

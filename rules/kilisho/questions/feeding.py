@@ -10,6 +10,7 @@ from kilisho.farm import GRAPH, SUBSTRATE_QUANTITIES, Ledger, Shelf
 from kilisho.faults import Fault, unknown_id
 from kilisho.formulas.digester import REFERENCE_TEMPERATURE, SEA_LEVEL_PRESSURE
 from kilisho.formulas.gas import normal_factor
+from kilisho.formulas.kinetics import chen_hashimoto_cattle_parameter, chen_hashimoto_share, chen_hashimoto_swine_parameter
 from kilisho.questions.requests import FeedItem, HerdItem
 from kilisho.rulebook import Substrate
 
@@ -23,6 +24,9 @@ PER_DAY = (
     "ammonium_nitrogen_per_day",
     "grit_per_day",
 )
+# Where the growth kinetics were measured: 20 to 60 Cel, up to 100 kg volatile solids per cubic metre.
+LEAST_GROWTH_TEMPERATURE, MOST_SOLIDS_CONCENTRATION = 20.0, 100.0
+GROWTH_PARAMETERS = {"cattle": chen_hashimoto_cattle_parameter, "swine": chen_hashimoto_swine_parameter}
 GAS = ("biogas_per_day", "share_of_potential")
 MEASURABLE = frozenset(SUBSTRATE_QUANTITIES) | {"methane_potential"}
 
@@ -190,6 +194,37 @@ def trace_of(fed: Sequence[Fed], ledger: Ledger) -> list[dict[str, Any]]:
         for one in fed
         for step in GRAPH.trace({**one.values, **conditions, "feed_mass_per_day": one.mass}, (*PER_DAY, *GAS))
     ]
+
+
+def highest_gas(fed: Sequence[Fed], conditions: dict[str, float], ledger: Ledger) -> dict[str, float]:
+    """The high end of the gas: all properties high, or what the growth kinetics give where that is more.
+
+    First-order decay fitted to handbook yields promises too little for warm, well run plants; growth kinetics with the highest usual
+    methane potential, less what an unstirred digester does not reach, bound the answer from above.
+    """
+    high = gas_of(fed, conditions, "high")
+    grown = _grown_gas(fed, conditions, ledger)
+    if grown <= high["biogas_per_day"]:
+        return high
+    return {**high, "biogas_per_day": grown, "share_of_potential": min(1.0, high["share_of_potential"] * grown / high["biogas_per_day"])}
+
+
+def _grown_gas(fed: Sequence[Fed], conditions: dict[str, float], ledger: Ledger) -> float:
+    """Biogas as used per day by the growth kinetics; 0 where they are not valid or not known for every substrate."""
+    temperature, retention = conditions["digester_temperature"], conditions["hydraulic_retention_time"]
+    if temperature < LEAST_GROWTH_TEMPERATURE or any(one.entry.growth_model is None for one in fed):
+        return 0.0
+    reach = ledger.practice("growth_model_reach")
+    concentration = min(ledger.values["volatile_solids_per_day"] / ledger.values["slurry_per_day"], MOST_SOLIDS_CONCENTRATION)
+    return float(sum(reach * _grown(one, temperature, retention, concentration) for one in fed))
+
+
+def _grown(one: Fed, temperature: float, retention: float, concentration: float) -> float:
+    parameter = GROWTH_PARAMETERS[str(one.entry.growth_model)](concentration)
+    share = chen_hashimoto_share(temperature, retention, parameter)
+    solids = one.mass * one.values["total_solids"] * one.values["volatile_solids_share"]
+    methane = solids * one.entry.methane_potential.most * share
+    return float(methane / one.values["methane_share"] / normal_factor(temperature, SEA_LEVEL_PRESSURE))
 
 
 def feed_facts(fed: Sequence[Fed]) -> dict[str, Any]:

@@ -6,7 +6,6 @@ from collections.abc import Iterable, Mapping, Sequence
 from typing import Any
 
 from kilisho.checks import Compiled, Finding, Parted, Verdict, compile_checks, evaluate, part
-from kilisho.farm import plain
 from kilisho.quantities import Contradiction
 from kilisho.rulebook import RulebookData
 from kilisho.units import KINDS, from_canonical
@@ -68,7 +67,12 @@ class Inspector:
         if fact.kind not in KINDS:
             return finding.value
         code = finding.compiled.check.must.unit or KINDS[fact.kind].canonical.code
-        return {"value": plain(from_canonical(finding.value, fact.kind, code)), "unit": code}
+        return {"value": six_digits(from_canonical(finding.value, fact.kind, code)), "unit": code}
+
+
+def six_digits(value: float) -> float:
+    """To six significant digits, as a measured fact is shown."""
+    return float(f"{value:.6g}")
 
 
 def contradiction(found: Contradiction, kind: str) -> dict[str, Any]:
@@ -81,8 +85,8 @@ def contradiction(found: Contradiction, kind: str) -> dict[str, Any]:
         "topic": "process",
         "title": "The stated values agree with each other",
         "subject": found.name,
-        "value": {"value": plain(found.stated), "unit": unit},
-        "must": {"between": [plain(found.least), plain(found.most)], "unit": unit},
+        "value": {"value": six_digits(found.stated), "unit": unit},
+        "must": {"between": [six_digits(found.least), six_digits(found.most)], "unit": unit},
         "why": f"It follows from {', '.join(found.inputs)}, which say otherwise; the stated value was used.",
         "do": "Measure again, and mind the unit: litres for cubic metres is the usual slip.",
         "basis": "derived",

@@ -119,15 +119,16 @@ class Work:
     cover_id: str
     piles: list[Pile]
     keeps_for: float
+    mass_per_person: float | None = None
     first_flame: tuple[float, float, float] = (0.0, 0.0, 0.0)
 
 
 def _answer(asked: Any, ledger: Ledger, inspector: Inspector, explain: bool) -> Answer:
     charge = _work_out(asked, ledger)
-    facts = _facts(charge)
-    findings = inspector.inspect(facts)
     purchases, lacking = purchases_for(charge.piles, asked.purchases, charge.fed[0].id)
     hours, counts = _labour(charge)
+    facts = _facts(charge)
+    findings = inspector.inspect(facts)
     values = ledger.values
     answer: Answer = {
         **({"name": asked.name} if asked.name else {}),
@@ -261,11 +262,21 @@ def _facts(charge: Work) -> dict[str, Any]:
         "stockpile_sufficiency": min(pile.on_heap / pile.needed if pile.needed else 1.0 for pile in charge.piles),
         **({"heap_age": float(max(pile.days for pile in charge.piles))} if any(p.collected > 0 for p in charge.piles) else {}),
         **({"load_carried": volume * max(values["bulk_density"], values["water_density"])} if volume else {}),
+        "heap_covered": charge.ledger.shelf.data.practice.covers[charge.cover_id].covered,
+        "carbon_to_nitrogen": _carbon_to_nitrogen(charge.fed),
+        **({"daily_mass_per_person": charge.mass_per_person} if charge.mass_per_person is not None else {}),
         **({"digester_temperature": charge.warmth.mean} if charge.warmth.known else {}),
     }
     if asked.water_available:
         facts["water_days"] = values["water_volume"] / asked.water_available
     return {**facts, **values_by_id(asked.facts)}
+
+
+def _carbon_to_nitrogen(fed: Sequence[Fed]) -> float:
+    """Carbon over nitrogen of the whole charge, from the balances of both."""
+    nitrogen = [one.mass * one.values["total_solids"] * one.values["nitrogen_share"] for one in fed]
+    carbon = [mass * one.values["carbon_to_nitrogen_of_feed"] for mass, one in zip(nitrogen, fed, strict=True)]
+    return sum(carbon) / sum(nitrogen)
 
 
 def _findings(charge: Work, findings: list[CheckFinding], inspector: Inspector) -> list[Answer]:

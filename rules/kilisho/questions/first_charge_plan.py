@@ -147,7 +147,8 @@ def labour(work: Work, carrying: float, trips: int, carried_in: str) -> Answer:
     }
     if crew is not None:
         out["days"] = days = math.ceil(total / (crew.people * crew.hours_per_day) - 1e-9)
-        out["mass_per_person_and_day"] = in_kilograms((values["substrate_mass"] + values["water_mass"]) / crew.people / days)
+        work.mass_per_person = (values["substrate_mass"] + values["water_mass"]) / crew.people / days
+        out["mass_per_person_and_day"] = in_kilograms(work.mass_per_person)
     return out
 
 

@@ -18,7 +18,18 @@ from kilisho.questions.answers import Answer
 from kilisho.questions.asking import Question
 from kilisho.questions.climate import Warmth, warmth_of
 from kilisho.questions.digester import digester_contradictions, take_digester
-from kilisho.questions.feeding import Fed, Supply, faults_of_ids, feed_facts, gas_of, supply_of, totals, trace_of, water_to_feed
+from kilisho.questions.feeding import (
+    Fed,
+    Supply,
+    faults_of_ids,
+    feed_facts,
+    gas_of,
+    highest_gas,
+    supply_of,
+    totals,
+    trace_of,
+    water_to_feed,
+)
 from kilisho.questions.findings import Inspector, contradiction
 from kilisho.questions.requests import Ask, Climate, Containers, Date, Digester, Dilution, Enquiry, Feed, Herd
 from kilisho.questions.stated_facts import values_by_id, with_facts
@@ -167,7 +178,7 @@ def _gas(fed: list[Fed], ledger: Ledger) -> tuple[dict[str, float], dict[str, fl
     """The day's gas at typical properties into the ledger, and at all low and all high ones."""
     conditions = {name: ledger.values[name] for name in CONDITIONS}
     ledger.put(**gas_of(fed, conditions))
-    return gas_of(fed, conditions, "low"), gas_of(fed, conditions, "high")
+    return gas_of(fed, conditions, "low"), highest_gas(fed, conditions, ledger)
 
 
 def _refuse(asked: Any, shelf: Shelf) -> None:
@@ -191,6 +202,7 @@ def _facts(work: Work) -> dict[str, Any]:
         },
         **{name: values[name] for name in ("total_ammonia_nitrogen", "free_ammonia")},
         "feeding_interval": work.asked.feeding.every,
+        "fed_share_of_design": work.ledger.shelf.curve("design_retention", work.warmth.mean)[1] / values["hydraulic_retention_time"],
         **({"digester_temperature": work.warmth.mean} if work.warmth.known else {}),
         **({"slurry_ph": values["slurry_ph"]} if work.asked.slurry_ph is not None else {}),
     }

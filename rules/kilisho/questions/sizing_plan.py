@@ -22,7 +22,7 @@ from kilisho.questions.answers import (
     in_percent,
 )
 from kilisho.questions.dimensions import dimensions_of
-from kilisho.questions.feeding import gas_of, totals
+from kilisho.questions.feeding import gas_of, highest_gas, totals
 from kilisho.questions.urine import NONE
 
 if TYPE_CHECKING:
@@ -39,6 +39,13 @@ class Side(Told):
     biogas_per_day: Amount
     working_volume: Amount
     total_volume: Amount
+
+
+class VolumeRule(Told):
+    """What the trade would build, beside the model's size."""
+
+    total_volume: Amount
+    why: str
 
 
 class SizingAnswer(Common):
@@ -64,6 +71,7 @@ class SizingAnswer(Common):
     from_supply: Side | None = None
     from_demand: Side | None = None
     from_water: Side | None = None
+    rule_of_thumb: VolumeRule
     dimensions: dict[str, Any]
 
 
@@ -133,7 +141,7 @@ def _run(work: Work) -> tuple[dict[str, float], dict[str, float]]:
     values = work.ledger.values
     conditions = {name: values[name] for name in ("hydraulic_retention_time", "digester_temperature", "tanks_in_series")}
     work.ledger.put(**gas_of(work.fed, conditions))
-    return gas_of(work.fed, conditions, "low"), gas_of(work.fed, conditions, "high")
+    return gas_of(work.fed, conditions, "low"), highest_gas(work.fed, conditions, work.ledger)
 
 
 def _sides(work: Work) -> dict[str, float]:
@@ -190,6 +198,7 @@ def told(work: Work, sized: Sized) -> Answer:
         **_against_demand(work, gas),
         "digester_temperature": work.warmth.told(),
         **{f"from_{name}": _side(work, sized, scale) for name, scale in sized.sides.items()},
+        "rule_of_thumb": _rule_of_thumb(work),
         "dimensions": dimensions_of(work.structure, values["total_volume"], values["working_volume"], values["gas_storage_volume"]),
     }
 
@@ -209,6 +218,18 @@ def _against_demand(work: Work, gas: float) -> Answer:
     if work.demand is None:
         return {}
     return {"gas_demand": in_cubic_metres_per_day(work.demand), "demand_met": in_percent(gas / work.demand)}
+
+
+def _rule_of_thumb(work: Work) -> Answer:
+    """The total volume that the trade would build for this feed, with the reason why it differs."""
+    ledger, feed = work.ledger, work.ledger.values["feed_mass_per_day"]
+    usual = ledger.practice("dung_per_plant_volume")
+    low, high = feed / ledger.high["dung_per_plant_volume"], feed / ledger.low["dung_per_plant_volume"]
+    return {
+        "total_volume": in_cubic_metres(feed / usual, low, high),
+        "why": f"The trade sizes by dung per plant volume whatever the temperature; this size keeps {work.retention[1]:.0f} d of retention "
+        f"in the coldest month at {work.warmth.coldest:.0f} Cel. A smaller plant costs less and gives less gas from the same dung.",
+    }
 
 
 def _side(work: Work, sized: Sized, scale: float) -> Answer:
