@@ -17,6 +17,7 @@ import signal
 import socket
 import subprocess
 import sys
+import textwrap
 import time
 from collections.abc import Iterator, Sequence
 from pathlib import Path
@@ -171,25 +172,29 @@ def stop(server: subprocess.Popen[bytes]) -> None:
 
 
 def readable(answer: dict[str, Any]) -> Iterator[str]:
-    """The essentials of a first-charge answer, one line each."""
+    """The essentials of a first-charge answer: the amounts, the dates, what fails, what is not known, and the dangers."""
     for name, value in answer.items():
         if isinstance(value, dict) and "value" in value:
-            yield f"  {name.replace('_', ' '):<22} {amount(value)}"
-    stockpile = answer.get("stockpile") or {}
-    if stockpile.get("start_by"):
-        yield f"  {'start collecting by':<22} {stockpile['start_by']}"
-    if stockpile.get("shortfall"):
-        yield f"  {'shortfall':<22} {amount(stockpile['shortfall'])}"
-    for finding in answer.get("findings", []):
-        if finding.get("verdict") != "pass":
-            yield f"  {finding.get('severity', 'notice')}: {finding.get('why') or finding.get('id')}"
+            yield _line(name.replace("_", " "), amount(value))
+    yield from (_line(event["date"], event["text"]) for event in answer["schedule"])
+    failed, unknown = ([f for f in answer["findings"] if f["verdict"] == verdict] for verdict in ("fail", "unknown"))
+    yield from (_line(f"{finding['severity']}, not met", f"{finding['title']}. {finding['do']}") for finding in failed)
+    if unknown:
+        yield _line("not known", f"{len(unknown)} checks could not be made, and none counts as passed; the answer names the missing facts.")
+    yield from (_line("danger", caution["text"]) for caution in answer["cautions"] if caution["signal"] == "danger")
 
 
 def amount(quantity: dict[str, Any]) -> str:
     """A quantity as a person reads it, with its range where it has one."""
-    text = f"{quantity['value']:,.4g} {quantity['unit']}" if quantity["value"] is not None else "unknown"
+    if quantity["value"] is None:
+        return "unknown"
+    unit = "" if quantity["unit"] == "1" else f" {quantity['unit']}"
     low, high = quantity.get("low"), quantity.get("high")
-    return text if low is None or high is None else f"{text}  ({low:,.4g} to {high:,.4g})"
+    return f"{quantity['value']:,.4g}{unit}" + ("" if low is None or high is None else f" ({low:,.4g} to {high:,.4g})")
+
+
+def _line(label: str, text: str) -> str:
+    return textwrap.fill(text, 110, initial_indent=f"  {label:<20} ", subsequent_indent=" " * 23)
 
 
 def show_first_answer(host: str, port: int) -> None:

@@ -155,6 +155,14 @@ class Shelf:
         return self._described[key]
 
     @cached_property
+    def ids(self) -> dict[str, tuple[str, ...]]:
+        """Ids by section, for reading requests."""
+        sections = {
+            name: tuple(getattr(self.data, name)) for name in ("substrates", "animals", "structures", "appliances", "facts", "checks")
+        }
+        return {**sections, "covers": tuple(self.data.practice.covers)}
+
+    @cached_property
     def first_structure(self) -> str:
         """The structure that is assumed when nobody names one."""
         return "fixed_dome" if "fixed_dome" in self.data.structures else next(iter(self.data.structures))

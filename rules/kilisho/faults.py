@@ -59,13 +59,6 @@ class RefusedError(ValueError):
         super().__init__("; ".join(f"{fault.pointer or '/'}: {fault.detail}" for fault in self.faults))
 
 
-def unknown_id(place: Place, given: str, known: Iterable[str], what: str) -> Fault:
-    """The fault of naming something that the rulebook does not hold."""
-    names = list(known)
-    nearest = get_close_matches(given.lower()[:64], names, n=3, cutoff=0.4)
-    return Fault(place, "unknown_id", f"not a {what} of the rulebook", nearest or names[:12])
-
-
 def faults_of(error: ValidationError, known_fields: Iterable[str] = ()) -> list[Fault]:
     """pydantic's errors as faults. Neither the input nor pydantic's addresses are passed on."""
     return [_fault(item, tuple(known_fields)) for item in error.errors(include_url=False, include_input=False)]

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Collection, Mapping
 from dataclasses import dataclass
 from functools import cached_property
 from typing import Any
@@ -20,7 +20,7 @@ class Question:
     """One operation, bound to a rulebook.
 
     ``answer`` takes the validated request and whether the derivation is wanted; it raises :class:`RefusedError` for faults
-    that only show against the rulebook or between members.
+    that only show between members. ``ids`` are the rulebook's ids by section, against which those of a request are read.
     """
 
     name: str
@@ -30,6 +30,7 @@ class Question:
     response: type[BaseModel]
     answer: Callable[[Any, bool], Answer]
     example: dict[str, Any]
+    ids: Mapping[str, Collection[str]]
 
     @cached_property
     def members(self) -> tuple[str, ...]:
@@ -43,7 +44,7 @@ class Question:
     def read(self, document: Any) -> BaseModel:
         """The validated request."""
         try:
-            return self.request.model_validate(document)
+            return self.request.model_validate(document, context=self.ids)
         except ValidationError as error:
             raise RefusedError(faults_of(error, self.members)) from None
 

@@ -7,7 +7,6 @@ from dataclasses import dataclass
 from typing import Any
 
 from kilisho.farm import GRAPH, SUBSTRATE_QUANTITIES, Ledger, Shelf
-from kilisho.faults import Fault, unknown_id
 from kilisho.formulas.digester import REFERENCE_TEMPERATURE, SEA_LEVEL_PRESSURE
 from kilisho.formulas.gas import normal_factor
 from kilisho.formulas.kinetics import chen_hashimoto_cattle_parameter, chen_hashimoto_share, chen_hashimoto_swine_parameter
@@ -55,11 +54,6 @@ class Supply:
     heads: dict[str, int]
     urine: float
     rule_of_thumb_gas: float | None
-
-
-def faults_of_ids(items: Sequence[tuple[tuple[str | int, ...], str | None]], known: Any, what: str) -> list[Fault]:
-    """A fault for each id that the rulebook does not hold."""
-    return [unknown_id(place, name, known, what) for place, name in items if name is not None and name not in known]
 
 
 def supply_of(herd: Sequence[HerdItem], ledger: Ledger) -> Supply:

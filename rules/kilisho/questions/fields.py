@@ -88,7 +88,8 @@ class InUnit:
                 raise PydanticCustomError("number_expected", "a number in {unit}, or an object with value and unit", {"unit": home})
             window = windows[code]
             if not (window.least < value if above else window.least <= value) or not value <= window.most:
-                raise _out_of_range(window, code, above)
+                fitting = [c for c, w in windows.items() if c != code and w.least < value < w.most]
+                raise _out_of_range(window, code, above, fitting)
             return value * window.factor + window.offset
 
         return read
@@ -109,9 +110,17 @@ def _unpack(value: dict[str, Any], key: str, kind: str) -> tuple[str, Any]:
     return code, number
 
 
-def _out_of_range(window: _Window, code: str, above: bool) -> PydanticCustomError:
-    context = {"least": window.least, "most": window.most, "unit": code, "lower": "more than" if above else "at least"}
-    return PydanticCustomError("out_of_range", "must be {lower} {least} and at most {most} {unit}", context)
+def _out_of_range(window: _Window, code: str, above: bool, fitting: list[str]) -> PydanticCustomError:
+    """The fault of a number outside its limits, with the units in which it would lie within them: a slipped unit is the usual cause."""
+    context = {
+        "least": window.least,
+        "most": window.most,
+        "unit": code,
+        "lower": "more than" if above else "at least",
+        "nearest": fitting[:3],
+    }
+    hint = "; mind the unit" if fitting else ""
+    return PydanticCustomError("out_of_range", f"must be {{lower}} {{least}} and at most {{most}} {{unit}}{hint}", context)
 
 
 @dataclass(frozen=True)
@@ -174,12 +183,6 @@ def _read_yes_no(value: Any) -> bool:
     raise PydanticCustomError("yes_no_expected", "true or false")
 
 
-def _read_identifier(value: Any) -> str:
-    if isinstance(value, str) and 0 < len(value) <= LONGEST_IDENTIFIER:
-        return value
-    raise PydanticCustomError("text_expected", "an id as text of at most {longest} characters", {"longest": LONGEST_IDENTIFIER})
-
-
 def _read_label(value: Any) -> str:
     if isinstance(value, str) and 0 < len(value) <= LONGEST_LABEL:
         return value
@@ -195,9 +198,30 @@ YES_NO = Checked(_read_yes_no, (("type", "boolean"),))
 LABEL = Checked(_read_label, (("type", "string"), ("minLength", 1), ("maxLength", LONGEST_LABEL)))
 
 
-def identifier(section: str) -> Checked:
-    """An id of a section of the rulebook. The published schema lists the ids of the rulebook that is served."""
-    return Checked(_read_identifier, (("type", "string"), ("minLength", 1), ("maxLength", LONGEST_IDENTIFIER), ("x-ids-of", section)))
+@dataclass(frozen=True)
+class Identifier:
+    """The id of an entry of a section of the rulebook.
+
+    Which ids there are is known only with a rulebook, so the validation context holds them by section; the published schema
+    lists those of the rulebook that is served.
+    """
+
+    section: str
+
+    def __get_pydantic_core_schema__(self, source: Any, handler: GetCoreSchemaHandler) -> core_schema.CoreSchema:
+        schema = core_schema.with_info_plain_validator_function(self._read)
+        published = {"type": "string", "minLength": 1, "maxLength": LONGEST_IDENTIFIER, "x-ids-of": self.section}
+        schema["metadata"] = {"pydantic_js_functions": [lambda _s, _h: published]}
+        return schema
+
+    def _read(self, value: Any, info: core_schema.ValidationInfo[Any]) -> str:
+        if not isinstance(value, str) or not 0 < len(value) <= LONGEST_IDENTIFIER:
+            raise PydanticCustomError("text_expected", "an id as text of at most {longest} characters", {"longest": LONGEST_IDENTIFIER})
+        known = info.context[self.section]
+        if value not in known:
+            nearest = get_close_matches(value.lower(), known, n=3, cutoff=0.4) or list(known)[:12]
+            raise PydanticCustomError("unknown_id", "not an id of the rulebook's {section}", {"section": self.section, "nearest": nearest})
+        return value
 
 
 def one_of(values: tuple[str, ...]) -> Checked:
@@ -227,11 +251,11 @@ def list_of(values: tuple[str, ...]) -> Checked:
     return Checked(read, (("type", "array"), ("items", item), ("maxItems", len(values))))
 
 
-SUBSTRATE = identifier("substrates")
-ANIMAL = identifier("animals")
-STRUCTURE = identifier("structures")
-APPLIANCE = identifier("appliances")
-COVER = identifier("covers")
+SUBSTRATE = Identifier("substrates")
+ANIMAL = Identifier("animals")
+STRUCTURE = Identifier("structures")
+APPLIANCE = Identifier("appliances")
+COVER = Identifier("covers")
 HOUSING = one_of(("stall", "night_pen", "grazing"))
 
 TOTAL_VOLUME = InUnit("volume", "m3", 0.1, 1000)

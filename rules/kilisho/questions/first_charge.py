@@ -22,7 +22,7 @@ from kilisho.questions.answers import Answer, in_cubic_metres, in_kilograms, in_
 from kilisho.questions.asking import Question
 from kilisho.questions.climate import Warmth, warmth_of
 from kilisho.questions.digester import digester_contradictions, take_digester
-from kilisho.questions.feeding import Fed, Supply, faults_of_ids, feed_facts, resolve, supply_of, water_to_feed
+from kilisho.questions.feeding import Fed, Supply, feed_facts, resolve, supply_of, water_to_feed
 from kilisho.questions.findings import Inspector, contradiction
 from kilisho.questions.heaps import Pile, cover_of, pile_up, purchases_for
 from kilisho.questions.requests import Ask, Charge, Climate, Containers, Date, Digester, Dilution, Enquiry, Herd, Labour, Purchases
@@ -102,6 +102,7 @@ def question(rulebook: Rulebook) -> Question:
         told.FirstChargeAnswer,
         answer,
         EXAMPLE,
+        shelf.ids,
     )
 
 
@@ -156,7 +157,7 @@ def _answer(asked: Any, ledger: Ledger, inspector: Inspector, explain: bool) -> 
 
 
 def _work_out(asked: Any, ledger: Ledger) -> Work:
-    _refuse(asked, ledger.shelf)
+    _refuse(asked)
     structure_id, structure = take_digester(asked.digester, ledger)
     for figure in ("water_density", "mixing_rate"):
         ledger.practice(figure)
@@ -176,20 +177,14 @@ def _work_out(asked: Any, ledger: Ledger) -> Work:
     return Work(asked, ledger, structure_id, structure, supply, fed, warmth, cover_id, piles, cover.keeps_for.typical)
 
 
-def _refuse(asked: Any, shelf: Shelf) -> None:
-    data, covers = shelf.data, shelf.data.practice.covers
-    faults = faults_of_ids([(("digester", "structure"), asked.digester.structure)], data.structures, "structure")
-    faults += faults_of_ids([(("feed", i, "substrate"), item.substrate) for i, item in enumerate(asked.feed)], data.substrates, "substrate")
-    faults += faults_of_ids([(("herd", i, "animal"), item.animal) for i, item in enumerate(asked.herd)], data.animals, "animal")
-    faults += faults_of_ids([(("stockpile", "cover"), asked.stockpile.cover)], covers, "cover")
-    faults += faults_of_ids(
-        [(("purchases", i, "substrate"), p.substrate) for i, p in enumerate(asked.purchases)], data.substrates, "substrate"
-    )
-    faults += (
-        refusals.faults_of_digester(asked.digester) + refusals.faults_of_dilution(asked.dilution) + refusals.faults_of_shares(asked.feed)
-    )
-    faults += refusals.faults_of_months(asked.climate)
-    faults += refusals.faults_of_purchases(asked.purchases)
+def _refuse(asked: Any) -> None:
+    faults = [
+        *refusals.faults_of_digester(asked.digester),
+        *refusals.faults_of_dilution(asked.dilution),
+        *refusals.faults_of_shares(asked.feed),
+        *refusals.faults_of_months(asked.climate),
+        *refusals.faults_of_purchases(asked.purchases),
+    ]
     start, ready = asked.stockpile.starts_on, asked.digester_ready_on
     if start and ready and not 0 <= (ready - start).days <= LONGEST_ACCOUNT:
         detail = f"must lie from 0 to {LONGEST_ACCOUNT} days after /stockpile/starts_on"
@@ -254,6 +249,7 @@ def _facts(charge: Work) -> dict[str, Any]:
     facts = {
         **feed_facts(charge.fed),
         "structure_kind": charge.structure_id,
+        "total_volume": values["total_volume"],
         "slurry_total_solids": values["first_charge_total_solids"],
         "starter_share": values["starter_share"],
         "first_fill_share": values["first_fill_share"],

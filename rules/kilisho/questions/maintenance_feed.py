@@ -21,7 +21,6 @@ from kilisho.questions.digester import digester_contradictions, take_digester
 from kilisho.questions.feeding import (
     Fed,
     Supply,
-    faults_of_ids,
     feed_facts,
     gas_of,
     highest_gas,
@@ -129,6 +128,7 @@ def question(rulebook: Rulebook) -> Question:
         told.MaintenanceFeedAnswer,
         answer,
         EXAMPLE,
+        shelf.ids,
     )
 
 
@@ -152,7 +152,7 @@ def _answer(asked: Any, ledger: Ledger, inspector: Inspector, explain: bool) -> 
 
 
 def _work_out(asked: Any, ledger: Ledger) -> Work:
-    _refuse(asked, ledger.shelf)
+    _refuse(asked)
     structure_id, structure = take_digester(asked.digester, ledger)
     ledger.practice("water_density")
     if asked.slurry_ph is not None:
@@ -181,13 +181,13 @@ def _gas(fed: list[Fed], ledger: Ledger) -> tuple[dict[str, float], dict[str, fl
     return gas_of(fed, conditions, "low"), highest_gas(fed, conditions, ledger)
 
 
-def _refuse(asked: Any, shelf: Shelf) -> None:
-    data = shelf.data
-    faults = faults_of_ids([(("digester", "structure"), asked.digester.structure)], data.structures, "structure")
-    faults += faults_of_ids([(("feed", i, "substrate"), item.substrate) for i, item in enumerate(asked.feed)], data.substrates, "substrate")
-    faults += faults_of_ids([(("herd", i, "animal"), item.animal) for i, item in enumerate(asked.herd)], data.animals, "animal")
-    faults += refusals.faults_of_digester(asked.digester) + refusals.faults_of_dilution(asked.dilution)
-    faults += refusals.faults_of_shares(asked.feed) + refusals.faults_of_months(asked.climate)
+def _refuse(asked: Any) -> None:
+    faults = [
+        *refusals.faults_of_digester(asked.digester),
+        *refusals.faults_of_dilution(asked.dilution),
+        *refusals.faults_of_shares(asked.feed),
+        *refusals.faults_of_months(asked.climate),
+    ]
     if faults:
         raise RefusedError(faults)
 
@@ -197,6 +197,7 @@ def _facts(work: Work) -> dict[str, Any]:
     facts = {
         **feed_facts(work.fed),
         "structure_kind": work.structure_id,
+        "total_volume": values["total_volume"],
         **{
             name: values[name] for name in ("slurry_total_solids", "hydraulic_retention_time", "organic_loading_rate", "carbon_to_nitrogen")
         },

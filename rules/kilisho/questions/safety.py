@@ -8,6 +8,7 @@ from pydantic import ConfigDict, Field
 
 from kilisho.checks import Finding as CheckFinding
 from kilisho.checks import Verdict, overall
+from kilisho.farm import Shelf
 from kilisho.faults import Fault, RefusedError
 from kilisho.packs import Rulebook
 from kilisho.questions.answers import Answer, Common, Told
@@ -63,7 +64,7 @@ class SafetyAnswer(Common):
 
 def question(rulebook: Rulebook) -> Question:
     """The question bound to a rulebook. Its request has a member for each group of the rulebook's facts."""
-    inspector = Inspector(rulebook.data, "safety_check")
+    shelf, inspector = Shelf(rulebook.data), Inspector(rulebook.data, "safety_check")
     groups = fact_groups(rulebook.data.facts)
     request = with_facts("SafetyCheckQuestion", SafetyCheckRequest, rulebook.data.facts, **groups)
 
@@ -79,6 +80,7 @@ def question(rulebook: Rulebook) -> Question:
         SafetyAnswer,
         answer,
         EXAMPLE,
+        shelf.ids,
     )
 
 

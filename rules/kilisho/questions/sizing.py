@@ -17,7 +17,7 @@ from kilisho.questions.answers import Answer
 from kilisho.questions.asking import Question
 from kilisho.questions.climate import Warmth, warmth_of
 from kilisho.questions.digester import structure_of
-from kilisho.questions.feeding import Fed, Supply, faults_of_ids, feed_facts, supply_of, trace_of, water_to_feed
+from kilisho.questions.feeding import Fed, Supply, feed_facts, supply_of, trace_of, water_to_feed
 from kilisho.questions.findings import Inspector
 from kilisho.questions.maintenance_feed_plan import substrates
 from kilisho.questions.requests import Ask, Climate, Dilution, Enquiry, Feed, Herd
@@ -97,6 +97,7 @@ def question(rulebook: Rulebook) -> Question:
         plan.SizingAnswer,
         answer,
         EXAMPLE,
+        shelf.ids,
     )
 
 
@@ -124,7 +125,7 @@ def _answer(asked: Any, ledger: Ledger, inspector: Inspector, explain: bool) -> 
 
 
 def _work_out(asked: Any, ledger: Ledger) -> Work:
-    _refuse(asked, ledger.shelf)
+    _refuse(asked)
     structure_id, structure = structure_of(asked.structure, ledger)
     ledger.practice("water_density")
     ledger.put(tanks_in_series=float(structure.tanks_in_series))
@@ -156,15 +157,12 @@ def _retention(asked: Any, ledger: Ledger, warmth: Warmth, fed: list[Fed]) -> tu
     return low * factor, usual * factor, high * factor
 
 
-def _refuse(asked: Any, shelf: Shelf) -> None:
-    data = shelf.data
-    faults = faults_of_ids([(("structure",), asked.structure)], data.structures, "structure")
-    faults += faults_of_ids([(("feed", i, "substrate"), item.substrate) for i, item in enumerate(asked.feed)], data.substrates, "substrate")
-    faults += faults_of_ids([(("herd", i, "animal"), item.animal) for i, item in enumerate(asked.herd)], data.animals, "animal")
-    faults += faults_of_ids(
-        [(("appliances", i, "appliance"), use.appliance) for i, use in enumerate(asked.appliances)], data.appliances, "appliance"
-    )
-    faults += refusals.faults_of_dilution(asked.dilution) + refusals.faults_of_shares(asked.feed) + refusals.faults_of_months(asked.climate)
+def _refuse(asked: Any) -> None:
+    faults = [
+        *refusals.faults_of_dilution(asked.dilution),
+        *refusals.faults_of_shares(asked.feed),
+        *refusals.faults_of_months(asked.climate),
+    ]
     ways = sum((asked.gas_demand is not None, bool(asked.appliances), asked.people_cooked_for is not None))
     if ways > 1:
         faults.append(Fault((), "demand_twice", "state the demand once: gas_demand, appliances or people_cooked_for"))

@@ -1,0 +1,66 @@
+"""A real server for the tests: `kilisho serve` on a free port of this machine, stopped the way an operator stops it."""
+
+from __future__ import annotations
+
+import os
+import signal
+import socket
+import subprocess
+import sys
+import time
+from collections.abc import Iterator
+from contextlib import contextmanager
+from dataclasses import dataclass
+from pathlib import Path
+
+import httpx
+
+KILISHO = [sys.executable, "-m", "kilisho.cli"]
+SECONDS_TO_START = 20.0
+
+
+@dataclass(frozen=True)
+class Server:
+    """A running server: its process, its address, how long it took to answer first, and where it logs."""
+
+    process: subprocess.Popen[bytes]
+    url: str
+    seconds_to_first_answer: float
+    log: Path
+
+    @property
+    def port(self) -> int:
+        return int(self.url.rsplit(":", 1)[1])
+
+
+def free_port() -> int:
+    """A port that nobody listens on."""
+    with socket.create_server(("127.0.0.1", 0)) as listener:
+        return int(listener.getsockname()[1])
+
+
+@contextmanager
+def serving(log: Path, *options: str, **environment: str) -> Iterator[Server]:
+    """Run `kilisho serve` until the block ends; whatever the environment sets for it is taken out first."""
+    url = f"http://127.0.0.1:{(port := free_port())}"
+    clean = {name: value for name, value in os.environ.items() if not name.startswith("KILISHO_")}
+    command = [*KILISHO, "serve", "--port", str(port), *options]
+    with log.open("wb") as output:
+        begun = time.perf_counter()
+        process = subprocess.Popen(command, stdout=output, stderr=output, env=clean | environment)
+        try:
+            yield Server(process, url, _first_answer(process, url, begun, log), log)
+        finally:
+            process.send_signal(signal.SIGTERM)
+            process.wait(timeout=20)
+
+
+def _first_answer(process: subprocess.Popen[bytes], url: str, begun: float, log: Path) -> float:
+    while process.poll() is None and time.perf_counter() - begun < SECONDS_TO_START:
+        try:
+            httpx.get(f"{url}/health")
+        except httpx.TransportError:
+            time.sleep(0.01)
+        else:
+            return time.perf_counter() - begun
+    raise AssertionError(f"the server did not answer:\n{log.read_text()}")
