@@ -49,7 +49,7 @@ CLEAN_FEED = (
 
 def substrates(asked: Any, ledger: Ledger, supply: Supply) -> list[Fed]:
     """The substrates with their daily masses: as stated, from the herd, or relative shares where only the digester decides."""
-    feed = asked.feed or [DailyFeedItem(substrate=name) for name in supply.by_substrate] or [_usual(ledger)]
+    feed = asked.feed or [DailyFeedItem.model_construct(substrate=name) for name in supply.by_substrate] or [_usual(ledger)]
     given = [item.mass if item.mass is not None else supply.by_substrate.get(item.substrate, 0.0) for item in feed]
     if any(item.share is not None for item in feed):
         shares = refusals.shares_of(feed, given)
@@ -64,7 +64,7 @@ def substrates(asked: Any, ledger: Ledger, supply: Supply) -> list[Fed]:
 def _usual(ledger: Ledger) -> DailyFeedItem:
     data = ledger.shelf.data
     name = "cattle_dung" if "cattle_dung" in data.substrates else next(iter(data.substrates))
-    return DailyFeedItem(substrate=ledger.choose("substrate", name, "Neither herd nor feed was stated."))
+    return DailyFeedItem.model_construct(substrate=ledger.choose("substrate", name, "Neither herd nor feed was stated."))
 
 
 def fill_up(fed: Sequence[Fed], ledger: Ledger, warmth: Warmth) -> None:
