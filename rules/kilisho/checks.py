@@ -93,7 +93,12 @@ def part(checks: Iterable[Compiled], stated: Collection[str]) -> Parted:
     return Parted(tuple(answerable), tuple(unknown), tuple(unless))
 
 
-def evaluate(parted: Parted, facts: Facts) -> list[Finding]:
+def evaluate(checks: Iterable[Compiled], facts: Facts) -> list[Finding]:
+    """The findings of ``checks`` on one farm; for many farms with the same names stated, part once and conclude for each."""
+    return conclude(part(checks, facts), facts)
+
+
+def conclude(parted: Parted, facts: Facts) -> list[Finding]:
     """The findings of all checks that apply or may apply; those whose ``when`` is false are left out.
 
     ``facts`` must state exactly the names for which the checks were parted.

@@ -212,13 +212,17 @@ def _merge_entries(into: dict[str, Any], entries: Mapping[str, Any]) -> None:
 
 
 def _located(layers: Sequence[_Layer], path: Path_, expected: str) -> PackFault:
-    """The fault at the topmost file that states the longest part of ``path``."""
-    for length in range(len(path), 0, -1):
+    """The fault at the file that has the last word on the field, at the line of the longest part of ``path`` that it states."""
+    field_depth = 4 if path[:1] == ("practice",) else 3
+    for depth in range(min(field_depth, len(path)), 0, -1):
         for layer in reversed(layers):
-            line = layer.lines.get(path[:length])
-            if line is not None:
-                return PackFault(layer.file, line, ".".join(map(str, path)), expected)
+            if path[:depth] in layer.lines:
+                return PackFault(layer.file, _line(layer, path), ".".join(map(str, path)), expected)
     return PackFault(layers[-1].file, 0, ".".join(map(str, path)), expected)
+
+
+def _line(layer: _Layer, path: Path_) -> int:
+    return next(layer.lines[path[:length]] for length in range(len(path), 0, -1) if path[:length] in layer.lines)
 
 
 def _words(error: Any) -> str:

@@ -18,7 +18,7 @@ from kilisho.rulebook import NUMERIC_OPERATORS, Caution, Check, Condition, Fact,
 from kilisho.units import KINDS, to_canonical
 
 BASE = Path(kilisho.__file__).parent / "packs" / "base"
-CHECK_FILES = [f"checks-{part}.yaml" for part in ("siting", "gas", "water-feed", "process", "structure", "hygiene", "handling")]
+CHECK_FILES = [f"checks-{part}.yaml" for part in ("siting", "gas", "water-feed", "process", "structure", "hygiene", "handling", "plan")]
 OPERATIONS = {"sizing", "first_charge", "maintenance_feed", "safety_check"}
 
 
@@ -208,7 +208,7 @@ def test_danger_never_hangs_on_a_measured_gas_that_a_household_cannot_know() -> 
 ASKED = {
     "sizing": "distance_to_well distance_to_dwelling groundwater_depth water_sufficiency hydraulic_retention_time organic_loading_rate",
     "first_charge": "cured_for water_tightness_test gas_tightness_test backfilled pressure_relief heap_age starter_share "
-    "slurry_total_solids water_sufficiency load_carried daily_mass_per_person first_fill_share",
+    "slurry_total_solids water_days load_carried daily_mass_per_person first_fill_share",
     "maintenance_feed": "slurry_total_solids hydraulic_retention_time organic_loading_rate feeding_interval carbon_to_nitrogen "
     "total_ammonia_nitrogen free_ammonia water_sufficiency crop_residue_share poultry_share feed_contains digester_temperature",
 }

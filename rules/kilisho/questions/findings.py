@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping, Sequence
 from typing import Any
 
-from kilisho.checks import Compiled, Finding, Parted, Verdict, compile_checks, evaluate, part
+from kilisho.checks import Compiled, Finding, Parted, Verdict, compile_checks, conclude, part
 from kilisho.quantities import Contradiction
 from kilisho.rulebook import RulebookData
 from kilisho.units import KINDS, from_canonical
@@ -38,7 +38,7 @@ class Inspector:
             if len(self._parted) >= MOST_SHAPES:
                 self._parted.clear()
             parted = self._parted[key] = part(self.checks, key)
-        findings = evaluate(parted, facts)
+        findings = conclude(parted, facts)
         findings.sort(key=_rank)
         return findings
 

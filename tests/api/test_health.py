@@ -1,0 +1,74 @@
+"""Alive, ready and measured."""
+
+from __future__ import annotations
+
+import dataclasses
+import itertools
+from collections.abc import Mapping
+from typing import Any
+
+import httpx
+from litestar.testing import TestClient
+from tests.api.asking import ask, problem
+
+from kilisho.packs import Rulebook
+from kilisho.questions import Question
+from kilisho_api.app import assemble
+from kilisho_api.settings import Settings
+
+
+def test_the_process_is_alive(client: httpx.Client) -> None:
+    assert client.get("/health").json() == {"status": "live"}
+
+
+def test_the_service_is_ready_and_says_over_which_rulebook(client: httpx.Client, rulebook: Rulebook) -> None:
+    assert client.get("/ready").json() == {"status": "ready", "rulebook": dict(rulebook.identity)}
+
+
+def test_an_example_that_fails_makes_it_unready(rulebook: Rulebook, questions: Mapping[str, Question]) -> None:
+    def failing(_request: Any, _explain: bool) -> dict[str, Any]:
+        raise RuntimeError
+
+    broken = {**questions, "sizing": dataclasses.replace(questions["sizing"], answer=failing)}
+    with TestClient(assemble(Settings(), rulebook, broken)) as client:
+        assert "sizing" in problem(client.get("/ready"), 503, "not-ready")["detail"]
+        assert client.get("/health").status_code == 200
+
+
+def test_an_example_that_changes_makes_it_unready(rulebook: Rulebook, questions: Mapping[str, Question]) -> None:
+    counter = itertools.count()
+    drifting = {"sizing": dataclasses.replace(questions["sizing"], answer=lambda _request, _explain: {"value": next(counter)})}
+    with TestClient(assemble(Settings(), rulebook, drifting)) as client:
+        assert client.get("/ready").status_code == 200
+        problem(client.get("/ready"), 503, "not-ready")
+
+
+def test_requests_are_counted_and_timed_by_address(client: httpx.Client) -> None:
+    labels = '{method="POST",operation="/v1/sizing",status="400"}'
+    before, seconds = _figure(client, f"kilisho_requests_total{labels}"), 'kilisho_request_seconds_count{operation="/v1/sizing"}'
+    timed = _figure(client, seconds)
+    ask(client, "sizing", b"[")
+    ask(client, "sizing", b"[")
+    assert _figure(client, f"kilisho_requests_total{labels}") == before + 2
+    assert _figure(client, seconds) == timed + 2
+
+
+def test_whatever_a_scanner_asks_it_makes_no_new_series(client: httpx.Client) -> None:
+    client.get("/some/made-up/address")
+    client.request("INVENTED", "/v1/substrates/cattle_dung")
+    text = client.get("/metrics").text
+    assert "made-up" not in text
+    assert "INVENTED" not in text
+    assert "cattle_dung" not in text
+    assert 'operation="unknown"' in text
+
+
+def test_the_figures_are_in_the_format_that_is_scraped(client: httpx.Client) -> None:
+    answer = client.get("/metrics")
+    assert answer.headers["content-type"] == "text/plain; version=1.0.0; charset=utf-8"
+    assert "# TYPE kilisho_request_seconds histogram" in answer.text
+
+
+def _figure(client: httpx.Client, series: str) -> float:
+    lines = client.get("/metrics").text.splitlines()
+    return next((float(line.removeprefix(series)) for line in lines if line.startswith(f"{series} ")), 0.0)

@@ -1,0 +1,73 @@
+"""Settings from the environment: read once, checked at once, all faults told together."""
+
+from __future__ import annotations
+
+import dataclasses
+import os
+
+import pytest
+
+from kilisho_api.settings import Settings, SettingsError, read, table
+
+
+def test_nothing_set_gives_the_defaults() -> None:
+    assert read({}) == Settings()
+
+
+def test_everything_can_be_set() -> None:
+    environment = {
+        "KILISHO_HOST": "0.0.0.0",
+        "KILISHO_PORT": " 9000 ",
+        "KILISHO_WORKERS": "4",
+        "KILISHO_PACKS": os.pathsep.join(("a.yaml", "b")),
+        "KILISHO_LARGEST_BODY": "2000",
+        "KILISHO_CORS_ORIGINS": "https://app.example, http://localhost:3000",
+        "KILISHO_CATALOGUE_MAX_AGE": "0",
+        "KILISHO_LOG_LEVEL": "warning",
+        "OTHER": "ignored",
+    }
+    origins = ("https://app.example", "http://localhost:3000")
+    assert read(environment) == Settings("0.0.0.0", 9000, 4, ("a.yaml", "b"), 2000, origins, 0, "warning")
+
+
+@pytest.mark.parametrize(
+    ("variable", "text", "expected"),
+    [
+        ("PORT", "", "a whole number from 1 to 65535"),
+        ("PORT", "0", "a whole number from 1 to 65535"),
+        ("PORT", "65536", "a whole number from 1 to 65535"),
+        ("PORT", "8o00", "a whole number from 1 to 65535"),
+        ("PORT", "-1", "a whole number from 1 to 65535"),
+        ("PORT", "9" * 5000, "a whole number from 1 to 65535"),
+        ("PORT", "٣", "a whole number from 1 to 65535"),
+        ("PORT", "tcp://10.0.0.1:8000", "turn service links off"),
+        ("WORKERS", "0", "a whole number from 1 to 64"),
+        ("HOST", "http://x", "a host name"),
+        ("HOST", "", "a host name"),
+        ("LARGEST_BODY", "10", "a whole number from 1000"),
+        ("CORS_ORIGINS", "app.example", "origins such as"),
+        ("CORS_ORIGINS", "https://app.example/path", "origins such as"),
+        ("CATALOGUE_MAX_AGE", "1e3", "a whole number from 0"),
+        ("LOG_LEVEL", "loud", "debug, info, warning or error"),
+    ],
+)
+def test_a_setting_that_cannot_be_used_is_named_with_what_was_expected(variable: str, text: str, expected: str) -> None:
+    with pytest.raises(SettingsError) as caught:
+        read({f"KILISHO_{variable}": text})
+    [fault] = caught.value.faults
+    assert fault.startswith(f"KILISHO_{variable}: expected ")
+    assert expected in fault
+
+
+def test_all_faults_are_told_together() -> None:
+    with pytest.raises(SettingsError) as caught:
+        read({"KILISHO_PORT": "x", "KILISHO_WORKERS": "x", "KILISHO_LOG_LEVEL": "x"})
+    assert len(caught.value.faults) == 3
+
+
+def test_every_setting_is_documented() -> None:
+    names = {f"KILISHO_{field.name.upper()}" for field in dataclasses.fields(Settings)}
+    assert {name for name, _, _ in table()} == names
+    assert all(about.endswith(".") for _, _, about in table())
+    assert Settings.__doc__ is not None
+    assert all(f"    {field.name} : " in Settings.__doc__ for field in dataclasses.fields(Settings))

@@ -1,0 +1,55 @@
+"""The compose file and the Dockerfile say what the image test proves, so that a reader gets the same protection."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import Any
+
+import pytest
+import yaml
+
+from kilisho_api import settings
+
+DOCKER = Path(__file__).resolve().parents[2] / "docker"
+DOCKERFILE = (DOCKER / "Dockerfile").read_text("utf-8").splitlines()
+
+
+@pytest.fixture
+def service() -> dict[str, Any]:
+    written: dict[str, Any] = yaml.safe_load((DOCKER / "compose.yaml").read_text("utf-8"))["services"]["kilisho"]
+    return written
+
+
+def test_the_service_gets_no_right_and_no_disk(service: dict[str, Any]) -> None:
+    assert service["read_only"] is True
+    assert service["cap_drop"] == ["ALL"]
+    assert service["security_opt"] == ["no-new-privileges:true"]
+    assert [mount.partition(":")[0] for mount in service["tmpfs"]] == ["/tmp"]
+    assert "volumes" not in service
+
+
+def test_it_is_open_to_this_computer_only(service: dict[str, Any]) -> None:
+    assert service["ports"] == ["127.0.0.1:8080:8080"]
+
+
+def test_the_settings_shown_are_settings_that_can_be_read(service: dict[str, Any]) -> None:
+    known = {name for name, _, _ in settings.table()}
+    assert service["environment"].keys() <= known
+    assert settings.read(service["environment"]).workers == 2
+
+
+def test_it_builds_from_the_dockerfile_in_the_checkout(service: dict[str, Any]) -> None:
+    build = service["build"]
+    assert (DOCKER / build["context"] / build["dockerfile"]).resolve() == (DOCKER / "Dockerfile").resolve()
+
+
+def test_both_stages_stand_on_the_base_that_was_asked_for() -> None:
+    assert [line.split()[1] for line in DOCKERFILE if line.startswith("FROM")] == ["${BASE}", "${BASE}"]
+    assert DOCKERFILE.index("USER 10001:10001") > DOCKERFILE.index("FROM ${BASE}")
+
+
+def test_only_what_the_build_reads_is_sent_to_it() -> None:
+    allowed = [line[1:] for line in (DOCKER / "Dockerfile.dockerignore").read_text("utf-8").splitlines() if line.startswith("!")]
+    copied = [word.strip("/") for line in DOCKERFILE if line.startswith("COPY") and "--from" not in line for word in line.split()[1:-1]]
+    assert all(any(place == one or place.startswith(f"{one}/") for place in allowed) for one in copied)
+    assert not any(place.startswith("tests") for place in allowed)

@@ -1,0 +1,16 @@
+"""The committed example requests, by operation."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+EXAMPLES = Path(__file__).resolve().parents[2] / "openapi" / "examples"
+ENDING = ".request.json"
+
+
+def bodies(folder: Path = EXAMPLES) -> dict[str, bytes]:
+    """Every example request of ``folder`` by the last segment of its address, such as ``first-charge``."""
+    found = {path.name.removesuffix(ENDING): path.read_bytes() for path in sorted(folder.glob(f"*{ENDING}"))}
+    if not found:
+        raise FileNotFoundError(f"no *{ENDING} in {folder}")
+    return found

@@ -1,0 +1,61 @@
+#!/usr/bin/env python3
+"""Micro-benchmark: ``python tests/load/engine.py``. Where the time of one question goes, without a web server.
+
+Microseconds for reading the document, validating it, answering, and writing the answer, each the best of several repeats:
+the best is what the code costs, the rest is what the machine was doing meanwhile.
+"""
+
+from __future__ import annotations
+
+import argparse
+import sys
+from collections.abc import Callable, Iterator
+from pathlib import Path
+from timeit import Timer
+
+ROOT = Path(__file__).resolve().parents[2]
+sys.path.insert(0, str(ROOT))
+
+from tests.load.bodies import bodies  # noqa: E402
+
+from kilisho import packs  # noqa: E402 - the checkout is on the path from here on
+from kilisho.questions import Question, open_questions  # noqa: E402
+from kilisho.questions.asking import parse  # noqa: E402
+from kilisho_api.encoding import encode  # noqa: E402
+
+STAGES = ("parse", "validate", "answer", "explain", "write", "whole")
+REPEATS = 5
+
+
+def stages(question: Question, body: bytes) -> Iterator[Callable[[], object]]:
+    """The work of each stage of ``STAGES``, on what the stage before it gives."""
+    document = parse(body)
+    request = question.read(document)
+    answer = question.answer(request, False)
+    yield lambda: parse(body)
+    yield lambda: question.read(document)
+    yield lambda: question.answer(request, False)
+    yield lambda: question.answer(request, True)
+    yield lambda: encode(answer)
+    yield lambda: encode(question.ask(body))
+
+
+def microseconds(work: Callable[[], object], calls: int) -> float:
+    """Best time of one call."""
+    return min(Timer(work).repeat(REPEATS, calls)) / calls * 1e6
+
+
+def main() -> None:
+    """Measure and print."""
+    parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
+    parser.add_argument("--calls", type=int, default=200, help="calls in each of the repeats")
+    calls = parser.parse_args().calls
+    questions = open_questions(packs.load())
+    print(f"{'microseconds':<18}" + "".join(f"{stage:>10}" for stage in STAGES))
+    for name, body in bodies().items():
+        taken = (microseconds(work, calls) for work in stages(questions[name], body))
+        print(f"{name:<18}" + "".join(f"{one:>10.0f}" for one in taken), flush=True)
+
+
+if __name__ == "__main__":
+    main()
