@@ -55,10 +55,10 @@ def test_requests_are_counted_and_timed_by_address(client: httpx.Client) -> None
 
 def test_whatever_a_scanner_asks_it_makes_no_new_series(client: httpx.Client) -> None:
     client.get("/some/made-up/address")
-    client.request("INVENTED", "/v1/substrates/cattle_dung")
+    client.request("PROPFIND", "/v1/substrates/cattle_dung")
     text = client.get("/metrics").text
     assert "made-up" not in text
-    assert "INVENTED" not in text
+    assert "PROPFIND" not in text
     assert "cattle_dung" not in text
     assert 'operation="unknown"' in text
 

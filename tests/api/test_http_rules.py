@@ -147,7 +147,7 @@ def test_explain_adds_the_derivation_and_changes_nothing_else(client: httpx.Clie
 
 @pytest.mark.parametrize("page", [*PAGES, "/v1/substrates/nothing"])
 def test_a_page_takes_no_other_method_and_says_which(client: httpx.Client, page: str) -> None:
-    for method in ("POST", "PUT", "DELETE", "PATCH", "TRACE", "BREW"):
+    for method in ("POST", "PUT", "DELETE", "PATCH", "TRACE", "PROPFIND"):
         answer = client.request(method, page)
         problem(answer, 405, "method-not-allowed")
         assert answer.headers["allow"] == "GET, HEAD, OPTIONS"

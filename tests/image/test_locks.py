@@ -29,7 +29,7 @@ def entries(lock: str) -> list[str]:
 
 def pinned(lock: str, python: str) -> dict[str, Version]:
     """Version of each package that the lock installs on Linux under ``python``."""
-    environment = default_environment() | {"python_version": python, "python_full_version": f"{python}.0", "sys_platform": "linux"}
+    environment = {**default_environment(), "python_version": python, "python_full_version": f"{python}.0", "sys_platform": "linux"}
     requirements = [Requirement(entry.partition(" --hash")[0]) for entry in entries(lock)]
     wanted = [one for one in requirements if one.marker is None or one.marker.evaluate(environment)]
     return {canonicalize_name(one.name): Version(str(one.specifier).removeprefix("==")) for one in wanted}

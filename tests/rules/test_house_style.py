@@ -8,9 +8,8 @@ from pathlib import Path
 from statistics import median, quantiles
 
 ROOT = Path(__file__).resolve().parents[2]
-MODULES = {
-    path: ast.parse(path.read_text("utf-8")) for part in ("rules/kilisho", "api/kilisho_api") for path in (ROOT / part).rglob("*.py")
-}
+SOURCE = sorted(path for package in ("rules/kilisho", "api/kilisho_api") for path in (ROOT / package).rglob("*.py"))
+MODULES = {path: ast.parse(path.read_text("utf-8")) for path in SOURCE}
 MAY_PRINT = {"cli.py", "commands.py", "serving.py", "__main__.py"}
 Function = ast.FunctionDef | ast.AsyncFunctionDef
 

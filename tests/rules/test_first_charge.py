@@ -1,0 +1,351 @@
+"""The first charge: amounts that add up, the heap by date, ways to close what is short, containers, labour, start-up and schedule."""
+
+from __future__ import annotations
+
+import datetime as dt
+import math
+from typing import Any
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+from tests.rules.conftest import FIRST_CHARGE, Json, ask, base, findings, first_charges, like, value
+
+from kilisho.faults import RefusedError
+
+DATA = base().data
+
+
+def charge(**changes: Any) -> Json:
+    return ask("first-charge", like(FIRST_CHARGE, **changes))
+
+
+def event(answer: Json, name: str) -> Json:
+    [found] = [one for one in answer["schedule"] if one["event"] == name]
+    return dict(found)
+
+
+def test_equal_volumes_of_dung_and_water_fill_two_thirds() -> None:
+    answer = charge()
+    assert value(answer, "slurry_volume") == 8
+    assert value(answer, "substrate_mass") == 4000
+    assert value(answer, "water_volume") == 4
+    assert value(answer, "slurry_total_solids") == pytest.approx(7.5)
+    assert value(answer, "animal_days") == pytest.approx(4000 / 15, rel=1e-6)
+
+
+@given(first_charges())
+def test_the_charge_adds_up(body: Json) -> None:
+    try:
+        answer = ask("first-charge", body)
+    except RefusedError:
+        return
+    starter = value(answer, "starter_slurry") / 1000
+    whole = value(answer, "slurry_volume")
+    assert value(answer, "substrate_volume") + value(answer, "water_volume") + starter == pytest.approx(whole, rel=1e-5, abs=1e-5)
+    assert sum(value(one, "mass") for one in answer["substrates"]) == pytest.approx(value(answer, "substrate_mass"), rel=1e-5, abs=1e-2)
+    assert sum(value(one, "share") for one in answer["substrates"]) == pytest.approx(100, abs=1e-3)
+    assert all(value(answer, name) >= 0 for name in ("substrate_mass", "water_volume", "animal_days"))
+
+
+@given(first_charges())
+def test_the_heap_accounts_for_every_kilogram(body: Json) -> None:
+    try:
+        answer = ask("first-charge", body)
+    except RefusedError:
+        return
+    heap = answer["stockpile"]
+    for pile in heap["heaps"]:
+        rows = pile["account"]
+        for brought, held, solids, water in zip(*(rows[n] for n in ("brought", "on_heap", "volatile_solids_lost", "water_lost")), strict=True):
+            assert brought == pytest.approx(held + solids + water, abs=0.003, rel=1e-9)
+        assert value(pile, "collected") == pytest.approx(rows["brought"][-1], abs=0.006, rel=1e-6)
+        gap = value(pile, "needed") - value(pile, "on_heap")
+        assert value(pile, "shortfall") == pytest.approx(gap if gap > 0.5 else 0.0, abs=0.02, rel=1e-5)
+    for total in ("collected", "on_heap", "shortfall"):
+        assert value(heap, total) == pytest.approx(sum(value(pile, total) for pile in heap["heaps"]), abs=0.05, rel=1e-5)
+    bought = sum(value(one, "mass") for one in heap["purchases"])
+    left = value(heap, "shortfall_after_purchases")
+    assert bought + left >= value(heap, "shortfall") * (1 - 1e-5) - 0.05
+    assert heap["enough"] is (value(heap, "shortfall") == 0)
+
+
+# The heap
+
+
+@pytest.mark.parametrize(("days", "collected"), [(0, 0), (10, 1200), (30, 3600), (60, 7200)])
+def test_so_many_days_collect_so_much(days: int, collected: float) -> None:
+    ready = dt.date(2027, 1, 4) + dt.timedelta(days=days)
+    answer = charge(digester_ready_on=ready.isoformat())
+    assert value(answer, "stockpile.collected") == pytest.approx(collected)
+    assert value(answer, "stockpile.on_heap") <= collected
+    assert value(answer, "stockpile.oldest") == days
+
+
+def test_days_needed_is_the_first_day_with_enough() -> None:
+    heap = charge()["stockpile"]
+    days = round(value(heap, "days_needed"))
+    assert heap["start_by"] == (dt.date(2027, 2, 3) - dt.timedelta(days=days)).isoformat()
+    assert heap["enough_on"] == (dt.date(2027, 1, 4) + dt.timedelta(days=days)).isoformat()
+    by_then = charge(digester_ready_on=heap["enough_on"])["stockpile"]
+    day_before = charge(digester_ready_on=(dt.date.fromisoformat(heap["enough_on"]) - dt.timedelta(days=1)).isoformat())["stockpile"]
+    assert (by_then["enough"], day_before["enough"]) == (True, False)
+
+
+def test_without_dates_the_heap_is_gathered_until_it_suffices() -> None:
+    heap = charge(stockpile={"cover": "sheet"}, digester_ready_on=None)["stockpile"]
+    assert heap["enough"] is True
+    assert (heap["start_by"], heap["enough_on"]) == (None, None)
+    assert value(heap, "oldest") == value(heap, "days_needed")
+
+
+def test_what_lies_there_already_counts() -> None:
+    heap = charge(stockpile={"starts_on": "2027-01-04", "cover": "sheet", "on_hand": 1000})["stockpile"]
+    assert value(heap, "collected") == pytest.approx(4600)
+    assert value(heap, "days_needed") < value(charge(), "stockpile.days_needed")
+
+
+def test_a_herd_that_gives_nothing_never_suffices() -> None:
+    answer = charge(herd=[{"animal": "dairy_cow", "count": 8, "housing": "grazing"}])
+    assert answer["stockpile"]["days_needed"] is None
+    assert answer["stockpile"]["start_by"] is None
+    assert "never suffices" in answer["stockpile"]["in_words"]
+    [wait] = [one for one in answer["stockpile"]["remedies"] if one["remedy"] == "wait"]
+    assert wait["possible"] is False
+
+
+@pytest.mark.parametrize("cover", sorted(DATA.practice.covers))
+def test_a_heap_older_than_it_keeps_cannot_wait(cover: str) -> None:
+    answer = charge(stockpile={"starts_on": "2027-01-04", "cover": cover})
+    keeps = DATA.practice.covers[cover].keeps_for.typical
+    assert value(answer, "stockpile.keeps_for") == keeps
+    [wait] = [one for one in answer["stockpile"]["remedies"] if one["remedy"] == "wait"]
+    assert wait["possible"] is (value(answer, "stockpile.days_needed") <= keeps)
+
+
+def test_an_open_heap_is_assumed_and_loses_more() -> None:
+    silent = charge(stockpile={"starts_on": "2027-01-04"})
+    assert silent["stockpile"]["cover"] == "uncovered"
+    assert "cover" in {one["quantity"] for one in silent["assumptions"] if one.get("choice")}
+    assert value(silent, "stockpile.on_heap") < value(charge(), "stockpile.on_heap")
+
+
+# What is short
+
+
+def remedies(answer: Json) -> dict[str, Json]:
+    return {one["remedy"]: one for one in answer["stockpile"]["remedies"]}
+
+
+def test_enough_needs_no_remedy() -> None:
+    assert charge(herd=[{"animal": "dairy_cow", "count": 20}])["stockpile"]["remedies"] == []
+
+
+def test_each_remedy_closes_the_gap_when_it_is_followed() -> None:
+    answer = charge()
+    short, found = value(answer, "stockpile.shortfall"), remedies(answer)
+    assert set(found) == {"purchase", "wait", "starter_slurry", "smaller_first_fill"}
+    wait = charge(digester_ready_on=found["wait"]["date"])
+    starter = charge(starter_slurry={"value": value(found["starter_slurry"], "amount"), "unit": "t"})
+    smaller = charge(first_fill_share={"value": value(found["smaller_first_fill"], "amount"), "unit": "%"})
+    buy = charge(purchases=[{"name": "a neighbour", "available": short + 1}])
+    assert wait["stockpile"]["enough"]
+    assert starter["stockpile"]["enough"]
+    assert smaller["stockpile"]["enough"]
+    assert value(buy, "stockpile.shortfall_after_purchases") == 0
+    assert remedies(buy)["purchase"]["possible"]
+    assert not found["purchase"]["possible"], "nobody offered anything"
+
+
+def test_a_fill_below_the_outlets_is_not_possible() -> None:
+    answer = charge(herd=[{"animal": "dairy_cow", "count": 2}])
+    assert remedies(answer)["smaller_first_fill"]["possible"] is False
+    assert value(remedies(answer)["smaller_first_fill"], "amount") < 50
+
+
+def test_the_cheapest_offer_is_taken_and_whole_loads_stay_whole() -> None:
+    offers = [
+        {"name": "dear", "available": 5000, "price": {"value": 9, "per": "t"}},
+        {"name": "cheap", "available": 5000, "price": {"value": 5, "per": "t"}, "load": 300},
+        {"name": "far and free", "per_day": 4, "distance": {"value": 9, "unit": "km"}},
+    ]
+    answer = charge(purchases=offers)
+    bought = {one["name"]: one for one in answer["stockpile"]["purchases"]}
+    short = value(answer, "stockpile.shortfall")
+    assert value(bought["far and free"], "mass") == pytest.approx(30 * 4)
+    assert value(bought["cheap"], "mass") == 300 * bought["cheap"]["loads"]
+    assert bought["cheap"]["cost"] == pytest.approx(1.5 * bought["cheap"]["loads"])
+    assert short <= sum(value(one, "mass") for one in bought.values())
+
+
+def test_another_substrates_offer_does_not_close_the_gap() -> None:
+    answer = charge(purchases=[{"name": "a", "available": 5000, "substrate": "whey"}])
+    assert answer["stockpile"]["purchases"] == []
+    assert value(answer, "stockpile.shortfall_after_purchases") == value(answer, "stockpile.shortfall")
+
+
+# Other ways to state the charge
+
+
+def test_stated_masses_set_the_fill() -> None:
+    answer = charge(feed=[{"substrate": "cattle_dung", "mass": {"value": 2, "unit": "t"}}])
+    assert value(answer, "substrate_mass") == pytest.approx(2000)
+    assert value(answer, "slurry_volume") == pytest.approx(4)
+
+
+def test_a_charge_of_no_mass_is_refused() -> None:
+    with pytest.raises(RefusedError):
+        charge(feed=[{"substrate": "cattle_dung", "mass": 0}])
+
+
+def test_a_mix_by_shares() -> None:
+    feed = [{"substrate": "cattle_dung", "share": 0.75}, {"substrate": "pig_manure", "share": 0.25}]
+    answer = charge(feed=feed)
+    assert [value(one, "share") for one in answer["substrates"]] == pytest.approx([75, 25])
+    assert len(answer["stockpile"]["heaps"]) == 2
+
+
+def test_starter_slurry_takes_the_place_of_fresh_slurry() -> None:
+    answer = charge(starter_slurry=2000)
+    assert value(answer, "slurry_volume") == 8
+    assert value(answer, "substrate_mass") == pytest.approx(3000)
+    assert value(answer, "water_volume") == pytest.approx(3)
+
+
+@pytest.mark.parametrize("target", [0.06, 0.08, 0.1])
+def test_a_target_of_total_solids_is_met(target: float) -> None:
+    answer = charge(dilution={"target_total_solids": target})
+    assert value(answer, "slurry_total_solids") == pytest.approx(100 * target, rel=1e-4)
+
+
+def test_a_target_above_the_feed_adds_no_water() -> None:
+    answer = charge(dilution={"target_total_solids": 0.5})
+    assert value(answer, "water_volume") == 0
+    assert value(answer, "slurry_total_solids") == pytest.approx(15)
+
+
+# Carrying, start-up, schedule
+
+
+def test_containers_are_whole_and_hold_it_all() -> None:
+    answer = charge(containers=[{"name": "bucket", "volume": 17}, {"name": "drum", "volume": {"value": 0.2, "unit": "m3"}}])
+    for one, size in zip(answer["containers"], (0.017, 0.2), strict=True):
+        assert one["substrate"] == math.ceil(4 / size)
+        assert (one["substrate"] - 1) * size < value(answer, "substrate_volume") <= one["substrate"] * size + 1e-6
+        assert value(one, "load") == pytest.approx(1000 * size)
+
+
+def test_labour_by_hand() -> None:
+    """4 m3 of dung and of water in 20 L buckets: 400 trips; mixing 8 m3 at the rulebook's rate; in days of three people's six hours."""
+    answer = charge(containers=[{"name": "bucket", "volume": 20}], labour={"people": 3, "hours_per_day": 6}, water_distance=100)
+    figures = DATA.practice.figures
+    speed, handling, distance = (figures[n].typical for n in ("walking_speed", "handling_time", "carrying_distance"))
+    carrying = (200 * (2 * distance / speed + handling) + 200 * (2 * 100 / speed + handling)) / 3600
+    mixing = 8 / figures["mixing_rate"].typical
+    labour = answer["labour"]
+    assert labour["trips"] == 400
+    assert value(labour, "carrying") == pytest.approx(carrying, rel=1e-5)
+    assert value(labour, "mixing") == pytest.approx(mixing, rel=1e-5)
+    assert value(labour, "total") == pytest.approx(carrying + mixing, rel=1e-5)
+    assert labour["days"] == math.ceil((carrying + mixing) / 18)
+    assert value(labour, "mass_per_person_and_day") == pytest.approx(8000 / 3 / labour["days"], rel=1e-5)
+
+
+def test_hardly_any_time_a_day_is_answered_or_refused() -> None:
+    """A crew of seconds a day would work for centuries; no calendar holds that, and no error may come of it."""
+    try:
+        answer = charge(labour={"people": 1, "hours_per_day": 0.000001})
+    except RefusedError as refused:
+        assert refused.faults[0].pointer.startswith("/labour")
+    else:
+        assert answer["labour"]["days"] > 1000
+
+
+@pytest.mark.parametrize(("structure", "count"), [(name, len(one.confirm_before_filling)) for name, one in DATA.structures.items()])
+def test_what_must_be_confirmed_is_unknown_until_said(structure: str, count: int) -> None:
+    states = charge(digester={"structure": structure, "total_volume": 12})["confirm_before_filling"]
+    assert [one["state"] for one in states] == ["unknown"] * count
+    assert all(one["name"] == DATA.facts[one["fact"]].name for one in states)
+
+
+def test_confirmations_follow_the_stated_facts() -> None:
+    facts = {"cured_for": 30, "water_tightness_test": "passed", "gas_tightness_test": "failed", "backfilled": False}
+    answer = charge(facts=facts)
+    states = {one["fact"]: one["state"] for one in answer["confirm_before_filling"]}
+    assert states == {"cured_for": "confirmed", "water_tightness_test": "confirmed", "gas_tightness_test": "refused", "backfilled": "refused"}
+    assert {one["fact"]: one["state"] for one in charge(facts={"cured_for": 1})["confirm_before_filling"]}["cured_for"] == "refused"
+
+
+def test_the_schedule_is_in_order_and_dated_from_the_filling() -> None:
+    answer = charge()
+    days = [one["day"] for one in answer["schedule"]]
+    assert days == sorted(days)
+    for one in answer["schedule"]:
+        assert one["date"] == (dt.date(2027, 2, 3) + dt.timedelta(days=one["day"])).isoformat()
+    order = ["start_collecting", "confirm_tests", "fill", "first_gas", "flame_test", "feed_25_per_cent", "feed_100_per_cent"]
+    assert [event(answer, name)["day"] for name in order] == sorted(event(answer, name)["day"] for name in order)
+    assert event(answer, "start_collecting")["day"] == -30
+    assert event(answer, "fill")["day"] == 0
+
+
+def test_the_schedule_says_to_fill_only_when_nothing_is_missing() -> None:
+    assert "missing" in event(charge(), "fill")["text"]
+    plenty = charge(purchases=[{"name": "a", "available": 5000}])
+    assert "missing" not in event(plenty, "fill")["text"]
+    assert event(plenty, "bring_purchases")["day"] == -1
+
+
+@given(st.lists(st.tuples(st.floats(1, 300), st.sampled_from([0.0, 1.0, 2.0]), st.floats(0, 5000)), min_size=1, max_size=5))
+@settings(max_examples=60)
+def test_offers_that_suffice_leave_nothing_missing_in_the_schedule(rows: list[tuple[float, float, float]]) -> None:
+    purchases = [
+        {"name": f"offer {i}", "available": mass, "price": {"value": price, "per": "t"}, "distance": distance}
+        for i, (mass, price, distance) in enumerate(rows)
+    ]
+    answer = charge(purchases=purchases)
+    if sum(row[0] for row in rows) > value(answer, "stockpile.shortfall") + 0.01:
+        assert value(answer, "stockpile.shortfall_after_purchases") == pytest.approx(0, abs=1e-6)
+        assert "missing" not in event(answer, "fill")["text"]
+
+
+def test_the_first_flame_lies_within_its_range_and_dates_follow() -> None:
+    start = charge()["start_up"]
+    told = start["days_to_first_burnable_gas"]
+    assert told["low"] <= told["value"] <= told["high"]
+    assert start["first_burnable_gas_from"] <= start["first_burnable_gas_until"]
+    assert start["vent_completely"] >= 2
+    assert any("unburnt" in step for step in start["steps"])
+    assert any("outdoors" in step for step in start["steps"])
+
+
+def test_a_feed_that_does_not_start_by_itself_takes_longer_without_starter() -> None:
+    feed = [{"substrate": "maize_stover", "gathered_per_day": 30}]
+    alone, helped = charge(feed=feed)["start_up"], charge(feed=feed, starter_slurry=500)["start_up"]
+    assert not alone["starts_unaided"]
+    assert alone["days_to_first_burnable_gas"]["high"] > helped["days_to_first_burnable_gas"]["high"]
+
+
+def test_feeding_grows_in_quarters_to_what_the_herd_gives() -> None:
+    ramp = charge()["start_up"]["ramp"]
+    assert [step["share_of_full_feed"] for step in ramp] == [0.25, 0.5, 0.75, 1.0]
+    full = value(ramp[-1], "feed_per_day")
+    assert 0 < full <= 120
+    assert [value(step, "feed_per_day") for step in ramp] == pytest.approx([full * s for s in (0.25, 0.5, 0.75, 1.0)], rel=1e-5)
+
+
+# Findings
+
+
+@pytest.mark.parametrize(
+    ("change", "check", "how"),
+    [
+        ({}, "stockpile_suffices", "fail"),
+        ({"herd": [{"animal": "dairy_cow", "count": 20}]}, "stockpile_suffices", None),
+        ({"containers": [{"name": "drum", "volume": 200}]}, "load_light", "fail"),
+        ({"facts": {"gas_tightness_test": "failed"}}, "gas_tightness_passed", "fail"),
+        ({}, "gas_tightness_passed", "unknown"),
+        ({"facts": {"gas_tightness_test": "passed"}}, "gas_tightness_passed", None),
+    ],
+)
+def test_findings_follow_the_charge(change: Json, check: str, how: str | None) -> None:
+    assert findings(charge(**change)).get(check) == how
