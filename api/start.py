@@ -28,7 +28,7 @@ VENV = ROOT / ".venv"
 STAMP = VENV / "kilisho.json"
 OLDEST_PYTHON = (3, 11)
 RUN_LOCKS = ("docker/build.lock", "docker/requirements.lock")
-EXAMPLE = ROOT / "openapi" / "examples" / "first-charge.request.json"
+EXAMPLE = ROOT / "openapi" / "examples" / "askFirstCharge.request.json"
 SECONDS_TO_START = 60
 
 
@@ -200,7 +200,7 @@ def _line(label: str, text: str) -> str:
 def show_first_answer(host: str, port: int) -> None:
     """Ask the committed example and print what comes back."""
     answer = call(host, port, "/v1/first-charge", EXAMPLE.read_bytes())
-    print("\nFirst charge of an invented farm (openapi/examples/first-charge.request.json):")
+    print("\nFirst charge of an invented farm (openapi/examples/askFirstCharge.request.json):")
     print("\n".join(readable(answer)))
     print(f"\nAsk it yourself: http://{host}:{port}/docs\n", flush=True)
 

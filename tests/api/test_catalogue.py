@@ -63,12 +63,17 @@ def test_every_figure_is_shown_as_its_author_wrote_it(client: httpx.Client, auth
         shown: Any = served
         for key in path:
             shown = shown[key]
-        for name in ("low", "typical", "high", "unit", "basis"):
-            assert shown[name] == figure.get(name), (path, name)
+        for name in ("low", "typical", "high"):
+            assert shown[name] == _twelve_digits(figure.get(name)), (path, name)
+        assert (shown["unit"], shown["basis"]) == (figure["unit"], figure["basis"])
         assert shown["source"] == list(figure.get("source", ()))
         assert "note" in shown
         seen += 1
     assert seen >= len(served) or section == "curves"
+
+
+def _twelve_digits(number: float | None) -> float | None:
+    return None if number is None else float(f"{number:.12g}")
 
 
 @pytest.mark.parametrize("section", SECTIONS)

@@ -20,7 +20,7 @@ import pytest
 from docker import build_here
 
 ROOT = Path(__file__).resolve().parents[2]
-EXAMPLE = (ROOT / "openapi/examples/first-charge.request.json").read_text(encoding="utf-8")
+EXAMPLE = (ROOT / "openapi/examples/askFirstCharge.request.json").read_text(encoding="utf-8")
 LARGEST_MEGABYTES = 300
 NEEDED = ("unshare", "nsenter", "setpriv", "ip")
 

@@ -7,7 +7,6 @@ import tomllib
 from pathlib import Path
 
 import pytest
-from packaging.markers import default_environment
 from packaging.requirements import Requirement
 from packaging.utils import canonicalize_name
 from packaging.version import Version
@@ -29,9 +28,9 @@ def entries(lock: str) -> list[str]:
 
 def pinned(lock: str, python: str) -> dict[str, Version]:
     """Version of each package that the lock installs on Linux under ``python``."""
-    environment = {**default_environment(), "python_version": python, "python_full_version": f"{python}.0", "sys_platform": "linux"}
+    under = {"python_version": python, "python_full_version": f"{python}.0", "sys_platform": "linux"}
     requirements = [Requirement(entry.partition(" --hash")[0]) for entry in entries(lock)]
-    wanted = [one for one in requirements if one.marker is None or one.marker.evaluate(environment)]
+    wanted = [one for one in requirements if one.marker is None or one.marker.evaluate(under)]
     return {canonicalize_name(one.name): Version(str(one.specifier).removeprefix("==")) for one in wanted}
 
 

@@ -88,7 +88,7 @@ def test_micro_times_grow_with_the_work() -> None:
 
 
 def test_there_is_an_example_for_every_load(tmp_path: Path) -> None:
-    (tmp_path / "sizing.request.json").write_text("{}")
-    assert bodies(tmp_path) == {"sizing": b"{}"}
+    (tmp_path / "askFirstCharge.request.json").write_text("{}")
+    assert bodies(tmp_path) == {"first-charge": b"{}"}
     with pytest.raises(FileNotFoundError, match=r"request\.json"):
         bodies(tmp_path / "absent")

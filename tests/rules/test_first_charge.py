@@ -244,9 +244,9 @@ def test_labour_by_hand() -> None:
     mixing = 8 / figures["mixing_rate"].typical
     labour = answer["labour"]
     assert labour["trips"] == 400
-    assert value(labour, "carrying") == pytest.approx(carrying, rel=1e-5)
-    assert value(labour, "mixing") == pytest.approx(mixing, rel=1e-5)
-    assert value(labour, "total") == pytest.approx(carrying + mixing, rel=1e-5)
+    assert value(labour, "carrying") == pytest.approx(carrying, abs=1e-3)
+    assert value(labour, "mixing") == pytest.approx(mixing, abs=1e-3)
+    assert value(labour, "total") == pytest.approx(carrying + mixing, abs=1e-3)
     assert labour["days"] == math.ceil((carrying + mixing) / 18)
     assert value(labour, "mass_per_person_and_day") == pytest.approx(8000 / 3 / labour["days"], rel=1e-5)
 

@@ -13,6 +13,7 @@ from kilisho.faults import RefusedError
 from kilisho.rulebook import Severity
 
 DATA = base().data
+ENDS, RANKS = ["fail", "unknown", "pass"], [str(severity) for severity in Severity]
 
 
 def grouped(facts: Json) -> Json:
@@ -51,8 +52,8 @@ def test_counts_words_and_findings_agree(facts: Json) -> None:
     answer = ask("safety-check", {"facts": facts})
     ends = [one["verdict"] for one in answer["findings"]]
     assert answer["counts"] == {word: ends.count(word) for word in ("pass", "fail", "unknown")}
-    ranks = [[str(s) for s in Severity].index(one["severity"]) for one in answer["findings"]]
-    assert ranks == sorted(ranks)
+    ranks = [(ENDS.index(one["verdict"]), RANKS.index(one["severity"])) for one in answer["findings"]]
+    assert ranks == sorted(ranks), "failed before unknown before passed, and danger first in each"
     for one in answer["findings"]:
         assert (one["verdict"] == "unknown") is bool(one.get("missing"))
         assert set(one.get("missing") or ()).isdisjoint(facts)

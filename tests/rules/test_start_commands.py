@@ -15,6 +15,8 @@ import pytest
 from tests import run
 from tests.api.running import free_port
 
+import start
+
 ROOT = Path(__file__).resolve().parents[2]
 
 

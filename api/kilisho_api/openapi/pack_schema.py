@@ -35,8 +35,8 @@ def _layered(part: Schema) -> Schema:
 
 
 def _entries_nullable(member: Schema) -> Schema:
-    entries = member.get("additionalProperties")
-    return {**member, "additionalProperties": _nullable(entries)} if isinstance(entries, dict) else member
+    patterns = {pattern: _nullable(entry) for pattern, entry in member.get("patternProperties", {}).items()}
+    return {**member, "patternProperties": patterns, "additionalProperties": False} if patterns else member
 
 
 def _nullable(schema: Schema) -> Schema:

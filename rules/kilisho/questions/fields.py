@@ -256,6 +256,7 @@ ANIMAL = Identifier("animals")
 STRUCTURE = Identifier("structures")
 APPLIANCE = Identifier("appliances")
 COVER = Identifier("covers")
+CARRIED_BY = one_of(("hand", "head", "barrow", "cart", "animal", "vehicle"))
 HOUSING = one_of(("stall", "night_pen", "grazing"))
 
 TOTAL_VOLUME = InUnit("volume", "m3", 0.1, 1000)

@@ -238,14 +238,13 @@ def _labour(charge: Work) -> tuple[Answer, list[Answer]]:
     trips = (whole_containers(values["substrate_volume"], volume), whole_containers(values["water_volume"], volume))
     speed, handling = values["walking_speed"], values["handling_time"]
     carrying = carrying_hours(trips[0], distance, speed, handling) + carrying_hours(trips[1], to_water, speed, handling)
-    ledger.put(load_carried=volume * max(values["bulk_density"], values["water_density"]))
     counts = [told.container(label, size, values) for label, size in containers]
     return plan.labour(charge, carrying, sum(trips), name), counts
 
 
 def _facts(charge: Work) -> dict[str, Any]:
     values, asked = charge.ledger.values, charge.asked
-    volume = plan.containers_of(asked, None)[0][1] if asked.containers else None
+    carried = [one.volume for one in asked.containers if one.by_hand]
     facts = {
         **feed_facts(charge.fed),
         "structure_kind": charge.structure_id,
@@ -257,7 +256,7 @@ def _facts(charge: Work) -> dict[str, Any]:
         "fill_margin": values["first_fill_share"] / charge.structure.fill_share.most,
         "stockpile_sufficiency": min(pile.on_heap / pile.needed if pile.needed else 1.0 for pile in charge.piles),
         **({"heap_age": float(max(pile.days for pile in charge.piles))} if any(p.collected > 0 for p in charge.piles) else {}),
-        **({"load_carried": volume * max(values["bulk_density"], values["water_density"])} if volume else {}),
+        **({"load_carried": max(carried) * max(values["bulk_density"], values["water_density"])} if carried else {}),
         "heap_covered": charge.ledger.shelf.data.practice.covers[charge.cover_id].covered,
         "carbon_to_nitrogen": _carbon_to_nitrogen(charge.fed),
         **({"daily_mass_per_person": charge.mass_per_person} if charge.mass_per_person is not None else {}),

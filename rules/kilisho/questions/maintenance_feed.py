@@ -209,8 +209,7 @@ def _facts(work: Work) -> dict[str, Any]:
     }
     if work.asked.water_available is not None and values["water_per_day"] > 0:
         facts["water_sufficiency"] = work.asked.water_available / values["water_per_day"]
-    if work.asked.containers:
-        facts["load_carried"] = work.asked.containers[0].volume * max(
-            values["feed_mass_per_day"] / values["feed_volume_per_day"], values["water_density"]
-        )
+    carried = [one.volume for one in work.asked.containers if one.by_hand]
+    if carried:
+        facts["load_carried"] = max(carried) * max(values["feed_mass_per_day"] / values["feed_volume_per_day"], values["water_density"])
     return {**facts, **values_by_id(work.asked.facts)}

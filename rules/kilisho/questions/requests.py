@@ -9,6 +9,7 @@ from pydantic import BaseModel, ConfigDict, Field
 
 from kilisho.questions import fields as f
 
+LARGEST_CARRIED_BY_HAND = 0.03
 LONGEST_FEED, LONGEST_HERD, LONGEST_PURCHASES, LONGEST_CONTAINERS = 12, 40, 40, 12
 
 
@@ -112,6 +113,12 @@ class Container(Ask):
 
     name: Annotated[str, f.LABEL] = Field(description="What people call it.")
     volume: Annotated[float, f.CONTAINER_VOLUME] = Field(description="Filled as it is carried.")
+    carried_by: Annotated[str | None, f.CARRIED_BY] = Field(None, description="By hand up to 30 L, on wheels above, when absent.")
+
+    @property
+    def by_hand(self) -> bool:
+        """Whether a person lifts it, so that lifting limits apply."""
+        return self.carried_by in ("hand", "head") or (self.carried_by is None and self.volume <= LARGEST_CARRIED_BY_HAND)
 
 
 class Labour(Ask):
