@@ -8,9 +8,10 @@ from pathlib import Path
 
 import httpx
 import pytest
-from kilisho.questions import Question
 from tests.api.asking import JSON_BODY, OPERATIONS, ask, problem
 from tests.api.running import serving
+
+from kilisho.questions import Question
 
 PAGES = (
     "/",

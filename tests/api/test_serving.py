@@ -41,9 +41,7 @@ def test_the_first_answer_comes_soon(tmp_path: Path) -> None:
     assert min(seconds) < SECONDS_TO_FIRST_ANSWER, seconds
 
 
-def test_it_is_light_after_every_question_was_asked(
-    server: Server, client: httpx.Client, questions: Mapping[str, Question]
-) -> None:
+def test_it_is_light_after_every_question_was_asked(server: Server, client: httpx.Client, questions: Mapping[str, Question]) -> None:
     for name, question in questions.items():
         assert ask(client, name, question.example, explain="true").status_code == 200
     client.get("/openapi.json")

@@ -144,13 +144,16 @@ def told_in(kind: str, code: str, decimals: int) -> Tell:
     ``decimals`` are as many as the trade can use and the balances need; more would claim what nobody knows.
     """
     unit = unit_of(kind, code)
-    factor, offset = unit.factor, unit.offset
+    scale, offset = 10.0**decimals, unit.offset
+    times = scale / unit.factor
 
+    # Half up by floor: several times faster than round(), which prints the number and reads it again.
     def tell(value: float, low: float | None = None, high: float | None = None) -> Answer:
+        told = ((value - offset) * times + 0.5) // 1 / scale
         if low is None or high is None:
-            return {"value": round((value - offset) / factor, decimals), "unit": code}
-        ends = round((low - offset) / factor, decimals), round((high - offset) / factor, decimals)
-        return {"value": round((value - offset) / factor, decimals), "unit": code, "low": ends[0], "high": ends[1]}
+            return {"value": told, "unit": code}
+        ends = ((low - offset) * times + 0.5) // 1 / scale, ((high - offset) * times + 0.5) // 1 / scale
+        return {"value": told, "unit": code, "low": ends[0], "high": ends[1]}
 
     return tell
 

@@ -1,0 +1,68 @@
+"""What the contract run adds to schemathesis: a check of refusals of valid data, and a smaller choice of facts and units."""
+
+from __future__ import annotations
+
+import json
+from typing import Any
+
+import schemathesis
+from schemathesis import Case, CheckContext, HookContext, Response
+
+from kilisho.faults import CROSS_FIELD_CODES
+
+
+@schemathesis.check
+def valid_data_is_refused_only_across_fields(_context: CheckContext, response: Response, case: Case) -> None:
+    """A body that fits its schema is refused for nothing that the schema could have said."""
+    if case.meta is None or not case.meta.generation.mode.is_positive or response.status_code != 422:
+        return
+    codes = {error["code"] for error in response.json()["errors"]}
+    assert codes <= CROSS_FIELD_CODES, f"codes that the schema should have ruled out: {sorted(codes - CROSS_FIELD_CODES)}"
+
+
+@schemathesis.check
+def a_refusal_points_into_the_body_that_was_sent(_context: CheckContext, response: Response, case: Case) -> None:
+    """Every pointer leads to a member that was sent, or to one that is missing from an object that was."""
+    if response.status_code != 422 or not isinstance(case.body, dict | list):
+        return
+    sent = json.loads(response.request.body or b"null")
+    for error in response.json()["errors"]:
+        if "pointer" in error:
+            _follow(sent, error["pointer"])
+
+
+def _follow(document: Any, pointer: str) -> None:
+    parts = [part.replace("~1", "/").replace("~0", "~") for part in pointer.split("/")[1:]]
+    for depth, part in enumerate(parts):
+        last = depth == len(parts) - 1
+        if isinstance(document, list):
+            assert part.isdigit(), pointer
+            assert int(part) < len(document), pointer
+            document = document[int(part)]
+        else:
+            assert isinstance(document, dict), pointer
+            assert part in document or last, pointer
+            document = document.get(part)
+
+
+@schemathesis.hook
+def before_load_schema(_context: HookContext, raw_schema: dict[str, Any]) -> None:
+    """Keep one fact of each shape and two ways to state a quantity, or each combination would be tried again and again.
+
+    Every unit of every quantity is tried at its bounds by test_quantity_schemas.py, without a server.
+    """
+    schemas = raw_schema["components"]["schemas"]
+    for name, schema in schemas.items():
+        if name.endswith("Facts"):
+            schema["properties"] = _one_of_each_shape(schema["properties"], schemas)
+        if "x-kind" in schema:
+            schema["anyOf"] = [schema["anyOf"][0], schema["anyOf"][-1]]
+
+
+def _one_of_each_shape(properties: dict[str, Any], schemas: dict[str, Any]) -> dict[str, Any]:
+    kept: dict[str, tuple[str, Any]] = {}
+    for member, schema in properties.items():
+        target = schemas.get(schema.get("$ref", "").rsplit("/", 1)[-1], schema)
+        shape = target.get("x-kind") or f"{target.get('type')} {'enum' in target} {'const' in target}"
+        kept.setdefault(shape, (member, schema))
+    return dict(kept.values())

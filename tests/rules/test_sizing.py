@@ -1,0 +1,171 @@
+"""Sizing: supply, demand and water each have their say, the digester is buildable, and it runs as it was designed."""
+
+from __future__ import annotations
+
+from typing import Any
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+from tests.rules.conftest import SIZING, Json, ask, base, findings, ids, like, sizings, value
+
+from kilisho.faults import RefusedError
+
+DATA = base().data
+WARM = {"digester_temperature": 25}
+
+
+def size(**changes: Any) -> Json:
+    return ask("sizing", like(SIZING, **changes))
+
+
+def test_by_hand() -> None:
+    """120 kg of dung and 120 L of water stay 57.5 d: 13.8 m3 of slurry, two thirds of 20.7 m3, so the next size above that is taken."""
+    answer = size(climate=WARM)
+    total = min(offered for offered in DATA.structures["fixed_dome"].buildable_sizes.total_volumes if offered >= 20.7)
+    assert answer["limited_by"] == "supply"
+    assert value(answer, "design_retention_time") == pytest.approx(57.5)
+    assert value(answer, "needed_total_volume") == pytest.approx(0.24 * 57.5 * 1.5, abs=1e-3)
+    assert value(answer, "total_volume") == total
+    assert value(answer, "working_volume") == pytest.approx(total * 2 / 3, abs=1e-3)
+    assert value(answer, "gas_storage_volume") == pytest.approx(total / 5)
+    assert value(answer, "hydraulic_retention_time") == pytest.approx(total / 1.5 / 0.24, abs=1e-2)
+    assert value(answer, "organic_loading_rate") == pytest.approx(120 * 0.12 / (total / 1.5), abs=1e-3)
+
+
+@given(sizings())
+def test_the_size_is_buildable_and_large_enough_or_the_largest(body: Json) -> None:
+    try:
+        answer = ask("sizing", body)
+    except RefusedError:
+        return
+    structure = DATA.structures[body.get("structure", "fixed_dome")]
+    offered = sorted(structure.buildable_sizes.total_volumes)
+    total, needed = value(answer, "total_volume"), value(answer, "needed_total_volume")
+    assert total in [pytest.approx(size) for size in offered]
+    if answer["limited_by"] == "largest_buildable_size":
+        assert total == pytest.approx(offered[-1])
+        assert needed > total
+    else:
+        assert total >= needed - 1e-5
+        assert all(smaller < needed + 1e-5 for smaller in offered if smaller < total - 1e-9)
+        assert value(answer, "hydraulic_retention_time") >= value(answer, "design_retention_time") * (1 - 1e-3) - 0.01
+
+
+@given(sizings())
+def test_what_limits_is_the_smallest_side(body: Json) -> None:
+    try:
+        answer = ask("sizing", body)
+    except RefusedError:
+        return
+    sides = {name: value(answer, f"from_{name}.feed_per_day") for name in ("supply", "demand", "water") if answer.get(f"from_{name}")}
+    assert sides
+    if answer["limited_by"] != "largest_buildable_size":
+        assert sides[answer["limited_by"]] == pytest.approx(min(sides.values()), rel=1e-4, abs=1e-3)
+        assert value(answer, "feed_per_day") == pytest.approx(min(sides.values()), rel=1e-4, abs=1e-3)
+
+
+@given(st.integers(1, 60), ids("structures"), st.floats(5, 35), st.floats(0, 4))
+def test_the_sized_digester_runs_as_it_was_sized(count: int, structure: str, temperature: float, water: float) -> None:
+    shared: Json = {
+        "herd": [{"animal": "dairy_cow", "count": count}],
+        "dilution": {"water_to_feed_by_volume": water},
+        "climate": {"digester_temperature": temperature},
+    }
+    sized = ask("sizing", {**shared, "structure": structure})
+    digester = {"structure": structure, "total_volume": value(sized, "total_volume")}
+    fed = [{"substrate": "cattle_dung", "mass": value(sized, "feed_per_day")}]
+    run = ask("maintenance-feed", {**like(shared, herd=None), "digester": digester, "feed": fed})
+    for name in ("hydraulic_retention_time", "organic_loading_rate", "biogas_per_day", "slurry_per_day", "slurry_total_solids"):
+        assert value(run, name) == pytest.approx(value(sized, name), rel=1e-3, abs=2e-3), name
+
+
+@given(st.floats(0.05, 8), st.sampled_from(["cattle_dung", "pig_manure", "kitchen_waste"]))
+def test_the_feed_for_a_demand_gives_that_gas(demand: float, substrate: str) -> None:
+    answer = ask("sizing", {"gas_demand": demand, "feed": [{"substrate": substrate}], "climate": WARM})
+    if answer["limited_by"] == "demand":
+        # The buildable size is a little larger than needed, so there is a little more gas.
+        assert value(answer, "from_demand.biogas_per_day") == pytest.approx(demand, abs=1e-3)
+        assert value(answer, "biogas_per_day") >= demand * (1 - 1e-3) - 1e-3
+        assert value(answer, "demand_met") >= 99.8
+
+
+def test_demand_below_supply_limits_and_above_it_does_not() -> None:
+    small, large = size(gas_demand=1, climate=WARM), size(gas_demand=50, climate=WARM)
+    assert (small["limited_by"], large["limited_by"]) == ("demand", "supply")
+    assert value(small, "feed_per_day") < 120
+    assert value(large, "feed_per_day") == 120
+    assert value(large, "demand_met") < 100
+
+
+def test_little_water_limits_and_is_found_wanting() -> None:
+    answer = size(water_available=60)
+    assert answer["limited_by"] == "water"
+    assert value(answer, "water_per_day") == pytest.approx(60, abs=1e-2)
+    assert value(answer, "feed_per_day") == pytest.approx(60, abs=1e-2)
+    assert findings(answer).get("water_enough") == "fail", "half of what the farm's own dung asks for"
+
+
+def test_no_water_at_all_is_answered_or_refused() -> None:
+    for body in ({"gas_demand": 2, "water_available": 0}, {**SIZING, "water_available": 0}):
+        try:
+            answer = ask("sizing", body)
+        except RefusedError as refused:
+            assert refused.faults
+        else:
+            assert value(answer, "total_volume") > 0
+
+
+def test_no_gas_meets_no_demand() -> None:
+    """A feed measured to give no gas cannot be sized for a demand; a size of some other origin would be made up."""
+    with pytest.raises(RefusedError):
+        ask("sizing", {"gas_demand": 2, "feed": [{"substrate": "cattle_dung", "biogas_yield": 0}]})
+
+
+def test_demand_by_appliances_and_by_people() -> None:
+    stove = DATA.appliances["double_burner_stove"]
+    lamp = DATA.appliances["mantle_lamp"]
+    uses = [{"appliance": "double_burner_stove", "count": 2, "hours_per_day": 3}, {"appliance": "mantle_lamp"}]
+    expected = 2 * 3 * stove.gas_per_hour.typical + lamp.gas_per_hour.typical * lamp.usual_hours_per_day.typical
+    assert value(size(appliances=uses), "gas_demand") == pytest.approx(expected, abs=1e-3)
+    per_person = DATA.practice.figures["gas_per_person"].typical
+    assert value(size(people_cooked_for=6), "gas_demand") == pytest.approx(6 * per_person, abs=1e-3)
+
+
+def test_the_coldest_month_decides() -> None:
+    steady, swinging = size(climate={"mean_air_temperature": 22, "yearly_swing": 0}), size(climate={"mean_air_temperature": 22, "yearly_swing": 15})
+    assert value(swinging, "needed_total_volume") > value(steady, "needed_total_volume")
+    assert value(swinging, "digester_temperature.coldest_month") < value(steady, "digester_temperature.coldest_month")
+
+
+def test_a_stated_retention_is_kept() -> None:
+    answer = size(hydraulic_retention_time={"value": 6, "unit": "wk"})
+    assert value(answer, "design_retention_time") == 42
+    assert value(answer, "needed_total_volume") == pytest.approx(0.24 * 42 * 1.5, abs=1e-3)
+
+
+def test_a_substrate_that_needs_longer_gets_longer() -> None:
+    factor = DATA.substrates["maize_stover"].retention_factor.typical
+    dung, stover = (size(herd=[], feed=[{"substrate": name, "mass": 20}], climate=WARM) for name in ("cattle_dung", "maize_stover"))
+    assert value(stover, "design_retention_time") == pytest.approx(factor * value(dung, "design_retention_time"), rel=1e-4)
+
+
+@pytest.mark.parametrize("structure", sorted(DATA.structures))
+@given(count=st.integers(1, 40))
+def test_the_dimensions_give_the_volumes_back(structure: str, count: int) -> None:
+    answer = size(structure=structure, herd=[{"animal": "dairy_cow", "count": count}], climate=WARM)
+    dimensions = answer["dimensions"]
+    assert dimensions["shape"] == DATA.structures[structure].geometry.shape
+    assert value(dimensions, "reproduced.total_volume") == pytest.approx(value(answer, "total_volume"), rel=1e-3)
+    assert value(dimensions, "reproduced.working_volume") == pytest.approx(value(answer, "working_volume"), rel=1e-3)
+    assert value(dimensions, "reproduced.gas_storage_volume") == pytest.approx(value(answer, "gas_storage_volume"), rel=1e-3)
+    lengths = [one["value"] for name, one in dimensions.items() if isinstance(one, dict) and one.get("unit") == "m"]
+    assert lengths
+    assert min(lengths) > 0
+    assert "licensed engineer" in dimensions["statement"]
+
+
+def test_storage_is_asked_for_by_the_days_gas() -> None:
+    answer = size(climate=WARM)
+    share = DATA.practice.figures["gas_storage_of_daily_gas"].typical
+    assert value(answer, "gas_storage_needed") == pytest.approx(share * value(answer, "biogas_per_day"), abs=2e-3)
