@@ -1,0 +1,129 @@
+"""What is told to the process model: the feeding history, what is in the digester at first, and where it stands."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+import numpy.typing as npt
+
+from kilisho.formulas.arrays import Numeric
+from kilisho.process.feedstocks import Feedstock
+
+Array = npt.NDArray[np.float64]
+
+LOWEST_TEMPERATURE, HIGHEST_TEMPERATURE = 0.0, 45.0
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Start:
+    """Slurry in the digester before the first day, the same in every tank; nothing by default.
+
+    Attributes
+    ----------
+    volume : [m3], number or (farms,), 0 to the working volume.
+    methanogens, acids : as chemical oxygen demand [kg/m3].
+    ammonia : nitrogen [kg/m3].
+    strong_cations : [mol/m3].
+    degradable : chemical oxygen demand of each substrate still to be released [kg/m3], number or (substrates, farms).
+    gas_share : carbon dioxide in the gas that the slurry was last under [1], 0 to 1.
+    """
+
+    volume: Numeric = 0.0
+    methanogens: Numeric = 0.0
+    acids: Numeric = 0.0
+    ammonia: Numeric = 0.0
+    strong_cations: Numeric = 0.0
+    degradable: Numeric = 0.0
+    gas_share: Numeric = 0.4
+
+
+def working_slurry(volume: Numeric) -> Start:
+    """Starter slurry [m3] from a working cattle digester.
+
+    0.7 kg/m3 of methanogens is what the model itself holds at 25 Cel, 60 d and 60 kg/m3 of volatile solids (derived); 0.8 kg/m3 of ammonia
+    nitrogen and 15 mol/m3 of strong cations follow from dung at 7.5 % total solids (derived). Its own gas is left out.
+    """
+    return Start(volume=volume, methanogens=0.7, acids=0.1, ammonia=0.8, strong_cations=15.0)
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class History:
+    """Feeding by days; a feed comes at the beginning of its day and pushes out as much slurry once the digester is full.
+
+    Attributes
+    ----------
+    feedstock : the substrates.
+    volatile_solids : fed [kg], shape (days, substrates, farms), at least 0; a last axis of 1 serves all farms.
+    slurry : volume fed with water and urine [m3], shape (days, farms) or (days, 1), at least 0; above 0 on every day with solids.
+    start : see :class:`Start`.
+    """
+
+    feedstock: Feedstock
+    volatile_solids: Array
+    slurry: Array
+    start: Start = Start()
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Conditions:
+    """The digester and its surroundings.
+
+    Attributes
+    ----------
+    working_volume : slurry when full [m3], number or (farms,), above 0.
+    temperature : of the slurry [Cel], number, (days,) or (days, farms); 0 to 45.
+    tanks_in_series : whole number of stirred tanks that stand for the mixing, 1 to 10, the same for all farms of a run.
+    """
+
+    working_volume: Numeric
+    temperature: Numeric
+    tanks_in_series: int = 1
+
+
+def checked(history: History, conditions: Conditions) -> tuple[Array, int]:
+    """Temperature as (days, farms) or (days, 1), and the number of farms.
+
+    Raises ValueError with the fault for shapes and values outside the documented ranges.
+    """
+    days, farms = _size(history, conditions)
+    temperature = np.asarray(conditions.temperature, dtype=np.float64)
+    temperature = np.broadcast_to(
+        temperature[:, None] if temperature.ndim == 1 else temperature, (days, farms if temperature.ndim == 2 else 1)
+    )
+    _refuse(
+        not (LOWEST_TEMPERATURE <= temperature.min() and temperature.max() <= HIGHEST_TEMPERATURE), "temperature must lie in 0 to 45 Cel"
+    )
+    solids, slurry = history.volatile_solids, history.slurry
+    _refuse(not (np.isfinite(solids).all() and np.isfinite(slurry).all()), "feeds must be finite numbers")
+    _refuse(bool((solids < 0).any() or (slurry < 0).any()), "feeds must be at least 0")
+    _refuse(bool(((solids.sum(axis=1) > 0) & (slurry <= 0)).any()), "a feed with solids needs a volume above 0")
+    volume = np.asarray(conditions.working_volume)
+    _refuse(not bool((volume > 0).all() and np.isfinite(volume).all()), "working volume must be above 0")
+    _refuse(bool((np.asarray(history.start.volume) > volume).any()), "the start holds more than the working volume")
+    _refuse(not 1 <= conditions.tanks_in_series <= 10, "tanks in series must be 1 to 10")
+    return temperature, farms
+
+
+def _size(history: History, conditions: Conditions) -> tuple[int, int]:
+    solids, slurry = history.volatile_solids, history.slurry
+    _refuse(solids.ndim != 3 or solids.shape[0] < 1, "volatile solids must have the shape (days, substrates, farms)")
+    _refuse(solids.shape[1] != history.feedstock.rate.shape[0], "volatile solids and feedstock differ in the number of substrates")
+    _refuse(slurry.ndim != 2 or slurry.shape[0] != solids.shape[0], "slurry must have the shape (days, farms)")
+    one_farm = [
+        history.feedstock.rate[0],
+        solids[0, 0],
+        slurry[0],
+        *(np.atleast_1d(x) for x in (conditions.working_volume, history.start.volume)),
+    ]
+    temperature = np.asarray(conditions.temperature)
+    _refuse(temperature.ndim > 0 and temperature.shape[0] != solids.shape[0], "temperature must have one value a day")
+    one_farm += [temperature[0]] if temperature.ndim == 2 else []
+    farms = {part.shape[-1] for part in one_farm} - {1}
+    _refuse(len(farms) > 1, f"the parts differ in the number of farms: {sorted(farms)}")
+    return solids.shape[0], farms.pop() if farms else 1
+
+
+def _refuse(wrong: bool, fault: str) -> None:
+    if wrong:
+        raise ValueError(fault)
