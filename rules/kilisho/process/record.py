@@ -7,10 +7,11 @@ import numpy.typing as npt
 
 from kilisho.formulas.digester import SEA_LEVEL_PRESSURE
 from kilisho.formulas.gas import normal_factor
+from kilisho.process.accounts import nitrogen_in, oxygen_demand
 from kilisho.process.acidity import Equilibria, ph_of
 from kilisho.process.kinetics import METHANE_PER_COD, NITROGEN_MASS, Kinetics
 from kilisho.process.run import Run
-from kilisho.process.state import ACIDS, AMMONIA, METHANOGENS, Contents, State, nitrogen_in, oxygen_demand, settle
+from kilisho.process.state import ACIDS, AMMONIA, METHANOGENS, Contents, State, settle
 
 Array = npt.NDArray[np.float64]
 
@@ -23,7 +24,7 @@ _DERIVED = ("biogas", "temperature", "cod_as_methane", "cod_start", "nitrogen_st
 class Record:
     """Arrays (days, farms) of one run that fill up day by day."""
 
-    def __init__(self, temperature: Array, farms: int, figures: Contents, kinetics: Kinetics, state: State) -> None:  # noqa: PLR0913, PLR0917
+    def __init__(self, temperature: Array, farms: int, figures: Contents, kinetics: Kinetics, state: State) -> None:
         self._kinetics = kinetics
         self._days = {name: np.zeros((temperature.shape[0], farms)) for name in Run.__slots__ if name not in _DERIVED}
         self._temperature, self._figures = np.broadcast_to(temperature, (temperature.shape[0], farms)), figures

@@ -8,17 +8,17 @@ import numpy as np
 import numpy.typing as npt
 
 from kilisho.process.flow import pour
-from kilisho.process.history import Conditions, History, checked
+from kilisho.process.history import Conditions, History
 from kilisho.process.kinetics import Kinetics
 from kilisho.process.reactions import Day, day_of, react
 from kilisho.process.record import Record
 from kilisho.process.run import Run
+from kilisho.process.shapes import checked
 from kilisho.process.state import Contents, State, brought_by, contents, first_state, settle
 
 Array = npt.NDArray[np.float64]
 
 SUBSTEPS = 8
-LONGEST = 366 * 50
 
 
 class _Model(NamedTuple):
@@ -55,9 +55,7 @@ def simulate(history: History, conditions: Conditions, kinetics: Kinetics | None
     ``kilisho.formulas.kinetics.mixed_share`` of the potential. Left out: scum, sludge that stays behind, sulphide, hydrogen, long fatty
     acids, cold shock, and the carbon dioxide that the slurry takes up as bicarbonate.
     """
-    temperature, farms = checked(history, conditions)
-    if not 1 <= substeps <= 96 or temperature.shape[0] > LONGEST:
-        raise ValueError(f"substeps must be 1 to 96 and the history at most {LONGEST} days")
+    temperature, farms = checked(history, conditions, substeps)
     kinetics = kinetics or Kinetics()
     volume = np.broadcast_to(np.asarray(conditions.working_volume, dtype=np.float64), (farms,))
     model = _Model(history, kinetics, contents(history.feedstock, kinetics), volume, farms)

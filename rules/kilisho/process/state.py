@@ -11,7 +11,7 @@ import numpy.typing as npt
 from kilisho.process.acidity import Equilibria, growth_factor, hydrogen, ph_factor, ph_of
 from kilisho.process.feedstocks import Feedstock
 from kilisho.process.history import Start
-from kilisho.process.kinetics import ACID_MASS, METHANE_PER_COD, NITROGEN_IN_CELLS, NITROGEN_MASS, Kinetics
+from kilisho.process.kinetics import ACID_MASS, METHANE_PER_COD, NITROGEN_MASS, Kinetics
 
 Array = npt.NDArray[np.float64]
 
@@ -94,21 +94,6 @@ def brought_by(solids: Array, feedstock: Feedstock, figures: Contents, kinetics:
     rows[CATIONS] = (solids * feedstock.strong_cations).sum(axis=0)
     rows[GAS_IN_ACIDS] = gas.sum(axis=0) * (1.0 - kinetics.early_gas_share)
     return rows, np.broadcast_to(gas.sum(axis=0) * kinetics.early_gas_share, (farms,))
-
-
-def oxygen_demand(rows: Array) -> Array:
-    """Chemical oxygen demand [kg] of rows, summed over all but the last axis."""
-    part = rows[:AMMONIA]
-    total: Array = part.reshape(-1, part.shape[-1]).sum(axis=0)
-    return total
-
-
-def nitrogen_in(rows: Array, figures: Contents) -> Array:
-    """Nitrogen [kg] of rows (rows, farms) in all its forms: to be released, as ammonia, bound, and in cells living and spent."""
-    cells = NITROGEN_IN_CELLS * (rows[METHANOGENS] + rows[SPENT])
-    released: Array = (rows[:ACIDS] * figures.nitrogen).sum(axis=0)
-    total: Array = released + rows[AMMONIA] + rows[BOUND] + cells
-    return total
 
 
 def settle(state: State, constants: Equilibria, kinetics: Kinetics) -> None:
