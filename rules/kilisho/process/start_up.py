@@ -17,7 +17,7 @@ from kilisho.process.simulate import simulate
 Array = npt.NDArray[np.float64]
 
 TEMPERATURES = np.arange(10.0, 35.1, 2.5)
-STARTER_SHARES = np.array([0.0, 0.02, 0.05, 0.10, 0.15, 0.20, 0.30, 0.40, 0.50])
+STARTER_SHARES = np.array([0.0, 0.02, 0.04, 0.06, 0.08, 0.10, 0.125, 0.15, 0.20, 0.25, 0.30, 0.40, 0.50])
 # The charge of the surface: dung at 60 kg/m3 of volatile solids (7.5 % total solids), gas space a third of the slurry as in a dome whose
 # inlet stands open; judgement. Longer than this is no start.
 SOLIDS_OF_CHARGE, GAS_SPACE_SHARE, HORIZON = 60.0, 1.0 / 3.0, 200
@@ -52,7 +52,7 @@ def first_charge_days(temperature: Array, starter_share: Array, starts_unaided: 
 
 @lru_cache(maxsize=1)
 def surface() -> Surface:
-    """The grid of ``TEMPERATURES`` and ``STARTER_SHARES``; about a second of work, done once."""
+    """The grid of ``TEMPERATURES`` and ``STARTER_SHARES``; a few seconds of work, done once."""
     warm, share = (axis.ravel() for axis in np.meshgrid(TEMPERATURES, STARTER_SHARES, indexing="ij"))
     shape = TEMPERATURES.size, STARTER_SHARES.size
     return Surface(*(first_charge_days(warm, share, unaided).reshape(shape) for unaided in (True, False)))

@@ -1,0 +1,71 @@
+#!/usr/bin/env python3
+"""Benchmark of the process model: ``python tests/load/process.py``. A year of 1,000 invented farms in one run, on one core.
+
+Prints seconds of the processor and of the clock, the best of several repeats.
+"""
+
+from __future__ import annotations
+
+import argparse
+import os
+import sys
+import time
+from pathlib import Path
+
+ROOT = Path(__file__).resolve().parents[2]
+sys.path[:0] = [str(ROOT), str(ROOT / "rules")]
+# One core: the threads of a linear algebra library would only wait here.
+os.environ.setdefault("OMP_NUM_THREADS", "1")
+
+import numpy as np  # noqa: E402
+
+from kilisho.process import Conditions, Feedstock, History, feedstock, mixed, simulate, working_slurry  # noqa: E402
+
+DAYS = 365
+
+
+def dung(rng: np.random.Generator, farms: int) -> Feedstock:
+    """One substrate with the spread of a sample of farms."""
+    return feedstock(
+        biogas_yield=rng.uniform(0.20, 0.31, farms), degradation_rate=rng.uniform(0.006, 0.020, farms), methane_share=rng.uniform(0.55, 0.65, farms),
+        nitrogen=0.0225, ammonium_share=0.6, potassium=0.014, starts_unaided=True, of_dung=True,
+    )  # fmt: skip
+
+
+def case(farms: int, substrates: int) -> tuple[History, Conditions]:
+    """A charge with some starter on the first day, then feeds every day with some missed, at temperatures of a year."""
+    rng = np.random.default_rng(1)
+    slurry = rng.uniform(0.06, 0.14, (DAYS, farms)) * (rng.random((DAYS, farms)) < 0.9)
+    slurry[0] = 4.0
+    solids = 60.0 / substrates * slurry[:, None, :] * rng.uniform(0.8, 1.2, (DAYS, substrates, farms))
+    season = 22.0 - 5.0 * np.cos(2 * np.pi * np.arange(DAYS) / DAYS)
+    temperature = season[:, None] + rng.uniform(-3, 3, farms)
+    history = History(mixed(*[dung(rng, farms) for _ in range(substrates)]), solids, slurry, working_slurry(1.0))
+    return history, Conditions(rng.uniform(5.5, 7.0, farms), temperature)
+
+
+def measure(farms: int, substrates: int, repeats: int) -> tuple[float, float]:
+    """Best processor and clock seconds of one run."""
+    history, conditions = case(farms, substrates)
+    taken = []
+    for _ in range(repeats):
+        processor, clock = time.process_time(), time.perf_counter()
+        simulate(history, conditions)
+        taken.append((time.process_time() - processor, time.perf_counter() - clock))
+    return min(one for one, _ in taken), min(one for _, one in taken)
+
+
+def main() -> None:
+    """Measure and print."""
+    parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
+    parser.add_argument("--farms", type=int, default=1000)
+    parser.add_argument("--repeats", type=int, default=3)
+    told = parser.parse_args()
+    print(f"{'substrates':>10}{'processor s':>14}{'clock s':>10}   ({told.farms} farms, {DAYS} days)")
+    for substrates in (1, 3):
+        processor, clock = measure(told.farms, substrates, told.repeats)
+        print(f"{substrates:>10}{processor:>14.2f}{clock:>10.2f}", flush=True)
+
+
+if __name__ == "__main__":
+    main()
