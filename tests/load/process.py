@@ -27,7 +27,7 @@ DAYS = 365
 def dung(rng: np.random.Generator, farms: int) -> Feedstock:
     """One substrate with the spread of a sample of farms."""
     return feedstock(
-        biogas_yield=rng.uniform(0.20, 0.31, farms), degradation_rate=rng.uniform(0.006, 0.020, farms), methane_share=rng.uniform(0.55, 0.65, farms),
+        biogas_yield=rng.uniform(0.20, 0.31, farms), degradation_rate=rng.uniform(0.006, 0.020, farms), methane_share=0.6,
         nitrogen=0.0225, ammonium_share=0.6, potassium=0.014, starts_unaided=True, of_dung=True,
     )  # fmt: skip
 
