@@ -60,10 +60,8 @@ def react(state: State, day: Day, figures: Contents, kinetics: Kinetics) -> tupl
     degradable -= formed
     state.pools[AMMONIA] += (figures.nitrogen[:, None] * formed).sum(axis=0)
     gas, source = (figures.carbon_dioxide[:, None] * formed).sum(axis=0), formed.sum(axis=0)
-    spread = np.maximum(day.step * uptake, _EMPTY)
-    gone = -np.expm1(-spread)
     affordable = state.pools[AMMONIA] / (NITROGEN_IN_CELLS * kinetics.cell_yield)
-    taken = np.minimum(before * gone + source * (1.0 - gone / spread), affordable)
+    taken = np.minimum(used_up(before, source, day.step * uptake), affordable)
     _grow(state, taken * kinetics.cell_yield, day)
     acids = before + source
     state.pools[ACIDS] = acids - taken
@@ -74,6 +72,13 @@ def react(state: State, day: Day, figures: Contents, kinetics: Kinetics) -> tupl
     carbon_dioxide = kinetics.early_gas_share * gas + late
     state.gas_share = gas_over(state.gas_share, methane, carbon_dioxide, kinetics.gas_held * held)
     return methane, carbon_dioxide
+
+
+def used_up(before: Array, source: Array, spread: Array) -> Array:
+    """Acids taken up in a step: exact for those there before and a steady source, ``spread`` is the step over the time they last [1]."""
+    spread = np.maximum(spread, _EMPTY)
+    gone = -np.expm1(-spread)
+    return before * gone + source * (1.0 - gone / spread)
 
 
 def left_over(acids: Array, capacity: Array, half: Array) -> Array:
