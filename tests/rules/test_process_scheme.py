@@ -25,7 +25,7 @@ from tests.rules.process_cases import (
 from kilisho.process import Conditions, Feedstock, History, Kinetics, Start, feedstock, simulate
 from kilisho.process.acidity import equilibria, hydrogen
 from kilisho.process.flow import pour
-from kilisho.process.reactions import left_over
+from kilisho.process.uptake import left_over
 
 
 @given(

@@ -17,6 +17,7 @@ from kilisho.formulas.kinetics import temperature_corrected_rate
 from kilisho.process.acidity import Equilibria, equilibria, hydrogen
 from kilisho.process.kinetics import METHANE_PER_COD, NITROGEN_IN_CELLS, Kinetics, growth_rate
 from kilisho.process.state import ACIDS, AMMONIA, GAS_IN_ACIDS, METHANOGENS, SPENT, Contents, State, hold
+from kilisho.process.uptake import gas_over, left_over, used_up
 
 Array = npt.NDArray[np.float64]
 
@@ -72,27 +73,6 @@ def react(state: State, day: Day, figures: Contents, kinetics: Kinetics) -> tupl
     carbon_dioxide = kinetics.early_gas_share * gas + late
     state.gas_share = gas_over(state.gas_share, methane, carbon_dioxide, kinetics.gas_held * held)
     return methane, carbon_dioxide
-
-
-def used_up(before: Array, source: Array, spread: Array) -> Array:
-    """Acids taken up in a step: exact for those there before and a steady source, ``spread`` is the step over the time they last [1]."""
-    spread = np.maximum(spread, _EMPTY)
-    gone = -np.expm1(-spread)
-    return before * gone + source * (1.0 - gone / spread)
-
-
-def left_over(acids: Array, capacity: Array, half: Array) -> Array:
-    """Acids left by an implicit step of Monod uptake; ``capacity`` is what unlimited cells would take, all in the same mass."""
-    excess = acids - capacity - half
-    root = np.sqrt(excess * excess + 4.0 * acids * half)
-    # The sum of two like signs loses no digits: when the excess is below 0 the product of both roots gives the one wanted.
-    return np.where(excess > 0.0, 0.5 * (excess + root), 2.0 * acids * half / (root + np.abs(excess) + _EMPTY))
-
-
-def gas_over(share: Array, methane: Array, carbon_dioxide: Array, held: Array) -> Array:
-    """Carbon dioxide in the gas over the slurry [1] after gas has bubbled through: the slurry holds ``held`` volumes and mixes with it."""
-    half = 0.5 * (methane + carbon_dioxide) / held
-    return np.maximum((share * (1.0 - half) + carbon_dioxide / held) / (1.0 + half), 0.0)
 
 
 def _grow(state: State, grown: Array, day: Day) -> None:
