@@ -165,7 +165,8 @@ def _work_out(asked: Any, ledger: Ledger) -> Work:
     fed = _mix(asked, ledger, supply)
     water_to_feed(fed, asked.dilution, ledger)
     _take_amounts(asked, ledger, fed)
-    warmth = warmth_of(asked.climate, ledger)
+    warmth = warmth_of(asked.climate, ledger).on(asked.digester_ready_on)
+    ledger.put(digester_temperature=warmth.mean)
     cover_id, cover = cover_of(asked.stockpile.cover, ledger)
     days = (
         None if None in (asked.digester_ready_on, asked.stockpile.starts_on) else (asked.digester_ready_on - asked.stockpile.starts_on).days

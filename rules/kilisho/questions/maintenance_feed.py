@@ -203,6 +203,7 @@ def _facts(work: Work) -> dict[str, Any]:
         },
         **{name: values[name] for name in ("total_ammonia_nitrogen", "free_ammonia")},
         "feeding_interval": work.asked.feeding.every,
+        **plan.supply_fact(work),
         "fed_share_of_design": work.ledger.shelf.curve("design_retention", work.warmth.mean)[1] / values["hydraulic_retention_time"],
         **({"digester_temperature": work.warmth.mean} if work.warmth.known else {}),
         **({"slurry_ph": values["slurry_ph"]} if work.asked.slurry_ph is not None else {}),

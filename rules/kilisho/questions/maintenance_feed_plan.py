@@ -12,6 +12,7 @@ from kilisho.formulas.labour import whole_containers
 from kilisho.questions import refusals
 from kilisho.questions.answers import (
     Answer,
+    in_cubic_metres,
     in_cubic_metres_per_day,
     in_days,
     in_grams_per_litre,
@@ -183,6 +184,7 @@ def upkeep(work: Work) -> Answer:
         "grit": {
             "sludge_per_year": in_litres(values["sludge_per_day"] * YEAR),
             "desludging_interval": _desludging_told(work),
+            **_sludge_so_far(work),
             "clean_feed": list(CLEAN_FEED),
         },
     }
@@ -203,6 +205,25 @@ def _grit(work: Work, side: str) -> float:
     shares = [getattr(one, side)["settling_share"] for one in work.fed]
     ash = [one.mass * one.values["total_solids"] * (1 - one.values["volatile_solids_share"]) for one in work.fed]
     return float(sum(mass * share for mass, share in zip(ash, shares, strict=True)))
+
+
+def supply_fact(work: Work) -> dict[str, float]:
+    """How far the herd covers what is stated to be fed, for the substrate that is covered worst."""
+    supply = work.supply.by_substrate
+    covered = [supply[one.id] / one.mass for one in work.fed if one.id in supply and one.mass > 0]
+    return {"supply_sufficiency": min(covered)} if covered else {}
+
+
+def _sludge_so_far(work: Work) -> Answer:
+    """What has settled over the digester's age and the retention that is left; empty where the age is not stated."""
+    age, values = work.asked.digester.age, work.ledger.values
+    if age is None:
+        return {}
+    settled = min(age * values["sludge_per_day"], values["working_volume"])
+    return {
+        "sludge_so_far": in_cubic_metres(settled),
+        "retention_left": in_days((values["working_volume"] - settled) / values["slurry_per_day"]),
+    }
 
 
 def _operation(every: float, ledger: Ledger) -> Answer:

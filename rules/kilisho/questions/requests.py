@@ -104,7 +104,7 @@ class Climate(Ask):
     digester_temperature: Annotated[float | None, f.TEMPERATURE] = Field(None, description="Measured in the slurry.")
     mean_air_temperature: Annotated[float | None, f.TEMPERATURE] = Field(None, description="Mean of the year.")
     yearly_swing: Annotated[float | None, f.TEMPERATURE_SWING] = Field(None, description="Warmest month less coldest month.")
-    warmest_month: Annotated[int | None, f.whole_number(1, 12)] = Field(None, description="1 for January.")
+    warmest_month: Annotated[int | None, f.whole_number(1, 12)] = Field(None, description="1 for January; tells the season of a date.")
     monthly_air_temperature: MonthlyTemperature | None = Field(None, description="Means of the months.")
 
 
