@@ -16,6 +16,7 @@ CROSS_FIELD_CODES = frozenset(
     {
         "dates_disordered",
         "demand_twice",
+        "feed_gives_no_gas",
         "mass_and_share",
         "month_out_of_range",
         "nothing_to_size_for",

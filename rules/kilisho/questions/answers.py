@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import datetime as dt
 from typing import Any, Literal, Protocol
 
 from pydantic import BaseModel, ConfigDict, Field
@@ -175,3 +176,8 @@ in_metres = told_in("length", "m", 4)
 in_kilograms_per_cubic_metre_and_day = told_in("loading", "kg/m3/d", 6)
 in_grams_per_litre = told_in("density", "g/L", 5)
 in_milligrams_per_litre = told_in("density", "mg/L", 3)
+
+
+def plus_days(day: dt.date | None, days: float | None) -> str | None:
+    """``day`` moved by whole days as text, or None where either is unknown."""
+    return None if day is None or days is None else dt.date.fromordinal(day.toordinal() + int(days)).isoformat()

@@ -6,6 +6,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from typing import Any
 
 from kilisho.checks import Compiled, Finding, Parted, Verdict, compile_checks, conclude, part
+from kilisho.farm import GRAPH
 from kilisho.quantities import Contradiction
 from kilisho.rulebook import RulebookData
 from kilisho.units import KINDS, from_canonical
@@ -42,9 +43,11 @@ class Inspector:
         findings.sort(key=_rank)
         return findings
 
-    def shown(self, findings: Iterable[Finding], *, passes: bool = False) -> list[dict[str, Any]]:
-        """The findings as an answer lists them, passes only when asked for."""
-        return [self._show(finding) for finding in findings if passes or finding.verdict is not Verdict.passed]
+    def shown(self, findings: Iterable[Finding], denied: Iterable[Contradiction] = (), *, passes: bool = False) -> list[dict[str, Any]]:
+        """The contradictions and findings as an answer lists them, passes only when asked for."""
+        return [contradiction(one) for one in denied] + [
+            self._show(finding) for finding in findings if passes or finding.verdict is not Verdict.passed
+        ]
 
     def cautions(self, *more: Sequence[str]) -> list[dict[str, Any]]:
         """The operation's own cautions and those that come with substrates and structure, each once."""
@@ -75,9 +78,9 @@ def six_digits(value: float) -> float:
     return float(f"{value:.6g}")
 
 
-def contradiction(found: Contradiction, kind: str) -> dict[str, Any]:
+def contradiction(found: Contradiction) -> dict[str, Any]:
     """A contradiction between stated values, as a finding."""
-    unit = KINDS[kind].canonical.code
+    unit = GRAPH.quantities[found.name].unit
     return {
         "check": "stated_values_agree",
         "verdict": "fail",

@@ -63,7 +63,7 @@ class DailyFeedItem(FeedItem):
 class ChargeItem(FeedItem):
     """A substrate of the first charge."""
 
-    mass: Annotated[float | None, f.STORED_MASS] = Field(None, description="Fresh mass to be charged; worked out when absent.")
+    mass: Annotated[float | None, f.CHARGED_MASS] = Field(None, description="Fresh mass to be charged; worked out when absent.")
     gathered_per_day: Annotated[float | None, f.DAILY_MASS] = Field(
         None, description="What the farm gathers of it per day, for substrates that no animal of the herd gives."
     )

@@ -6,7 +6,7 @@ import math
 from typing import Any
 
 from kilisho.farm import Ledger
-from kilisho.questions.feeding import Supply
+from kilisho.questions.herd import Supply
 
 URINE = "cattle_urine"
 NONE = dict.fromkeys([f"urine_{name}_per_day" for name in ("mass", "solids", "nitrogen", "carbon", "ammonium")] + ["urine_per_day"], 0.0)

@@ -134,8 +134,3 @@ def cover_of(name: str | None, ledger: Ledger) -> tuple[str, Cover]:
     for field in ("volatile_solids_loss", "nitrogen_loss", "moisture_loss", "keeps_for"):
         ledger.assumptions.append(ledger.shelf.assumption("covers", chosen, field))
     return chosen, covers[chosen]
-
-
-def plus_days(day: dt.date | None, days: float | None) -> str | None:
-    """``day`` moved by whole days as text, or None where either is unknown."""
-    return None if day is None or days is None else dt.date.fromordinal(day.toordinal() + int(days)).isoformat()
