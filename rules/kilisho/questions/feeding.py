@@ -23,6 +23,9 @@ PER_DAY = (
     "ammonium_nitrogen_per_day",
     "grit_per_day",
 )
+NO_URINE = dict.fromkeys(
+    [f"urine_{name}_per_day" for name in ("mass", "solids", "nitrogen", "carbon", "ammonium")] + ["urine_per_day"], 0.0
+)
 MEASURABLE = frozenset(SUBSTRATE_QUANTITIES) | {"methane_potential"}
 
 

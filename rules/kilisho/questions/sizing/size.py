@@ -5,9 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from kilisho.faults import Fault, RefusedError
-from kilisho.questions.feeding import totals
+from kilisho.questions.feeding import NO_URINE, totals
 from kilisho.questions.gas import CONDITIONS, gas_of, highest_gas
-from kilisho.questions.maintenance_feed.urine import NONE
 from kilisho.questions.sizing.work import Work
 
 DERIVED = ("slurry_per_day", "slurry_total_solids", "hydraulic_retention_time", "organic_loading_rate")
@@ -55,7 +54,7 @@ def _feed(work: Work, scale: float) -> None:
     """Scale the feed to ``scale`` times its stated (or unit) amount and put its totals into the ledger."""
     for one in work.fed:
         one.mass *= scale
-    work.ledger.put(**totals(work.fed), **NONE)
+    work.ledger.put(**totals(work.fed), **NO_URINE)
 
 
 def _run(work: Work) -> tuple[dict[str, float], dict[str, float]]:
