@@ -23,9 +23,8 @@ PER_DAY = (
     "ammonium_nitrogen_per_day",
     "grit_per_day",
 )
-NO_URINE = dict.fromkeys(
-    [f"urine_{name}_per_day" for name in ("mass", "solids", "nitrogen", "carbon", "ammonium")] + ["urine_per_day"], 0.0
-)
+_OF_URINE = ("urine", "urine_mass", "urine_solids", "urine_nitrogen", "urine_carbon", "urine_ammonium")
+NO_URINE = {f"{name}_per_day": 0.0 for name in _OF_URINE}
 MEASURABLE = frozenset(SUBSTRATE_QUANTITIES) | {"methane_potential"}
 
 
