@@ -17,6 +17,7 @@ CROSS_FIELD_CODES = frozenset(
         "dates_disordered",
         "demand_twice",
         "feed_gives_no_gas",
+        "gas_exceeds_feed",
         "mass_and_share",
         "month_out_of_range",
         "nothing_to_size_for",
@@ -44,6 +45,7 @@ class Fault:
         return "".join("/" + str(part).replace("~", "~0").replace("/", "~1") for part in self.place)
 
     def as_dict(self) -> dict[str, Any]:
+        """The fault as a member of a problem's ``errors``."""
         out: dict[str, Any] = {"pointer": self.pointer, "code": self.code, "detail": self.detail}
         return {**out, "nearest": list(self.nearest)} if self.nearest else out
 

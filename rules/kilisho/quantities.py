@@ -37,6 +37,7 @@ class Quantity:
 
     @property
     def unit(self) -> str:
+        """The canonical unit of the quantity's kind."""
         return KINDS[self.kind].canonical.code
 
 

@@ -10,6 +10,7 @@ from pydantic import BaseModel, ConfigDict, Field
 from kilisho.units import unit_of
 
 Answer = dict[str, Any]
+LAST_ORDINAL = dt.date.max.toordinal()
 
 
 class Told(BaseModel):
@@ -178,6 +179,14 @@ in_grams_per_litre = told_in("density", "g/L", 5)
 in_milligrams_per_litre = told_in("density", "mg/L", 3)
 
 
+def known(**members: Any) -> Answer:
+    """The members that are known; what is not known is left out of an answer rather than told as null."""
+    return {name: value for name, value in members.items() if value is not None}
+
+
 def plus_days(day: dt.date | None, days: float | None) -> str | None:
-    """``day`` moved by whole days as text, or None where either is unknown."""
-    return None if day is None or days is None else dt.date.fromordinal(day.toordinal() + int(days)).isoformat()
+    """``day`` moved by whole days as text; None where either is unknown or the day lies beyond the calendar (year 1 to 9999)."""
+    if day is None or days is None:
+        return None
+    ordinal = day.toordinal() + int(days)
+    return dt.date.fromordinal(ordinal).isoformat() if 1 <= ordinal <= LAST_ORDINAL else None

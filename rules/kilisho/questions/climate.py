@@ -47,6 +47,7 @@ class Warmth:
         return Warmth(self.mean + shift, self.low + shift, self.high + shift, self.coldest, self.known, self.season)
 
     def told(self) -> Answer:
+        """The temperatures as an answer shows them."""
         return {
             "mean": in_celsius(self.mean, self.low, self.high),
             "coldest_month": in_celsius(self.coldest),

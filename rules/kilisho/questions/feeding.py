@@ -41,6 +41,7 @@ class Fed:
 
     @property
     def volume(self) -> float:
+        """Volume as handled."""
         return self.mass / self.values["bulk_density"]
 
 

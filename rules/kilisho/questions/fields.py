@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import datetime as dt
 import math
+import re
 from collections.abc import Callable
 from dataclasses import dataclass
 from difflib import get_close_matches
@@ -46,6 +47,7 @@ class InUnit:
     key: str = "unit"
 
     def windows(self) -> dict[str, _Window]:
+        """The bounds in every unit of the kind."""
         home = unit_of(self.kind, self.unit)
         ends = [bound * home.factor + home.offset for bound in (self.least, self.most)]
         return {
@@ -164,14 +166,13 @@ def plain_number(least: float, most: float) -> Checked:
 
 
 def _read_date(value: Any) -> dt.date:
-    if isinstance(value, str) and len(value) == 10:
+    if isinstance(value, str) and re.fullmatch(_DATE_PATTERN, value):
         try:
             day = dt.date.fromisoformat(value)
         except ValueError:
             pass
         else:
-            if FIRST_YEAR <= day.year <= LAST_YEAR:
-                return day
+            return day
     raise PydanticCustomError(
         "date_expected", "an existing day as YYYY-MM-DD, from {first} to {last}", {"first": FIRST_YEAR, "last": LAST_YEAR}
     )
@@ -282,7 +283,7 @@ NITROGEN = InUnit("share", "1", 0.0001, 0.6)
 METHANE_SHARE = InUnit("share", "1", 0.05, 0.95)
 BULK_DENSITY = InUnit("density", "kg/m3", 20, 2000)
 GAS_YIELD = InUnit("gas_yield", "m3/kg", 0, 2)
-HOURS_PER_DAY = InUnit("hours_per_day", "h/d", 0, 24, above=True)
+HOURS_PER_DAY = InUnit("hours_per_day", "h/d", 0.1, 24)
 PRICE_PER_MASS = InUnit("price_per_mass", "kg", 0, 1e6, key="per")
 CARBON_TO_NITROGEN = plain_number(0.1, 1000)
 WATER_TO_FEED = plain_number(0, 30)

@@ -8,15 +8,16 @@ from typing import Any
 from kilisho.checks import Compiled, Finding, Parted, Verdict, compile_checks, conclude, part
 from kilisho.farm import GRAPH
 from kilisho.quantities import Contradiction
-from kilisho.rulebook import RulebookData
+from kilisho.rulebook import RulebookData, Severity
 from kilisho.units import KINDS, from_canonical
 
 MOST_SHAPES = 1024
+_URGENCY = {severity: rank for rank, severity in enumerate(Severity)}
 _ORDER = {Verdict.failed: 0, Verdict.unknown: 1, Verdict.passed: 2}
 
 
-def _rank(finding: Finding) -> int:
-    return _ORDER[finding.verdict]
+def _rank(finding: Finding) -> tuple[int, int]:
+    return _ORDER[finding.verdict], _URGENCY[finding.compiled.severity]
 
 
 class Inspector:

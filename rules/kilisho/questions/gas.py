@@ -12,6 +12,8 @@ from kilisho.formulas.kinetics import chen_hashimoto_cattle_parameter, chen_hash
 from kilisho.questions.feeding import PER_DAY, Fed
 
 GAS = ("biogas_per_day", "share_of_potential")
+RANGED = ("biogas_per_day", "share_of_potential")
+RATE = "degradation_rate"
 CONDITIONS = ("hydraulic_retention_time", "digester_temperature", "tanks_in_series")
 # Where the growth kinetics were measured: 20 to 60 Cel, up to 100 kg volatile solids per cubic metre.
 LEAST_GROWTH_TEMPERATURE, MOST_SOLIDS_CONCENTRATION = 20.0, 100.0
@@ -37,23 +39,34 @@ def gas_of(fed: Sequence[Fed], conditions: dict[str, float], side: str = "values
     }
 
 
-def highest_gas(fed: Sequence[Fed], conditions: dict[str, float], ledger: Ledger) -> dict[str, float]:
-    """The high end of the gas: all properties high, or what the growth kinetics give where that is more.
+def gas_range(fed: Sequence[Fed], conditions: dict[str, float], ledger: Ledger) -> tuple[dict[str, float], dict[str, float]]:
+    """The low and high end of the gas and of the share of the potential, around the typical values in the ledger.
 
-    First-order decay fitted to handbook yields promises too little for warm, well run plants; growth kinetics with the highest usual
-    methane potential, less what an unstirred digester does not reach, bound the answer from above.
+    Low has every property at its low end, high at its high end; the rate is tried at both, since a slow substrate whose yield is
+    measured at 25 Cel and 60 d has the more left to give in a warmer or longer retention. Where the growth kinetics give
+    more than that, they are the high end: first-order decay fitted to handbook yields promises too little for warm, well run plants.
     """
-    high = gas_of(fed, conditions, "high")
+    low = [gas_of(_with_rate(fed, rate), conditions, "low") for rate in ("low", "high")]
+    high = [gas_of(_with_rate(fed, rate), conditions, "high") for rate in ("low", "high")]
+    lowest = {name: min([ledger.values[name], *(one[name] for one in low)]) for name in RANGED}
+    highest = {name: max([ledger.values[name], *(one[name] for one in high)]) for name in RANGED}
     grown = _grown_gas(fed, conditions, ledger)
-    if grown <= high["biogas_per_day"]:
-        return high
-    return {**high, "biogas_per_day": grown, "share_of_potential": min(1.0, high["share_of_potential"] * grown / high["biogas_per_day"])}
+    if grown > highest["biogas_per_day"] > 0:
+        share = min(1.0, highest["share_of_potential"] * grown / highest["biogas_per_day"])
+        highest = {"biogas_per_day": grown, "share_of_potential": share}
+    return lowest, highest
+
+
+def _with_rate(fed: Sequence[Fed], side: str) -> list[Fed]:
+    """The substrates with their degradation rate at one end, whichever end is asked of the other properties."""
+    rates = [{RATE: getattr(one, side)[RATE]} for one in fed]
+    return [Fed(one.id, one.entry, one.mass, one.values, one.low | rate, one.high | rate) for one, rate in zip(fed, rates, strict=True)]
 
 
 def _grown_gas(fed: Sequence[Fed], conditions: dict[str, float], ledger: Ledger) -> float:
-    """Biogas as used per day by the growth kinetics; 0 where they are not valid or not known for every substrate."""
+    """Biogas as used per day by the growth kinetics; 0 where they are not valid, not known, or a potential was measured."""
     temperature, retention = conditions["digester_temperature"], conditions["hydraulic_retention_time"]
-    if temperature < LEAST_GROWTH_TEMPERATURE or any(one.entry.growth_model is None for one in fed):
+    if temperature < LEAST_GROWTH_TEMPERATURE or any(one.entry.growth_model is None or "biogas_potential" in one.values for one in fed):
         return 0.0
     reach = ledger.practice("growth_model_reach")
     concentration = min(ledger.values["volatile_solids_per_day"] / ledger.values["slurry_per_day"], MOST_SOLIDS_CONCENTRATION)

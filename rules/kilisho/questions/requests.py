@@ -94,7 +94,7 @@ class Dilution(Ask):
 class MonthlyTemperature(Ask):
     """Twelve monthly means, January first."""
 
-    values: list[Annotated[float, f.plain_number(-60, 160)]] = Field(min_length=12, max_length=12, description="January to December.")
+    values: list[Annotated[float, f.plain_number(-80, 340)]] = Field(min_length=12, max_length=12, description="January to December.")
     unit: Annotated[str, f.one_of(("Cel", "K", "[degF]"))] = Field("Cel", description="UCUM code.")
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 from kilisho.farm import Ledger
-from kilisho.questions.answers import Answer, in_cubic_metres, in_kilograms, in_number, in_percent
+from kilisho.questions.answers import Answer, in_cubic_metres, in_kilograms, in_number, in_percent, known
 from kilisho.questions.carrying import containers_of
 from kilisho.questions.digester import digester_contradictions
 from kilisho.questions.findings import Inspector
@@ -49,7 +49,7 @@ def _amounts(work: Work) -> Answer:
         "starter_slurry": in_kilograms(work.asked.starter_slurry),
         "slurry_total_solids": in_percent(values["first_charge_total_solids"]),
         "substrates": [shape.substrate(one, values["substrate_mass"]) for one in work.fed],
-        "animal_days": None if days is None else in_number(days),
+        **known(animal_days=None if days is None else in_number(days)),
     }
 
 

@@ -29,7 +29,7 @@ class HeapAccount(Told):
     """The heap day by day in kilograms; on every day brought = on_heap + volatile_solids_lost + water_lost."""
 
     unit: str
-    first_day: str | None = Field(description="Date of the first entry, which is the state before collection.")
+    first_day: str | None = Field(None, description="Date of the first entry, which is the state before collection.")
     brought: list[float]
     on_heap: list[float]
     volatile_solids_lost: list[float]
@@ -143,7 +143,8 @@ class FirstChargeAnswer(Common):
     slurry_total_solids: Amount
     substrates: list[SubstrateShare]
     animal_days: Amount | None = Field(
-        description="Null where no animal gives the main substrate. Days of one animal's dung; as many animals would give it in one day."
+        None,
+        description="Days of one animal's dung, which as many animals give in one day; absent where no animal gives the main substrate.",
     )
     stockpile: StockpileTold
     containers: list[ContainerCount]

@@ -6,7 +6,7 @@ import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from kilisho.questions.answers import Answer, in_days, in_kilograms_per_day, plus_days
+from kilisho.questions.answers import Answer, in_days, in_kilograms_per_day, known, plus_days
 from kilisho.questions.first_charge.work import Work
 
 Row = tuple[str, int, str]
@@ -50,8 +50,10 @@ def start_up(work: Work, flame: FirstFlame) -> Answer:
     return {
         "digester_temperature": work.warmth.told(),
         "days_to_first_burnable_gas": in_days(flame.typical, flame.low, flame.high),
-        "first_burnable_gas_from": plus_days(filled, math.floor(flame.low)),
-        "first_burnable_gas_until": plus_days(filled, math.ceil(flame.high)),
+        **known(
+            first_burnable_gas_from=plus_days(filled, math.floor(flame.low)),
+            first_burnable_gas_until=plus_days(filled, math.ceil(flame.high)),
+        ),
         "vent_completely": cycles,
         "starts_unaided": flame.starts_unaided,
         "steps": [step.format(cycles=cycles) for step in STEPS],
@@ -78,7 +80,7 @@ def schedule(work: Work, flame: FirstFlame, fill_days: int, *, complete: bool) -
     """Everything in order of days; day 0 is the first day of filling. ``complete`` says that nothing is lacking for it."""
     rows = sorted([*_before(work), *_from_filling(work, flame, fill_days - 1, complete=complete)], key=lambda row: row[1])
     day_zero = work.asked.digester_ready_on
-    return [{"event": name, "day": day, "date": plus_days(day_zero, day), "text": text} for name, day, text in rows]
+    return [{"event": name, "day": day, **known(date=plus_days(day_zero, day)), "text": text} for name, day, text in rows]
 
 
 def _before(work: Work) -> Sequence[Row]:

@@ -6,7 +6,7 @@ import datetime as dt
 import math
 
 from kilisho.farm import Ledger
-from kilisho.questions.answers import Answer, in_cubic_metres, in_days, in_kilograms, in_litres, in_years, plus_days
+from kilisho.questions.answers import Answer, in_cubic_metres, in_days, in_kilograms, in_litres, in_years, known, plus_days
 from kilisho.questions.maintenance_feed.work import Work
 
 YEAR = 365.25
@@ -40,7 +40,7 @@ def upkeep(work: Work) -> Answer:
         },
         "grit": {
             "sludge_per_year": in_litres(values["sludge_per_day"] * YEAR),
-            "desludging_interval": _desludging_told(work),
+            **known(desludging_interval=_desludging_told(work)),
             **_sludge_so_far(work),
             "clean_feed": list(CLEAN_FEED),
         },
@@ -109,5 +109,5 @@ def schedule(work: Work) -> list[Answer]:
 
 
 def _event(start: dt.date | None, name: str, day: int, every: float | None, text: str) -> Answer:
-    repeats = {} if every is None else {"repeats_every": in_days(every)}
-    return {"event": name, "day": day, "date": plus_days(start, day), "text": text, **repeats}
+    repeats = None if every is None else in_days(every)
+    return {"event": name, "day": day, "text": text, **known(date=plus_days(start, day), repeats_every=repeats)}

@@ -6,13 +6,13 @@ from dataclasses import dataclass
 from typing import Any
 
 from kilisho.farm import Ledger
-from kilisho.faults import RefusedError
+from kilisho.faults import Fault, RefusedError
 from kilisho.questions import refusals
 from kilisho.questions.carrying import lifted_load
 from kilisho.questions.climate import Warmth, warmth_of
 from kilisho.questions.digester import take_digester
 from kilisho.questions.feeding import Fed, feed_facts, menu_of, scale_to, totals, water_to_feed
-from kilisho.questions.gas import CONDITIONS, gas_of, highest_gas
+from kilisho.questions.gas import CONDITIONS, gas_of, gas_range
 from kilisho.questions.herd import Supply, supply_of
 from kilisho.questions.maintenance_feed.urine import take_urine
 from kilisho.questions.stated_facts import values_by_id
@@ -70,7 +70,10 @@ def work_out(asked: Any, ledger: Ledger) -> Work:
     ledger.solve(*FLOWS)
     take_urine(asked.urine, supply, ledger)
     low, high = _gas(fed, ledger)
-    if ledger.solve(*BALANCES)["sludge_per_day"]:
+    balances = ledger.solve(*BALANCES)
+    if balances["digestate_mass_per_day"] <= 0:
+        raise RefusedError([Fault(("feed",), "gas_exceeds_feed", "with these properties more would leave as gas than is fed")])
+    if balances["sludge_per_day"]:
         ledger.solve("desludging_interval")
     return Work(asked, ledger, structure_id, structure, supply, fed, warmth, low, high)
 
@@ -85,7 +88,7 @@ def _gas(fed: list[Fed], ledger: Ledger) -> tuple[dict[str, float], dict[str, fl
     """The day's gas at typical properties into the ledger, and at all low and all high ones."""
     conditions = {name: ledger.values[name] for name in CONDITIONS}
     ledger.put(**gas_of(fed, conditions))
-    return gas_of(fed, conditions, "low"), highest_gas(fed, conditions, ledger)
+    return gas_range(fed, conditions, ledger)
 
 
 def _refuse(asked: Any) -> None:

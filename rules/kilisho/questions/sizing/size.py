@@ -6,11 +6,12 @@ from dataclasses import dataclass
 
 from kilisho.faults import Fault, RefusedError
 from kilisho.questions.feeding import NO_URINE, totals
-from kilisho.questions.gas import CONDITIONS, gas_of, highest_gas
+from kilisho.questions.gas import CONDITIONS, gas_of, gas_range
 from kilisho.questions.sizing.work import Work
 
 DERIVED = ("slurry_per_day", "slurry_total_solids", "hydraulic_retention_time", "organic_loading_rate")
 SLACK = 1e-9
+LEAST_WATER = 1e-9
 
 
 @dataclass(slots=True)
@@ -47,7 +48,7 @@ def size(work: Work) -> Sized:
     ledger.solve("working_volume", "gas_storage_volume", *DERIVED, "water_per_day")
     low, high = _run(work)
     ledger.solve("gas_storage_needed")
-    return Sized(limited_by, needed, total, low, high, sides, _water_sufficiency(work))
+    return Sized(limited_by, needed, total, low, high, sides, _water_sufficiency(work, sides))
 
 
 def _feed(work: Work, scale: float) -> None:
@@ -61,7 +62,7 @@ def _run(work: Work) -> tuple[dict[str, float], dict[str, float]]:
     values = work.ledger.values
     conditions = {name: values[name] for name in CONDITIONS}
     work.ledger.put(**gas_of(work.fed, conditions))
-    return gas_of(work.fed, conditions, "low"), highest_gas(work.fed, conditions, work.ledger)
+    return gas_range(work.fed, conditions, work.ledger)
 
 
 def _sides(work: Work) -> dict[str, float]:
@@ -73,7 +74,7 @@ def _sides(work: Work) -> dict[str, float]:
     if not sides:
         raise RefusedError([Fault(("feed",), "feed_gives_no_gas", "cannot meet a gas demand: none of these substrates gives gas")])
     # Without any water the other sides decide, and the water checks speak.
-    if work.asked.water_available and unit["water"] > 0:
+    if work.asked.water_available and unit["water"] > LEAST_WATER:
         sides["water"] = work.asked.water_available / unit["water"]
     return sides
 
@@ -91,7 +92,9 @@ def unit_of(work: Work) -> dict[str, float]:
     }
 
 
-def _water_sufficiency(work: Work) -> float | None:
-    """Water there is against the water that the farm's own feed would need, before any cut for lack of water."""
-    needed = work.ledger.values["water_per_day"]
-    return None if work.asked.water_available is None or not needed else work.asked.water_available / needed
+def _water_sufficiency(work: Work, sides: dict[str, float]) -> float | None:
+    """Water there is against the water that supply or demand would ask for, before any cut for lack of water."""
+    if work.asked.water_available is None or work.ledger.values["water_to_feed_by_volume"] <= LEAST_WATER:
+        return None
+    wanted = min([scale for name, scale in sides.items() if name != "water"])
+    return sides.get("water", 0.0) / wanted
