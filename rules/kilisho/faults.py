@@ -10,6 +10,8 @@ from typing import Any
 from pydantic import ValidationError
 
 Place = tuple[str | int, ...]
+# Looking for near names is slow; a body of thousands of unknown members must not hold a worker.
+MOST_SUGGESTIONS = 20
 
 # Faults between members of a request, which its JSON Schema cannot say.
 CROSS_FIELD_CODES = frozenset(
@@ -64,7 +66,9 @@ class RefusedError(ValueError):
 
 def faults_of(error: ValidationError, known_fields: Iterable[str] = ()) -> list[Fault]:
     """pydantic's errors as faults. Neither the input nor pydantic's addresses are passed on."""
-    return [_fault(item, tuple(known_fields)) for item in error.errors(include_url=False, include_input=False)]
+    known = tuple(known_fields)
+    errors = error.errors(include_url=False, include_input=False)
+    return [_fault(item, known if place < MOST_SUGGESTIONS else ()) for place, item in enumerate(errors)]
 
 
 _WORDS = {

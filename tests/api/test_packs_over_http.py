@@ -29,7 +29,8 @@ substrates:
     retention_factor: {typical: 1.5, unit: "1", basis: judgement}
     starts_unaided: false
 facts:
-  distance_to_school: {name: Distance to the school, group: site, field: distance_to_school, kind: length, unit: m, at_least: 0, at_most: 9999}
+  distance_to_school:
+    {name: Distance to the school, group: site, field: distance_to_school, kind: length, unit: m, at_least: 0, at_most: 9999}
 checks:
   school_distance:
     title: The plant is at least 40 m from the school

@@ -25,9 +25,8 @@ def _field(schema: Mapping[str, Any]) -> TypeAdapter[float]:
     """The engine's own reader of the quantity that ``schema`` describes."""
     bare, stated = schema["anyOf"][0], schema["anyOf"][1]
     [key] = set(stated["properties"]) - {"value"}
-    above = "exclusiveMinimum" in bare
-    least = bare["exclusiveMinimum" if above else "minimum"]
-    return TypeAdapter(Annotated[float, InUnit(schema["x-kind"], schema["x-unit"], least, bare["maximum"], above=above, key=key)])
+    least = bare["minimum"]
+    return TypeAdapter(Annotated[float, InUnit(schema["x-kind"], schema["x-unit"], least, bare["maximum"], key=key)])
 
 
 def _around(window: Mapping[str, Any]) -> Iterator[float]:

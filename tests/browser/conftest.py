@@ -52,6 +52,7 @@ def open_browser(tmp_path: Path) -> Iterator[Open]:
 
 
 def requested(browser: webdriver.Chrome) -> list[str]:
-    """Every address that the browser has asked for, answered or not, since this was last called."""
+    """Every address that the browser has asked for, answered or not; its own start page aside."""
     events: list[dict[str, Any]] = [json.loads(entry["message"])["message"] for entry in browser.get_log("performance")]
-    return [event["params"]["request"]["url"] for event in events if event["method"] == "Network.requestWillBeSent"]
+    urls = [event["params"]["request"]["url"] for event in events if event["method"] == "Network.requestWillBeSent"]
+    return [url for url in urls if not url.startswith("chrome://")]

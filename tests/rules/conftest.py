@@ -254,7 +254,7 @@ def first_charges() -> st.SearchStrategy[Json]:
         digester_ready_on=DATES,
         purchases=purchases(),
         containers=containers(),
-        labour=maybe({"people": st.integers(1, 1000), "hours_per_day": measure(0.01, 24, "h/d") | st.sampled_from([1e-9])}),
+        labour=maybe({"people": st.integers(1, 1000), "hours_per_day": measure(0.1, 24, "h/d")}),
         climate=climates(),
         water_available=measure(0, 1e6, "L/d"),
         water_distance=measure(0, 500_000, "m"),
@@ -283,9 +283,9 @@ def sizings() -> st.SearchStrategy[Json]:
         herd=herds(),
         feed=feeds(0, mass=measure(0.001, 1e5, "kg/d")),
         dilution=dilutions(),
-        gas_demand=measure(1e-6, 1e3, "m3/d"),
+        gas_demand=measure(1e-3, 1e3, "m3/d"),
         appliances=st.lists(
-            maybe({"appliance": ids("appliances")}, count=st.integers(1, 1000), hours_per_day=measure(0.01, 24, "h/d")), max_size=2
+            maybe({"appliance": ids("appliances")}, count=st.integers(1, 1000), hours_per_day=measure(0.1, 24, "h/d")), max_size=2
         ),
         people_cooked_for=st.integers(1, 10_000),
         climate=climates(),

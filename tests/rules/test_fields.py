@@ -64,7 +64,7 @@ def test_words_and_counts_accept_exactly_what_they_publish(name: str, said: Any)
 def test_the_validated_value_is_canonical(name: str, data: st.DataObject) -> None:
     field = FIELDS[name]
     code, window = data.draw(st.sampled_from(sorted(field.windows().items())))
-    number = data.draw(st.floats(window.least, window.most, exclude_min=field.above))
+    number = data.draw(st.floats(window.least, window.most))
     found = adapter(field).validate_python({"value": number, field.key: code})
     assert found == pytest.approx(to_canonical(number, field.kind, code), rel=1e-12, abs=1e-12)
 
@@ -75,7 +75,7 @@ def test_the_bounds_hold_in_every_unit(name: str) -> None:
     for code, window in field.windows().items():
         width = (window.most - window.least) * 1e-6
         assert accepts(field, {"value": window.most, field.key: code})
-        assert accepts(field, {"value": window.least, field.key: code}) is not field.above
+        assert accepts(field, {"value": window.least, field.key: code})
         assert not accepts(field, {"value": window.most + width, field.key: code})
         assert not accepts(field, {"value": window.least - width, field.key: code})
 

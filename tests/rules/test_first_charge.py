@@ -46,7 +46,7 @@ def test_the_charge_adds_up(body: Json) -> None:
     assert sum(value(one, "mass") for one in answer["substrates"]) == pytest.approx(value(answer, "substrate_mass"), rel=1e-5, abs=1e-2)
     assert sum(value(one, "share") for one in answer["substrates"]) == pytest.approx(100, abs=1e-3)
     assert all(value(answer, name) >= 0 for name in ("substrate_mass", "water_volume"))
-    assert answer["animal_days"] is None or value(answer, "animal_days") >= 0
+    assert "animal_days" not in answer or value(answer, "animal_days") >= 0
 
 
 @given(first_charges())
@@ -98,7 +98,7 @@ def test_days_needed_is_the_first_day_with_enough() -> None:
 def test_without_dates_the_heap_is_gathered_until_it_suffices() -> None:
     heap = charge(stockpile={"cover": "sheet"}, digester_ready_on=None)["stockpile"]
     assert heap["enough"] is True
-    assert (heap["start_by"], heap["enough_on"]) == (None, None)
+    assert not {"start_by", "enough_on"} & set(heap)
     assert value(heap, "oldest") == value(heap, "days_needed")
 
 
@@ -110,8 +110,8 @@ def test_what_lies_there_already_counts() -> None:
 
 def test_a_herd_that_gives_nothing_never_suffices() -> None:
     answer = charge(herd=[{"animal": "dairy_cow", "count": 8, "housing": "grazing"}])
-    assert answer["stockpile"]["days_needed"] is None
-    assert answer["stockpile"]["start_by"] is None
+    assert "days_needed" not in answer["stockpile"]
+    assert "start_by" not in answer["stockpile"]
     assert "never suffices" in answer["stockpile"]["in_words"]
     [wait] = [one for one in answer["stockpile"]["remedies"] if one["remedy"] == "wait"]
     assert wait["possible"] is False
