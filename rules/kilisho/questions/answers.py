@@ -181,7 +181,7 @@ in_milligrams_per_litre = told_in("density", "mg/L", 3)
 
 def known(**members: Any) -> Answer:
     """The members that are known; what is not known is left out of an answer rather than told as null."""
-    return {name: value for name, value in members.items() if value is not None}
+    return members if None not in members.values() else {name: value for name, value in members.items() if value is not None}
 
 
 def plus_days(day: dt.date | None, days: float | None) -> str | None:

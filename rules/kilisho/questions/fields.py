@@ -61,6 +61,7 @@ class InUnit:
     def json_schema(self) -> Schema:
         """Bare number or value with unit, with the bounds of each unit."""
         windows = self.windows()
+
         def bounded(window: _Window) -> Schema:
             return {"type": "number", "minimum": window.least, "maximum": window.most}
 

@@ -79,8 +79,10 @@ def _ramp(work: Work) -> list[Answer]:
 def schedule(work: Work, flame: FirstFlame, fill_days: int, *, complete: bool) -> list[Answer]:
     """Everything in order of days; day 0 is the first day of filling. ``complete`` says that nothing is lacking for it."""
     rows = sorted([*_before(work), *_from_filling(work, flame, fill_days - 1, complete=complete)], key=lambda row: row[1])
-    day_zero = work.asked.digester_ready_on
-    return [{"event": name, "day": day, **known(date=plus_days(day_zero, day)), "text": text} for name, day, text in rows]
+    filled = work.asked.digester_ready_on
+    if filled is None:
+        return [{"event": name, "day": day, "text": text} for name, day, text in rows]
+    return [{"event": name, "day": day, **known(date=plus_days(filled, day)), "text": text} for name, day, text in rows]
 
 
 def _before(work: Work) -> Sequence[Row]:
