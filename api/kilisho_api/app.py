@@ -7,6 +7,7 @@ from functools import cache
 from typing import cast
 
 from litestar import Litestar
+from litestar.handlers import HTTPRouteHandler
 from litestar.types import ASGIApp
 
 from kilisho import packs
@@ -39,15 +40,7 @@ def assemble(settings: Settings, rulebook: Rulebook, questions: Mapping[str, Que
     """The service over a rulebook and its questions that are loaded already."""
     meter = Meter()
     app = Litestar(
-        route_handlers=[
-            *(operations.handler(question) for question in questions.values()),
-            *catalogue.handlers(rulebook, GRAPH, settings.catalogue_max_age),
-            *health.handlers(health.SelfCheck(questions), meter, rulebook.identity),
-            *docs.handlers(),
-            page("/openapi.json", _contract(settings, rulebook, questions)),
-            problem_pages.handler(),
-            home.handler(questions, catalogue.NAMES, rulebook.identity),
-        ],
+        route_handlers=_routes(settings, rulebook, questions, meter),
         exception_handlers=problems.handlers(),
         openapi_config=None,
         request_max_body_size=settings.largest_body,
@@ -56,6 +49,18 @@ def assemble(settings: Settings, rulebook: Rulebook, questions: Mapping[str, Que
     inner = cast("App", app.asgi_handler)
     app.asgi_handler = cast("ASGIApp", _layered(inner, meter, settings.cors_origins))
     return app
+
+
+def _routes(settings: Settings, rulebook: Rulebook, questions: Mapping[str, Question], meter: Meter) -> list[HTTPRouteHandler]:
+    return [
+        *(operations.handler(question) for question in questions.values()),
+        *catalogue.handlers(rulebook, GRAPH, settings.catalogue_max_age),
+        *health.handlers(health.SelfCheck(questions), meter, rulebook.identity),
+        *docs.handlers(),
+        page("/openapi.json", _contract(settings, rulebook, questions)),
+        problem_pages.handler(),
+        home.handler(questions, catalogue.NAMES, rulebook.identity),
+    ]
 
 
 def _contract(settings: Settings, rulebook: Rulebook, questions: Mapping[str, Question]) -> Callable[[], Document]:

@@ -25,6 +25,7 @@ class Document:
 
     @cached_property
     def all_headers(self) -> dict[str, str]:
+        """Its own headers and those that every document carries."""
         keep = f"public, max-age={self.max_age}" if self.max_age else "no-cache"
         return {**self.headers, "etag": strong_tag(self.body), "cache-control": keep}
 

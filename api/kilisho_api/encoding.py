@@ -6,6 +6,7 @@ import math
 from typing import Any
 
 import orjson
+from pydantic_core import to_json
 
 
 class NotFiniteError(ArithmeticError):
@@ -15,19 +16,16 @@ class NotFiniteError(ArithmeticError):
 def encode(value: Any) -> bytes:
     """``value`` as JSON; raises :class:`NotFiniteError` rather than let a number vanish."""
     body = orjson.dumps(value)
-    # orjson writes NaN and infinity as null without a word, so only a body with a null needs the walk.
-    if b"null" in body:
+    # orjson writes NaN and infinity as null without a word. Only then is the slower encoder asked, which writes them out.
+    if b"null" in body and any(mark in to_json(value) for mark in (b"NaN", b"Infinity")):
         _refuse_non_finite(value, "")
     return body
 
 
 def _refuse_non_finite(value: Any, path: str) -> None:
-    if isinstance(value, float):
-        if not math.isfinite(value):
-            raise NotFiniteError(f"not a finite number at {path or '/'}")
-    elif isinstance(value, dict):
-        for key, inner in value.items():
-            _refuse_non_finite(inner, f"{path}/{key}")
-    elif isinstance(value, list | tuple):
-        for index, inner in enumerate(value):
-            _refuse_non_finite(inner, f"{path}/{index}")
+    """Names the place; the words NaN and Infinity may also stand in a text."""
+    if isinstance(value, float) and not math.isfinite(value):
+        raise NotFiniteError(f"not a finite number at {path or '/'}")
+    inner = value.items() if isinstance(value, dict) else enumerate(value) if isinstance(value, list | tuple) else ()
+    for key, part in inner:
+        _refuse_non_finite(part, f"{path}/{key}")

@@ -18,9 +18,11 @@ class ProblemType:
 
     @property
     def address(self) -> str:
+        """Where the service explains this type."""
         return f"/problems/{self.slug}"
 
     def as_dict(self) -> dict[str, str | int]:
+        """The type as its JSON page shows it."""
         return {"type": self.address, "status": self.status, "title": self.title, "about": self.about, "remedy": self.remedy}
 
 

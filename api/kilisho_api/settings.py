@@ -73,7 +73,7 @@ class Settings:
     """
 
     host: str = _setting("127.0.0.1", _host, "Address to listen on; 0.0.0.0 inside a container.")
-    port: int = _setting(8000, whole_number(1, 65_535), "Port to listen on.")
+    port: int = _setting(8080, whole_number(1, 65_535), "Port to listen on.")
     workers: int = _setting(1, whole_number(1, 64), "Processes that answer; one for each core is a good start.")
     packs: tuple[str, ...] = _setting((), _paths, "Packs laid over the base pack, in order, separated like a search path.")
     largest_body: int = _setting(1_000_000, whole_number(1_000, 100_000_000), "Largest request body in bytes.")

@@ -23,9 +23,11 @@ class Verdict(StrEnum):
     unknown = "unknown"
 
 
+_PASSED, _FAILED = Verdict.passed, Verdict.failed
 Facts = Mapping[str, Any]
 Test = Callable[[Any], bool]
 
+_URGENCY = {severity: rank for rank, severity in enumerate(Severity)}
 _TESTS: dict[str, Callable[[Any], Test]] = {
     "at_least": lambda bound: lambda value: value >= bound,
     "at_most": lambda bound: lambda value: value <= bound,
@@ -48,6 +50,7 @@ class Compiled:
     test: Test
     when: tuple[tuple[str, Test], ...]
     severity: Severity
+    urgency: int
     check: Check
     bound: dict[str, Any]
 
@@ -63,10 +66,12 @@ class Finding(NamedTuple):
 
 def compile_checks(data: RulebookData, asked_in: str) -> tuple[Compiled, ...]:
     """The checks that an operation evaluates, in falling severity."""
-    order = list(Severity)
     chosen = [(name, check) for name, check in data.checks.items() if asked_in in check.asked_in]
-    chosen.sort(key=lambda item: order.index(item[1].severity))
+    chosen.sort(key=lambda item: _URGENCY[item[1].severity])
     return tuple(_compile(name, check, data.facts) for name, check in chosen)
+
+
+When = tuple[tuple[str, Test], ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -74,23 +79,24 @@ class Parted:
     """Checks parted by what one set of stated names leaves open: work that need not be done again for the next farm."""
 
     answerable: tuple[Compiled, ...]
+    conditional: tuple[Compiled, ...]
     unknown: tuple[Finding, ...]
-    unless_excluded: tuple[tuple[Finding, tuple[tuple[str, Test], ...]], ...]
+    unless_excluded: tuple[tuple[Finding, When], ...]
 
 
 def part(checks: Iterable[Compiled], stated: Collection[str]) -> Parted:
-    """Part ``checks`` by the names that are stated: answerable, unknown, and unknown unless a stated ``when`` rules them out."""
-    answerable, unknown, unless = list[Compiled](), list[Finding](), list[tuple[Finding, tuple[tuple[str, Test], ...]]]()
+    """Part ``checks`` by the names that are stated: answerable (always, or if their ``when`` holds) and unknown (likewise)."""
+    answerable, conditional = list[Compiled](), list[Compiled]()
+    unknown, unless = list[Finding](), list[tuple[Finding, When]]()
     for check in checks:
         missing = tuple(name for name in (*(name for name, _ in check.when), check.subject) if name not in stated)
         known = tuple(item for item in check.when if item[0] in stated)
-        if not missing:
-            answerable.append(check)
-        elif known:
-            unless.append((Finding(check, Verdict.unknown, None, missing), known))
+        finding = Finding(check, Verdict.unknown, None, missing)
+        if missing:
+            unless.append((finding, known)) if known else unknown.append(finding)
         else:
-            unknown.append(Finding(check, Verdict.unknown, None, missing))
-    return Parted(tuple(answerable), tuple(unknown), tuple(unless))
+            (conditional if check.when else answerable).append(check)
+    return Parted(tuple(answerable), tuple(conditional), tuple(unknown), tuple(unless))
 
 
 def evaluate(checks: Iterable[Compiled], facts: Facts) -> list[Finding]:
@@ -103,17 +109,22 @@ def conclude(parted: Parted, facts: Facts) -> list[Finding]:
 
     ``facts`` must state exactly the names for which the checks were parted.
     """
-    found = [_answer(check, facts[check.subject]) for check in parted.answerable if _applies(check.when, facts)]
-    found += [finding for finding, known in parted.unless_excluded if _applies(known, facts)]
-    return found + list(parted.unknown)
+    asked = [*parted.answerable, *[check for check in parted.conditional if _holds(check.when, facts)]]
+    found = [_answer(check, facts[check.subject]) for check in asked]
+    found += [finding for finding, known in parted.unless_excluded if _holds(known, facts)]
+    found += parted.unknown
+    return found
 
 
-def _applies(when: tuple[tuple[str, Test], ...], facts: Facts) -> bool:
-    return all(test(facts[name]) for name, test in when) if when else True
+def _holds(when: When, facts: Facts) -> bool:
+    for name, test in when:  # noqa: SIM110 a generator would cost more than the tests
+        if not test(facts[name]):
+            return False
+    return True
 
 
 def _answer(check: Compiled, value: Any) -> Finding:
-    return Finding(check, Verdict.passed if check.test(value) else Verdict.failed, value)
+    return Finding(check, _PASSED if check.test(value) else _FAILED, value)
 
 
 def overall(findings: Sequence[Finding]) -> str:
@@ -133,7 +144,8 @@ def overall(findings: Sequence[Finding]) -> str:
 def _compile(name: str, check: Check, facts: Mapping[str, Fact]) -> Compiled:
     when = tuple((subject, _test(condition, facts[subject])) for subject, condition in check.when.items())
     bound = check.must.model_dump(mode="json", by_alias=True, exclude_none=True)
-    return Compiled(name, check.subject, _test(check.must, facts[check.subject]), when, check.severity, check, bound)
+    test = _test(check.must, facts[check.subject])
+    return Compiled(name, check.subject, test, when, check.severity, _URGENCY[check.severity], check, bound)
 
 
 def _test(condition: Condition, fact: Fact) -> Test:

@@ -27,7 +27,7 @@ def ask(chosen: Namespace) -> int:
     questions = _questions(chosen.packs)
     question = questions.get(chosen.operation)
     if question is None:
-        nearest = get_close_matches(chosen.operation, questions, n=3, cutoff=0.4) or list(questions)
+        nearest = get_close_matches(chosen.operation, questions, n=3, cutoff=0.6) or list(questions)
         raise UnusableError(f"no operation is called {chosen.operation!r}; did you mean {' or '.join(nearest)}?")
     try:
         answer = question.ask(_read(chosen.file), chosen.explain)

@@ -113,6 +113,7 @@ class Shelf:
         return self.data.practice.figures[name]
 
     def curve(self, name: str, temperature: float) -> tuple[float, float, float]:
+        """Low, typical and high of a curve of practice at ``temperature`` [Cel]."""
         return read_curve(self.data.practice.curves[name], temperature)
 
     def assumption(self, section: str, of: str, field: str) -> dict[str, Any]:

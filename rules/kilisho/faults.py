@@ -10,12 +10,16 @@ from typing import Any
 from pydantic import ValidationError
 
 Place = tuple[str | int, ...]
+# Looking for near names is slow; a body of thousands of unknown members must not hold a worker.
+MOST_SUGGESTIONS = 20
 
 # Faults between members of a request, which its JSON Schema cannot say.
 CROSS_FIELD_CODES = frozenset(
     {
         "dates_disordered",
         "demand_twice",
+        "feed_gives_no_gas",
+        "gas_exceeds_feed",
         "mass_and_share",
         "month_out_of_range",
         "nothing_to_size_for",
@@ -43,6 +47,7 @@ class Fault:
         return "".join("/" + str(part).replace("~", "~0").replace("/", "~1") for part in self.place)
 
     def as_dict(self) -> dict[str, Any]:
+        """The fault as a member of a problem's ``errors``."""
         out: dict[str, Any] = {"pointer": self.pointer, "code": self.code, "detail": self.detail}
         return {**out, "nearest": list(self.nearest)} if self.nearest else out
 
@@ -61,7 +66,9 @@ class RefusedError(ValueError):
 
 def faults_of(error: ValidationError, known_fields: Iterable[str] = ()) -> list[Fault]:
     """pydantic's errors as faults. Neither the input nor pydantic's addresses are passed on."""
-    return [_fault(item, tuple(known_fields)) for item in error.errors(include_url=False, include_input=False)]
+    known = tuple(known_fields)
+    errors = error.errors(include_url=False, include_input=False)
+    return [_fault(item, known if place < MOST_SUGGESTIONS else ()) for place, item in enumerate(errors)]
 
 
 _WORDS = {

@@ -60,6 +60,7 @@ class Rulebook:
 
     @cached_property
     def identity(self) -> dict[str, str]:
+        """Id, version and hash, for every answer."""
         return {"id": self.data.pack.id, "version": self.data.pack.version, "hash": self.hash}
 
 
@@ -149,6 +150,9 @@ class _Reader:
             self._fault(path, f"no YAML alias, and at most {DEEPEST_NESTING} levels")
             return None
         self._seen.add(id(node))
+        if not node.tag.startswith("tag:yaml.org,2002:"):
+            self._fault(path, "plain YAML without tags")
+            return None
         if isinstance(node, yaml.MappingNode):
             return self._mapping(node, path)
         if isinstance(node, yaml.SequenceNode):

@@ -19,6 +19,8 @@ from kilisho.units import KINDS, registry
 
 Formula = TypeVar("Formula", bound=Callable[..., Any])
 Values = Mapping[str, Any]
+# Far more than the shapes that requests take; a bound all the same, so that odd requests cannot fill the memory.
+MOST_PLANS = 4096
 
 
 @dataclass(frozen=True)
@@ -35,6 +37,7 @@ class Quantity:
 
     @property
     def unit(self) -> str:
+        """The canonical unit of the quantity's kind."""
         return KINDS[self.kind].canonical.code
 
 
@@ -123,6 +126,8 @@ class Graph:
         key = (frozenset(given_names), wanted)
         found = self._plans.get(key)
         if found is None:
+            if len(self._plans) >= MOST_PLANS:
+                self._plans.clear()
             found = self._plans[key] = self._compile(*key)
         return found
 

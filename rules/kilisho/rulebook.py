@@ -80,10 +80,12 @@ class Property(Known):
 
     @property
     def least(self) -> float:
+        """The low end, or the typical value where no range is known."""
         return self.typical if self.low is None else self.low
 
     @property
     def most(self) -> float:
+        """The high end, or the typical value where no range is known."""
         return self.typical if self.high is None else self.high
 
 
@@ -164,6 +166,8 @@ class Source(Entry):
 
 
 class Named(Entry):
+    """An entry that people have a name for."""
+
     name: Text = Field(description="What people call it, in English.")
     description: Text | None = None
 
@@ -281,6 +285,8 @@ class Cover(Named):
 
 
 class CurvePoint(Entry):
+    """Low, typical and high at one temperature [Cel]."""
+
     at: float
     low: float
     typical: float
@@ -387,6 +393,7 @@ class Condition(Entry):
 
     @property
     def operators(self) -> list[tuple[str, Any]]:
+        """The operators that are stated, with their bounds."""
         names = [name for name in type(self).model_fields if name != "unit"]
         return [(name, getattr(self, name)) for name in names if getattr(self, name) is not None]
 
@@ -417,6 +424,8 @@ class Caution(Known):
 
 
 class PackHeader(Entry):
+    """Which pack this is."""
+
     id: Identifier
     version: Annotated[str, Field(pattern=r"^\d+\.\d+\.\d+$")]
     title: Text

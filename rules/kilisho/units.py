@@ -36,6 +36,7 @@ class Kind:
 
     @property
     def canonical(self) -> Unit:
+        """The unit in which the engine computes."""
         return next(iter(self.units.values()))
 
 

@@ -7,7 +7,11 @@ from typing import Any
 import httpx
 import orjson
 
+from kilisho.faults import CROSS_FIELD_CODES
+from kilisho_api.openapi.manual import CODES
+
 OPERATIONS = ("sizing", "first-charge", "maintenance-feed", "safety-check")
+DOCUMENTED_CODES = CODES.keys() | CROSS_FIELD_CODES
 JSON_BODY = {"content-type": "application/json"}
 
 
@@ -27,6 +31,7 @@ def problem(answer: httpx.Response, status: int, slug: str) -> dict[str, Any]:
     assert body["instance"] == f"urn:uuid:{answer.headers['x-request-id']}"
     assert body["title"]
     assert body["detail"]
+    assert {error["code"] for error in body.get("errors", ())} <= DOCUMENTED_CODES
     return body
 
 

@@ -24,3 +24,4 @@ def test_the_place_is_named() -> None:
 
 def test_null_is_allowed_where_it_is_meant() -> None:
     assert encode({"next": None, "items": [1.5, "null"]}) == b'{"next":null,"items":[1.5,"null"]}'
+    assert encode({"next": None, "name": "NaN of Infinity"}) == b'{"next":null,"name":"NaN of Infinity"}'

@@ -11,6 +11,7 @@ import os
 import shutil
 import signal
 import subprocess
+import tempfile
 import time
 from collections.abc import Iterator
 from pathlib import Path
@@ -22,6 +23,7 @@ from docker import build_here
 ROOT = Path(__file__).resolve().parents[2]
 EXAMPLE = (ROOT / "openapi/examples/askFirstCharge.request.json").read_text(encoding="utf-8")
 LARGEST_MEGABYTES = 300
+BUILD_BYTES = 4e9
 NEEDED = ("unshare", "nsenter", "setpriv", "ip")
 
 CONTAINED = """
@@ -97,13 +99,15 @@ class Container:
 
 
 @pytest.fixture(scope="module")
-def image(tmp_path_factory: pytest.TempPathFactory) -> Iterator[build_here.Image]:
+def image() -> Iterator[build_here.Image]:
     lacking = build_here.missing() + [name for name in NEEDED if shutil.which(name) is None]
     if lacking:
         pytest.skip(f"building the image needs {', '.join(lacking)}")
-    directory = tmp_path_factory.mktemp("image")
-    yield build_here.build(directory)
-    shutil.rmtree(directory)
+    # Tens of thousands of small files, three times over: in memory, where there is room, they cost a minute less than on a disk.
+    memory = Path("/dev/shm")
+    roomy = memory.is_dir() and shutil.disk_usage(memory).free > BUILD_BYTES
+    with tempfile.TemporaryDirectory(dir=memory if roomy else None) as directory:
+        yield build_here.build(Path(directory))
 
 
 @pytest.fixture(scope="module")
@@ -150,11 +154,12 @@ def test_its_user_could_not_change_the_service_even_on_a_writable_disk(image: bu
     assert all(entry.st_uid == 0 and not entry.st_mode & 0o022 for entry in installed)
 
 
-def test_it_holds_no_compiler_or_installer_and_stays_small(image: build_here.Image) -> None:
+def test_it_holds_no_compiler_or_installer_and_stays_small(image: build_here.Image, capsys: pytest.CaptureFixture[str]) -> None:
     commands = {path.name for folder in ("usr/bin", "usr/local/bin", "srv/kilisho/bin") for path in (image.root / folder).glob("*")}
     assert "kilisho" in commands
     assert not commands & {"cc", "gcc", "c99", "ld", "pip", "pip3"}
-    print(f"image {image.total_bytes / 1e6:.0f} MB, of which Kilisho {image.own_bytes / 1e6:.0f} MB")
+    with capsys.disabled():
+        print(f"image {image.total_bytes / 1e6:.0f} MB, of which Kilisho {image.own_bytes / 1e6:.0f} MB")
     assert image.own_bytes < LARGEST_MEGABYTES * 1e6
 
 

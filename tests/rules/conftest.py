@@ -12,16 +12,25 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from hypothesis import HealthCheck, settings
+from hypothesis import HealthCheck, Phase, settings
 from hypothesis import strategies as st
 
+from kilisho.faults import Fault, RefusedError
 from kilisho.packs import Rulebook, load
 from kilisho.questions import Question, open_questions
 
 Json = dict[str, Any]
 
-# Shared machines pause for seconds; a test here fails for what it finds, never for how long one example took.
-settings.register_profile("kilisho", deadline=None, max_examples=60, suppress_health_check=[HealthCheck.too_slow], print_blob=True)
+# Shared machines pause for seconds; a test here fails for what it finds, never for how long one example took. Failures are shown as
+# they were found: shrinking a whole farm takes minutes, and the blob that is printed brings it back.
+settings.register_profile(
+    "kilisho",
+    deadline=None,
+    max_examples=60,
+    suppress_health_check=[HealthCheck.too_slow],
+    print_blob=True,
+    phases=[Phase.explicit, Phase.reuse, Phase.generate],
+)
 settings.load_profile("kilisho")
 
 
@@ -96,6 +105,22 @@ def resolves(pointer: str, body: Any) -> bool:
     return isinstance(here, dict) or (isinstance(here, list) and last.isdigit() and int(last) < len(here))
 
 
+def answer_or_refusal(name: str, body: Json, explain: bool = True) -> Json | None:
+    """A sound answer, or None where the request was refused with faults that point into it. Anything else fails the test."""
+    answer: Json | None = None
+    faults: tuple[Fault, ...] = ()
+    try:
+        answer = ask(name, body, explain)
+    except RefusedError as refused:
+        faults = refused.faults
+    if answer is None:
+        assert faults
+        assert not [fault for fault in faults if not (fault.code and fault.detail and resolves(fault.pointer, body))]
+    else:
+        assert_sound(name, answer)
+    return answer
+
+
 @pytest.fixture
 def pack(tmp_path: Path) -> Callable[..., Path]:
     """Writes a pack of one file and gives its path."""
@@ -166,7 +191,12 @@ def feeds(least: int, **amounts: Any) -> st.SearchStrategy[list[Json]]:
     item = maybe({"substrate": ids("substrates")}, **overrides())
     plain = st.lists(item, min_size=least, max_size=3, unique_by=lambda one: one["substrate"])
     shared = plain.map(lambda feed: [{**one, "share": 1 / len(feed)} for one in feed])
-    weighed = st.lists(maybe({"substrate": ids("substrates")}, **overrides(), **amounts), min_size=least, max_size=3, unique_by=lambda one: one["substrate"])
+    weighed = st.lists(
+        maybe({"substrate": ids("substrates")}, **overrides(), **amounts),
+        min_size=least,
+        max_size=3,
+        unique_by=lambda one: one["substrate"],
+    )
     return plain | shared | weighed
 
 
@@ -215,7 +245,7 @@ def purchases() -> st.SearchStrategy[list[Json]]:
 
 def first_charges() -> st.SearchStrategy[Json]:
     return maybe(
-        {"digester": digesters(), "feed": feeds(1, mass=measure(0, 1e5, "kg"), gathered_per_day=measure(0.001, 1e5, "kg/d"))},
+        {"digester": digesters(), "feed": feeds(1, mass=measure(0.001, 1e5, "kg"), gathered_per_day=measure(0.001, 1e5, "kg/d"))},
         dilution=dilutions(),
         first_fill_share=SHARES,
         starter_slurry=measure(0, 1e6, "kg") | st.floats(0, 500),
@@ -224,7 +254,7 @@ def first_charges() -> st.SearchStrategy[Json]:
         digester_ready_on=DATES,
         purchases=purchases(),
         containers=containers(),
-        labour=maybe({"people": st.integers(1, 1000), "hours_per_day": measure(0.01, 24, "h/d") | st.sampled_from([1e-9])}),
+        labour=maybe({"people": st.integers(1, 1000), "hours_per_day": measure(0.1, 24, "h/d")}),
         climate=climates(),
         water_available=measure(0, 1e6, "L/d"),
         water_distance=measure(0, 500_000, "m"),
@@ -253,8 +283,10 @@ def sizings() -> st.SearchStrategy[Json]:
         herd=herds(),
         feed=feeds(0, mass=measure(0.001, 1e5, "kg/d")),
         dilution=dilutions(),
-        gas_demand=measure(1e-6, 1e3, "m3/d"),
-        appliances=st.lists(maybe({"appliance": ids("appliances")}, count=st.integers(1, 1000), hours_per_day=measure(0.01, 24, "h/d")), max_size=2),
+        gas_demand=measure(1e-3, 1e3, "m3/d"),
+        appliances=st.lists(
+            maybe({"appliance": ids("appliances")}, count=st.integers(1, 1000), hours_per_day=measure(0.1, 24, "h/d")), max_size=2
+        ),
         people_cooked_for=st.integers(1, 10_000),
         climate=climates(),
         water_available=measure(0, 1e6, "L/d"),

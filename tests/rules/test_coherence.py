@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 from collections.abc import Callable
 from pathlib import Path
 from typing import Any
@@ -36,33 +37,34 @@ def rule(subject: str, must: dict[str, Any], when: dict[str, Any] | None = None)
     }
 
 
-def faults(pack: Callable[..., Path], one: dict[str, Any]) -> list[str]:
-    found = check(pack(yaml.safe_dump({"facts": FACTS, "checks": {"mine": one}})))
-    assert all(fault.path.startswith("checks.mine") and fault.line > 0 for fault in found)
-    return [fault.expected for fault in found]
+def faults(pack: Callable[..., Path], **checks: dict[str, Any]) -> dict[str, str]:
+    """What was expected, by path, of a pack with these checks."""
+    found = check(pack(json.dumps({"facts": FACTS, "checks": checks})))
+    assert all(fault.line > 0 and fault.file.endswith("layer.yaml") for fault in found)
+    return {path: "; ".join(fault.expected for fault in found if fault.path == path) for path in [fault.path for fault in found]}
 
 
 def test_the_base_pack_hangs_together() -> None:
     assert list(incoherences(base().data)) == []
 
 
-@pytest.mark.parametrize(
-    ("subject", "must"),
-    [
-        ("dogs", {"is": True}),
-        ("dogs", {"is": False}),
-        ("fence", {"is": "wire"}),
-        ("fence", {"one_of": ["wire", "hedge"]}),
-        ("fence", {"none_of": ["none"]}),
-        ("tools", {"includes_none_of": ["hoe"]}),
-        ("shade", {"at_least": 2, "unit": "m"}),
-        ("shade", {"between": [20, 200], "unit": "cm"}),
-        ("flocks", {"less_than": 3}),
-    ],
-)
-def test_an_operator_that_fits_its_fact(subject: str, must: dict[str, Any], pack: Callable[..., Path]) -> None:
-    assert faults(pack, rule(subject, must)) == []
-    assert faults(pack, rule("dogs", {"is": True}, {subject: must})) == []
+FITTING: list[tuple[str, dict[str, Any]]] = [
+    ("dogs", {"is": True}),
+    ("dogs", {"is": False}),
+    ("fence", {"is": "wire"}),
+    ("fence", {"one_of": ["wire", "hedge"]}),
+    ("fence", {"none_of": ["none"]}),
+    ("tools", {"includes_none_of": ["hoe"]}),
+    ("shade", {"at_least": 2, "unit": "m"}),
+    ("shade", {"between": [20, 200], "unit": "cm"}),
+    ("flocks", {"less_than": 3}),
+]
+
+
+def test_operators_that_fit_their_facts(pack: Callable[..., Path]) -> None:
+    in_must = {f"must-{i}": rule(*one) for i, one in enumerate(FITTING)}
+    in_when = {f"when-{i}": rule("dogs", {"is": True}, {subject: must}) for i, (subject, must) in enumerate(FITTING)}
+    assert faults(pack, **in_must, **in_when) == {}
 
 
 @pytest.mark.parametrize(
@@ -86,15 +88,14 @@ def test_an_operator_that_fits_its_fact(subject: str, must: dict[str, Any], pack
 def test_an_operator_that_does_not_fit_is_a_fault_in_must_and_in_when(
     subject: str, must: dict[str, Any], expected: str, pack: Callable[..., Path]
 ) -> None:
-    for one in (rule(subject, must), rule("dogs", {"is": True}, {subject: must})):
-        found = faults(pack, one)
-        assert found
-        assert any(expected in fault for fault in found)
+    found = faults(pack, first=rule(subject, must), second=rule("dogs", {"is": True}, {subject: must}))
+    assert set(found) == {"checks.first.must", f"checks.second.when.{subject}"}
+    assert all(expected in fault for fault in found.values())
 
 
 @pytest.mark.parametrize("must", [{}, {"is": True, "one_of": [True]}, {"at_least": 1, "at_most": 2, "unit": "m"}, {"unit": "m"}])
 def test_a_condition_holds_exactly_one_operator(must: dict[str, Any], pack: Callable[..., Path]) -> None:
-    assert any("exactly one operator" in fault for fault in faults(pack, rule("shade", must)))
+    assert "exactly one operator" in faults(pack, mine=rule("shade", must))["checks.mine.must"]
 
 
 @pytest.mark.parametrize(

@@ -127,12 +127,17 @@ def cautions(answer: Json) -> set[str]:
 
 
 def test_a_new_crop_residue_is_charged(extended: Mapping[str, Question]) -> None:
-    body: Json = {"digester": {"structure": "barrel_plant", "total_volume": 10}, "feed": [{"substrate": "sorghum_stover", "gathered_per_day": 9}]}
+    body: Json = {
+        "digester": {"structure": "barrel_plant", "total_volume": 10},
+        "feed": [{"substrate": "sorghum_stover", "gathered_per_day": 9}],
+    }
     answer = ask("first-charge", body, among=extended)
     assert_sound("first-charge", answer, extended)
     assert value(answer, "slurry_volume") == pytest.approx(8)
     assert value(answer, "slurry_total_solids") == pytest.approx(8, rel=1e-4), "its own practice of dilution"
-    assert value(answer, "substrate_mass") * 0.85 == pytest.approx(0.08 * (value(answer, "substrate_mass") + 1000 * value(answer, "water_volume")), rel=1e-4)
+    assert value(answer, "substrate_mass") * 0.85 == pytest.approx(
+        0.08 * (value(answer, "substrate_mass") + 1000 * value(answer, "water_volume")), rel=1e-4
+    )
     assert answer["start_up"]["starts_unaided"] is False
     assert {"silo_fire", "barrel_residues"} <= cautions(answer)
     assert answer["confirm_before_filling"] == [{"fact": "barrels_rinsed", "name": "The barrels were rinsed", "state": "unknown"}]
@@ -150,7 +155,11 @@ def test_a_new_animal_gives_its_own_dung(extended: Mapping[str, Question]) -> No
 
 
 def test_a_new_structure_and_appliance_are_sized(extended: Mapping[str, Question]) -> None:
-    body: Json = {"structure": "barrel_plant", "herd": [{"animal": "llama", "count": 20}], "appliances": [{"appliance": "incubator", "count": 2}]}
+    body: Json = {
+        "structure": "barrel_plant",
+        "herd": [{"animal": "llama", "count": 20}],
+        "appliances": [{"appliance": "incubator", "count": 2}],
+    }
     answer = ask("sizing", body, among=extended)
     assert_sound("sizing", answer, extended)
     assert value(answer, "gas_demand") == pytest.approx(2 * 0.05 * 24)
@@ -160,7 +169,9 @@ def test_a_new_structure_and_appliance_are_sized(extended: Mapping[str, Question
     assert "barrel_residues" in cautions(answer)
 
 
-@pytest.mark.parametrize("said", [lambda facts: {"structure": facts}, lambda facts: {"facts": facts}], ids=["in its group", "among the facts"])
+@pytest.mark.parametrize(
+    "said", [lambda facts: {"structure": facts}, lambda facts: {"facts": facts}], ids=["in its group", "among the facts"]
+)
 @pytest.mark.parametrize(
     ("facts", "clean", "thick"),
     [
@@ -182,7 +193,11 @@ def test_a_new_fact_is_asked_and_checked(
 
 
 def test_a_new_fact_in_a_first_charge(extended: Mapping[str, Question]) -> None:
-    body: Json = {"digester": {"structure": "barrel_plant", "total_volume": 2}, "feed": [{"substrate": "llama_dung"}], "facts": {"barrels_rinsed": False}}
+    body: Json = {
+        "digester": {"structure": "barrel_plant", "total_volume": 2},
+        "feed": [{"substrate": "llama_dung"}],
+        "facts": {"barrels_rinsed": False},
+    }
     answer = ask("first-charge", body, among=extended)
     assert findings(answer)["barrels_are_clean"] == "fail"
     assert answer["confirm_before_filling"][0]["state"] == "refused"
@@ -211,7 +226,11 @@ def test_a_farm_replaces_what_it_measured(pack: Callable[..., Path]) -> None:
         "sources: {own-oven: {title: Dried in our own oven (invented), kind: practice}}\n"
         "substrates: {cattle_dung: {total_solids: {typical: 20, unit: '%', basis: published, source: [own-oven]}}}\n"
     )
-    body: Json = {"digester": {"total_volume": 12}, "feed": [{"substrate": "cattle_dung", "mass": 60}], "dilution": {"water_to_feed_by_volume": 1}}
+    body: Json = {
+        "digester": {"total_volume": 12},
+        "feed": [{"substrate": "cattle_dung", "mass": 60}],
+        "dilution": {"water_to_feed_by_volume": 1},
+    }
     ours = ask("maintenance-feed", body, among=open_questions(load(path)))
     assert value(ours, "slurry_total_solids") == pytest.approx(10)
     assert value(ask("maintenance-feed", body), "slurry_total_solids") == pytest.approx(7.5)

@@ -64,7 +64,7 @@ def test_words_and_counts_accept_exactly_what_they_publish(name: str, said: Any)
 def test_the_validated_value_is_canonical(name: str, data: st.DataObject) -> None:
     field = FIELDS[name]
     code, window = data.draw(st.sampled_from(sorted(field.windows().items())))
-    number = data.draw(st.floats(window.least, window.most, exclude_min=field.above))
+    number = data.draw(st.floats(window.least, window.most))
     found = adapter(field).validate_python({"value": number, field.key: code})
     assert found == pytest.approx(to_canonical(number, field.kind, code), rel=1e-12, abs=1e-12)
 
@@ -75,12 +75,14 @@ def test_the_bounds_hold_in_every_unit(name: str) -> None:
     for code, window in field.windows().items():
         width = (window.most - window.least) * 1e-6
         assert accepts(field, {"value": window.most, field.key: code})
-        assert accepts(field, {"value": window.least, field.key: code}) is not field.above
+        assert accepts(field, {"value": window.least, field.key: code})
         assert not accepts(field, {"value": window.most + width, field.key: code})
         assert not accepts(field, {"value": window.least - width, field.key: code})
 
 
-@pytest.mark.parametrize("said", ["2027-02-29", "2027-13-01", "1989-12-31", "2151-01-01", "20270101", "2027-1-1", "2027-W01-1", "tomorrow", 20270101, None])
+@pytest.mark.parametrize(
+    "said", ["2027-02-29", "2027-13-01", "1989-12-31", "2151-01-01", "20270101", "2027-1-1", "2027-W01-1", "tomorrow", 20270101, None]
+)
 def test_days_that_do_not_exist(said: Any) -> None:
     assert not accepts(f.DAY, said)
 
@@ -199,12 +201,25 @@ def test_unknown_ids_are_all_named_with_their_neighbours() -> None:
     ],
 )
 def test_faults_between_members(name: str, change: Json, pointer: str, code: str) -> None:
-    body = {**(FIRST_CHARGE if name == "first-charge" else {"digester": {"total_volume": 12}} if name == "maintenance-feed" else {}), **change}
+    body = {
+        **(FIRST_CHARGE if name == "first-charge" else {"digester": {"total_volume": 12}} if name == "maintenance-feed" else {}),
+        **change,
+    }
     assert {(fault.pointer, fault.code) for fault in faults(name, body).values()} == {(pointer, code)}
 
 
 @pytest.mark.parametrize(
-    "body", [b"", b"{", b"[1,2", b'{"name": "a", "name": "b"}', b'{"water_available": NaN}', b'{"water_available": Infinity}', b"\xff\xfe", b"{}{}"]
+    "body",
+    [
+        b"",
+        b"{",
+        b"[1,2",
+        b'{"name": "a", "name": "b"}',
+        b'{"water_available": NaN}',
+        b'{"water_available": Infinity}',
+        b"\xff\xfe",
+        b"{}{}",
+    ],
 )
 def test_what_is_not_one_json_document(body: bytes) -> None:
     with pytest.raises(MalformedError):
@@ -220,6 +235,9 @@ def test_a_document_that_is_no_object(body: bytes) -> None:
 
 def test_a_fault_never_repeats_what_the_caller_sent() -> None:
     secret = "SECRET-TEXT"
-    body = {"digester": {"structure": secret, "total_volume": secret}, "feed": [{"substrate": secret, "total_solids": {"value": 1, "unit": secret}}]}
+    body = {
+        "digester": {"structure": secret, "total_volume": secret},
+        "feed": [{"substrate": secret, "total_solids": {"value": 1, "unit": secret}}],
+    }
     for fault in faults("first-charge", body).values():
         assert secret not in fault.detail

@@ -9,7 +9,7 @@ from typing import Any
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from tests.rules.conftest import FIRST_CHARGE, Json, ask, base, findings, first_charges, like, value
+from tests.rules.conftest import FIRST_CHARGE, Json, answer_or_refusal, ask, base, findings, first_charges, like, value
 
 from kilisho.faults import RefusedError
 
@@ -45,7 +45,8 @@ def test_the_charge_adds_up(body: Json) -> None:
     assert value(answer, "substrate_volume") + value(answer, "water_volume") + starter == pytest.approx(whole, rel=1e-5, abs=1e-5)
     assert sum(value(one, "mass") for one in answer["substrates"]) == pytest.approx(value(answer, "substrate_mass"), rel=1e-5, abs=1e-2)
     assert sum(value(one, "share") for one in answer["substrates"]) == pytest.approx(100, abs=1e-3)
-    assert all(value(answer, name) >= 0 for name in ("substrate_mass", "water_volume", "animal_days"))
+    assert all(value(answer, name) >= 0 for name in ("substrate_mass", "water_volume"))
+    assert "animal_days" not in answer or value(answer, "animal_days") >= 0
 
 
 @given(first_charges())
@@ -57,7 +58,9 @@ def test_the_heap_accounts_for_every_kilogram(body: Json) -> None:
     heap = answer["stockpile"]
     for pile in heap["heaps"]:
         rows = pile["account"]
-        for brought, held, solids, water in zip(*(rows[n] for n in ("brought", "on_heap", "volatile_solids_lost", "water_lost")), strict=True):
+        for brought, held, solids, water in zip(
+            *(rows[n] for n in ("brought", "on_heap", "volatile_solids_lost", "water_lost")), strict=True
+        ):
             assert brought == pytest.approx(held + solids + water, abs=0.003, rel=1e-9)
         assert value(pile, "collected") == pytest.approx(rows["brought"][-1], abs=0.006, rel=1e-6)
         gap = value(pile, "needed") - value(pile, "on_heap")
@@ -95,7 +98,7 @@ def test_days_needed_is_the_first_day_with_enough() -> None:
 def test_without_dates_the_heap_is_gathered_until_it_suffices() -> None:
     heap = charge(stockpile={"cover": "sheet"}, digester_ready_on=None)["stockpile"]
     assert heap["enough"] is True
-    assert (heap["start_by"], heap["enough_on"]) == (None, None)
+    assert not {"start_by", "enough_on"} & set(heap)
     assert value(heap, "oldest") == value(heap, "days_needed")
 
 
@@ -107,8 +110,8 @@ def test_what_lies_there_already_counts() -> None:
 
 def test_a_herd_that_gives_nothing_never_suffices() -> None:
     answer = charge(herd=[{"animal": "dairy_cow", "count": 8, "housing": "grazing"}])
-    assert answer["stockpile"]["days_needed"] is None
-    assert answer["stockpile"]["start_by"] is None
+    assert "days_needed" not in answer["stockpile"]
+    assert "start_by" not in answer["stockpile"]
     assert "never suffices" in answer["stockpile"]["in_words"]
     [wait] = [one for one in answer["stockpile"]["remedies"] if one["remedy"] == "wait"]
     assert wait["possible"] is False
@@ -253,12 +256,9 @@ def test_labour_by_hand() -> None:
 
 def test_hardly_any_time_a_day_is_answered_or_refused() -> None:
     """A crew of seconds a day would work for centuries; no calendar holds that, and no error may come of it."""
-    try:
-        answer = charge(labour={"people": 1, "hours_per_day": 0.000001})
-    except RefusedError as refused:
-        assert refused.faults[0].pointer.startswith("/labour")
-    else:
-        assert answer["labour"]["days"] > 1000
+    body = like(FIRST_CHARGE, labour={"people": 1, "hours_per_day": 0.000001})
+    answer = answer_or_refusal("first-charge", body)
+    assert answer is None or answer["labour"]["days"] > 1000
 
 
 @pytest.mark.parametrize(("structure", "count"), [(name, len(one.confirm_before_filling)) for name, one in DATA.structures.items()])
@@ -272,7 +272,12 @@ def test_confirmations_follow_the_stated_facts() -> None:
     facts = {"cured_for": 30, "water_tightness_test": "passed", "gas_tightness_test": "failed", "backfilled": False}
     answer = charge(facts=facts)
     states = {one["fact"]: one["state"] for one in answer["confirm_before_filling"]}
-    assert states == {"cured_for": "confirmed", "water_tightness_test": "confirmed", "gas_tightness_test": "refused", "backfilled": "refused"}
+    assert states == {
+        "cured_for": "confirmed",
+        "water_tightness_test": "confirmed",
+        "gas_tightness_test": "refused",
+        "backfilled": "refused",
+    }
     assert {one["fact"]: one["state"] for one in charge(facts={"cured_for": 1})["confirm_before_filling"]}["cured_for"] == "refused"
 
 
@@ -341,7 +346,8 @@ def test_feeding_grows_in_quarters_to_what_the_herd_gives() -> None:
     [
         ({}, "stockpile_suffices", "fail"),
         ({"herd": [{"animal": "dairy_cow", "count": 20}]}, "stockpile_suffices", None),
-        ({"containers": [{"name": "drum", "volume": 200}]}, "load_light", "fail"),
+        ({"containers": [{"name": "bucket", "volume": 20}]}, "load_light", "fail"),
+        ({"containers": [{"name": "can", "volume": 5}]}, "load_light", None),
         ({"facts": {"gas_tightness_test": "failed"}}, "gas_tightness_passed", "fail"),
         ({}, "gas_tightness_passed", "unknown"),
         ({"facts": {"gas_tightness_test": "passed"}}, "gas_tightness_passed", None),

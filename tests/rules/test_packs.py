@@ -107,7 +107,9 @@ def test_the_hash_is_the_same_for_the_same_packs(pack: Pack) -> None:
 
 
 def test_the_hash_ignores_comments_and_the_order_of_keys(pack: Pack) -> None:
-    shuffled = "# a remark\nsubstrates:\n  cattle_dung:\n    total_solids:\n      basis: judgement # why\n      unit: '%'\n      typical: 22\n"
+    shuffled = (
+        "# a remark\nsubstrates:\n  cattle_dung:\n    total_solids:\n      basis: judgement # why\n      unit: '%'\n      typical: 22\n"
+    )
     assert load(pack(shuffled)).hash == load(pack(DRY_DUNG, "plain.yaml")).hash
 
 
@@ -269,11 +271,11 @@ def test_a_fault_in_the_second_layer_is_not_blamed_on_the_first(pack: Pack) -> N
 ABSOLUTE = sorted(name for name, entry in base().data.checks.items() if entry.absolute)
 
 
-@pytest.mark.parametrize("name", ABSOLUTE)
 @pytest.mark.parametrize("change", ["null", "{severity: notice}", "{absolute: false}", "{asked_in: []}", "7"])
-def test_no_layer_changes_an_absolute_check(name: str, change: str, pack: Pack) -> None:
-    found = faults(pack(f"checks:\n  {name}: {change}\n"))
-    assert [(fault.line, fault.path) for fault in found if fault.path.startswith(f"checks.{name}")][:1] == [(2, f"checks.{name}")]
+def test_no_layer_changes_an_absolute_check(change: str, pack: Pack) -> None:
+    found = faults(pack("checks:\n" + "".join(f"  {name}: {change}\n" for name in ABSOLUTE)))
+    for line, name in enumerate(ABSOLUTE, 2):
+        assert (line, f"checks.{name}") in [(fault.line, fault.path) for fault in found]
 
 
 def test_no_entry_is_among_the_absolute_checks() -> None:

@@ -55,7 +55,10 @@ def test_loads_stay_whole_and_within_what_is_offered(offers: list[Offer], wanted
         assert masses == pytest.approx([most(offer) for offer in offers])
 
 
-@given(st.lists(st.builds(Offer, st.integers(0, 400).map(float), PRICE, DISTANCE, st.sampled_from([50.0, 80.0])), min_size=1, max_size=3), st.floats(1, 900))
+@given(
+    st.lists(st.builds(Offer, st.integers(0, 400).map(float), PRICE, DISTANCE, st.sampled_from([50.0, 80.0])), min_size=1, max_size=3),
+    st.floats(1, 900),
+)
 @settings(max_examples=40)
 def test_whole_loads_are_bought_at_least_cost(offers: list[Offer], wanted: float) -> None:
     """Against every combination of loads there is."""

@@ -96,7 +96,9 @@ def test_no_number_of_good_answers_outweighs_entry() -> None:
     assert verdict(entry_planned=False) == "unknown"
 
 
-@pytest.mark.parametrize(("said", "how"), [(4.999, "fail"), (5, "pass"), ({"value": 499, "unit": "cm"}, "fail"), ({"value": 17, "unit": "[ft_i]"}, "pass")])
+@pytest.mark.parametrize(
+    ("said", "how"), [(4.999, "fail"), (5, "pass"), ({"value": 499, "unit": "cm"}, "fail"), ({"value": 17, "unit": "[ft_i]"}, "pass")]
+)
 def test_a_distance_in_any_unit(said: Any, how: str) -> None:
     assert findings(ask("safety-check", {"facts": {"flame_distance": said}}))["no_flame_at_digester"] == how
 

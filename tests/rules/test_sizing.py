@@ -7,7 +7,7 @@ from typing import Any
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
-from tests.rules.conftest import SIZING, Json, ask, base, findings, ids, like, sizings, value
+from tests.rules.conftest import SIZING, Json, answer_or_refusal, ask, base, findings, ids, like, sizings, value
 
 from kilisho.faults import RefusedError
 
@@ -108,12 +108,8 @@ def test_little_water_limits_and_is_found_wanting() -> None:
 
 def test_no_water_at_all_is_answered_or_refused() -> None:
     for body in ({"gas_demand": 2, "water_available": 0}, {**SIZING, "water_available": 0}):
-        try:
-            answer = ask("sizing", body)
-        except RefusedError as refused:
-            assert refused.faults
-        else:
-            assert value(answer, "total_volume") > 0
+        answer = answer_or_refusal("sizing", body)
+        assert answer is None or value(answer, "total_volume") > 0
 
 
 def test_no_gas_meets_no_demand() -> None:
@@ -133,7 +129,10 @@ def test_demand_by_appliances_and_by_people() -> None:
 
 
 def test_the_coldest_month_decides() -> None:
-    steady, swinging = size(climate={"mean_air_temperature": 22, "yearly_swing": 0}), size(climate={"mean_air_temperature": 22, "yearly_swing": 15})
+    steady, swinging = (
+        size(climate={"mean_air_temperature": 22, "yearly_swing": 0}),
+        size(climate={"mean_air_temperature": 22, "yearly_swing": 15}),
+    )
     assert value(swinging, "needed_total_volume") > value(steady, "needed_total_volume")
     assert value(swinging, "digester_temperature.coldest_month") < value(steady, "digester_temperature.coldest_month")
 

@@ -79,7 +79,21 @@ def test_a_unit_of_another_kind_is_unknown() -> None:
         to_canonical(1, "volume", "kg")
 
 
-HOSTILE = ["9**9**9 kg", "m**9**9**9", "nan", "__import__('os')", "m3; kg", "M3", " m3", "m3 ", "", "meter**3", "x" * 100_000, "\u0000", "m³"]
+HOSTILE = [
+    "9**9**9 kg",
+    "m**9**9**9",
+    "nan",
+    "__import__('os')",
+    "m3; kg",
+    "M3",
+    " m3",
+    "m3 ",
+    "",
+    "meter**3",
+    "x" * 100_000,
+    "\u0000",
+    "m³",
+]
 
 
 @pytest.mark.parametrize("code", HOSTILE)
@@ -110,7 +124,13 @@ print("pint" in sys.modules)
 def test_a_callers_text_never_reaches_pint() -> None:
     """A fresh process that has refused every hostile unit has not even imported pint; the time limit catches a hang."""
     done = subprocess.run(
-        [sys.executable, "-c", ASK_HOSTILE], input=json.dumps(HOSTILE), capture_output=True, text=True, timeout=60, check=False, env=path_to_rules()
+        [sys.executable, "-c", ASK_HOSTILE],
+        input=json.dumps(HOSTILE),
+        capture_output=True,
+        text=True,
+        timeout=60,
+        check=False,
+        env=path_to_rules(),
     )
     assert (done.stdout.strip(), done.returncode) == ("False", 0), done.stderr
 

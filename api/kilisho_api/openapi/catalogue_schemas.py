@@ -11,8 +11,10 @@ from kilisho import rulebook
 from kilisho.questions.answers import RulebookIdentity
 from kilisho_api.catalogue import PARTS_OF_PRACTICE
 from kilisho_api.http_rules import JSON
+from kilisho_api.openapi.literals import QUANTITY
 from kilisho_api.openapi.responses import OF_EVERY_GET, Part, problems, success, unchanged
-from kilisho_api.openapi.schemas import PLACE, Components
+from kilisho_api.openapi.schemas import Components
+from kilisho_api.openapi.walk import PLACE
 
 MODELS: dict[str, type[BaseModel]] = {
     "substrates": rulebook.Substrate,
@@ -48,7 +50,7 @@ def add_schemas(components: Components) -> dict[str, Part]:
     items = {section: _with_id(PLACE + names[model]) for section, model in MODELS.items()}
     entries = {"type": "array", "items": {"anyOf": [_with_id(PLACE + names[model]) for model in PRACTICE_MODELS]}}
     items["practice"] = _object({"id": {"type": "string", "enum": list(PARTS_OF_PRACTICE)}, "entries": entries})
-    items["quantities"] = components.put("Quantity", _quantity())
+    items["quantities"] = components.put("Quantity", QUANTITY)
     return items
 
 
@@ -99,21 +101,6 @@ def _with_id(reference: str) -> Part:
 
 def _object(properties: Part) -> Part:
     return {"type": "object", "properties": properties, "required": list(properties)}
-
-
-def _quantity() -> Part:
-    text, texts = {"type": "string"}, {"type": "array", "items": {"type": "string"}}
-    return _object(
-        {
-            "id": text,
-            "kind": {**text, "description": "Kind of quantity, as in the table of units."},
-            "unit": {**text, "description": "Canonical unit, in which the engine computes."},
-            "description": text,
-            "inputs": {**texts, "description": "Ids of the quantities that its formula needs; none when it is stated or looked up."},
-            "source": {**texts, "description": "Ids under /v1/sources."},
-            "validity": {"type": ["string", "null"], "description": "For a fitted formula: what its figures hide and where it holds."},
-        }
-    )
 
 
 def _singular(name: str) -> str:

@@ -13,9 +13,10 @@ from kilisho.questions import Question
 from kilisho_api.catalogue import collections, rulebook_page
 from kilisho_api.encoding import encode
 from kilisho_api.http_rules import JSON
-from kilisho_api.openapi import catalogue_schemas, manual, responses, service
+from kilisho_api.openapi import catalogue_schemas, literals, manual, responses, service
 from kilisho_api.openapi.responses import Part
-from kilisho_api.openapi.schemas import PLACE, Components
+from kilisho_api.openapi.schemas import Components
+from kilisho_api.openapi.walk import PLACE
 
 OPENAPI = "3.1.1"
 LONGEST_SHOWN = 4
@@ -43,7 +44,7 @@ def document(rulebook: Rulebook, questions: Mapping[str, Question], largest_body
         "security": [],
         "tags": list(manual.TAGS),
         "paths": paths,
-        "components": {"schemas": dict(sorted((components.schemas | responses.problem_schemas()).items())), **responses.components()},
+        "components": {"schemas": dict(sorted((components.schemas | literals.PROBLEM_SCHEMAS).items())), **responses.components()},
     }
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from kilisho.faults import CROSS_FIELD_CODES
 from kilisho.units import KINDS
 from kilisho_api.problem_types import PROBLEM_TYPES
 
@@ -14,7 +15,7 @@ TAGS = (
     {"name": "Service", "description": "Health, readiness, figures for monitoring, and what each kind of problem means."},
 )
 
-# Codes of faults in a body. A test compares them with every code that the service is ever seen to send.
+# Codes of faults. The tests compare every code that they ever see with these.
 CODES = {
     "missing": "a required member is absent",
     "extra_forbidden": "there is no such member here; nearest offers names close to it",
@@ -34,6 +35,11 @@ CODES = {
     "not_one_of": "the value is not one of those listed",
     "list_expected": "a list of the listed values, each once, was expected",
     "unknown_id": "the rulebook holds no entry with this id; nearest offers some",
+    "volume_missing": "the digester states neither of its volumes",
+    "amount_missing": "the offer states neither how much there is nor how much there is a day",
+    "two_dilutions": "the dilution is stated in two ways",
+    "unknown_parameter": "there is no such query parameter here",
+    "repeated_parameter": "the query parameter was given more than once",
 }
 
 
@@ -43,7 +49,7 @@ def info(largest_body: int) -> dict[str, str]:
 
 
 def _description(largest_body: int) -> str:
-    return "\n\n".join((*_ABOUT, _units(), *_ANSWERS, _problems(), _ERRORS, _limits(largest_body), *_REST))
+    return "\n\n".join((*_ABOUT, *_ANSWERS, _problems(), _ERRORS, _limits(largest_body), *_REST, _units()))
 
 
 _ABOUT = (
@@ -55,17 +61,16 @@ _ABOUT = (
     "## Asking\n\nEvery question is a POST of one JSON object as `application/json`. Members that are not part of a request are refused, "
     "so a misspelt name never goes unnoticed. Whatever is left out is taken from the rulebook and listed under `assumptions`. "
     "A member is left out, not sent as `null`.",
+    "## Numbers\n\nA number with a dimension is either bare, in the unit that its schema names, or an object such as "
+    '`{"value": 12, "unit": "m3"}`. Units are UCUM codes, listed below, and case matters. Answers always give `value` and `unit`, and '
+    "`low` and `high` where the value is uncertain. Gas volumes are as used (moist, at the digester's temperature and pressure) unless "
+    "the name ends in `_normal`.",
 )
 
 
 def _units() -> str:
     rows = "\n".join(f"| {kind.name.replace('_', ' ')} | {', '.join(f'`{code}`' for code in kind.units)} |" for kind in KINDS.values())
-    return (
-        "## Numbers and units\n\nA number with a dimension is either bare, in the unit that its schema names, or an object such as "
-        '`{"value": 12, "unit": "m3"}`. Units are UCUM codes, and case matters. Answers always give `value` and `unit`, and `low` and '
-        "`high` where the value is uncertain. Gas volumes are as used (moist, at the digester's temperature and pressure) unless the "
-        f"name ends in `_normal`.\n\n| kind | codes |\n|---|---|\n{rows}"
-    )
+    return f"## Unit codes\n\n| kind | codes |\n|---|---|\n{rows}"
 
 
 _ANSWERS = (
@@ -89,9 +94,11 @@ def _problems() -> str:
 
 _ERRORS = (
     "All faults of a request come at once under `errors`, up to 100. Each has a `code`, a `detail`, and a `pointer` (RFC 6901) into the "
-    "body or the name of the query `parameter`; `nearest` offers valid names. Besides the codes below, some faults lie between members "
-    "(a ready date before the first day of collection) and cannot be said in a schema; their details say what is wrong.\n\n"
-    "| code | meaning |\n|---|---|\n" + "\n".join(f"| `{code}` | {meaning} |" for code, meaning in CODES.items())
+    "body or the name of the query `parameter`; `nearest` offers valid names. "
+    "\n\n| code | meaning |\n|---|---|\n" + "\n".join(f"| `{code}` | {meaning} |" for code, meaning in CODES.items()) + "\n\n"
+    "Some faults lie between members (a ready date before the first day of collection), where no schema can rule them out: "
+    + ", ".join(f"`{code}`" for code in sorted(CROSS_FIELD_CODES))
+    + "."
 )
 
 

@@ -6,7 +6,7 @@ from typing import Any
 
 from kilisho.rulebook import RulebookData
 from kilisho.units import KINDS
-from kilisho_api.openapi.schemas import Schema
+from kilisho_api.openapi.walk import Schema
 
 DIALECT = "https://json-schema.org/draft/2020-12/schema"
 ABOUT = (

@@ -28,37 +28,6 @@ _EXAMPLES: Mapping[str, tuple[str, list[Part]]] = {
 }
 
 
-def problem_schemas() -> dict[str, Part]:
-    """The schemas of a problem document and of one of its errors."""
-    text = {"type": "string"}
-    error = {
-        "type": "object",
-        "description": "One fault: where it lies, its code, and what was expected.",
-        "properties": {
-            "pointer": {**text, "description": "JSON Pointer (RFC 6901) into the body."},
-            "parameter": {**text, "description": "Name of the query or path parameter, instead of a pointer."},
-            "code": {**text, "description": "Stable; take a code that you do not know as a fault of the place it points at."},
-            "detail": {**text, "description": "What was expected."},
-            "nearest": {"type": "array", "items": text, "description": "Valid names close to the one given."},
-        },
-        "required": ["code", "detail"],
-    }
-    problem = {
-        "type": "object",
-        "description": "A problem document (RFC 9457).",
-        "properties": {
-            "type": {**text, "format": "uri-reference", "description": "Kind of problem; this service serves its page."},
-            "title": {**text, "description": "The same for every problem of the kind."},
-            "status": {"type": "integer", "minimum": 400, "maximum": 599},
-            "detail": {**text, "description": "What is wrong this time."},
-            "instance": {**text, "format": "uri", "description": "urn:uuid: and the request's id."},
-            "errors": {"type": "array", "items": {"$ref": "#/components/schemas/ProblemError"}},
-        },
-        "required": ["type", "title", "status", "detail", "instance"],
-    }
-    return {"Problem": problem, "ProblemError": error}
-
-
 def components() -> Part:
     """Shared responses, headers and parameters by name."""
     return {

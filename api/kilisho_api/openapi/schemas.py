@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import json
-from collections.abc import Callable, Iterable, Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from typing import Any, Literal
 
 from pydantic import BaseModel
@@ -12,10 +12,9 @@ from pydantic.json_schema import GenerateJsonSchema, models_json_schema
 from kilisho.questions import fields
 from kilisho.questions.fields import InUnit
 from kilisho.rulebook import RulebookData
+from kilisho_api.openapi.walk import PLACE, Schema, mapped, opened, renamed
 
-Schema = dict[str, Any]
 Mode = Literal["validation", "serialization"]
-PLACE = "#/components/schemas/"
 QUANTITY_KEYS = ("anyOf", "x-kind", "x-unit")
 
 
@@ -38,10 +37,10 @@ class Components:
         """Add ``models`` and all that they use; returns their names. A name that means something else already gets ``suffix``."""
         wanted = [(model, mode) for model in models]
         places, top = models_json_schema(wanted, ref_template=PLACE + "{model}", schema_generator=_WithoutMadeUpTitles)
-        found = {name: self._tidy(schema) if mode == "validation" else _opened(schema) for name, schema in top["$defs"].items()}
+        found = {name: self._tidy(schema) if mode == "validation" else opened(schema) for name, schema in top["$defs"].items()}
         names = {name: self._free_name(name.lstrip("_"), schema, suffix) for name, schema in found.items()}
         for name, schema in found.items():
-            self.schemas[names[name]] = _mapped(schema, lambda part: _renamed(part, names))
+            self.schemas[names[name]] = mapped(schema, lambda part: renamed(part, names))
         return {model: names[places[model, mode]["$ref"].removeprefix(PLACE)] for model in models}
 
     def put(self, name: str, schema: Schema) -> Schema:
@@ -53,7 +52,7 @@ class Components:
         return name if self.schemas.get(name, schema) == schema else name + suffix
 
     def _tidy(self, schema: Schema) -> Schema:
-        tidy: Schema = _mapped(schema, self._named)
+        tidy: Schema = mapped(schema, self._named)
         return tidy
 
     def _named(self, schema: Schema) -> Schema:
@@ -105,27 +104,3 @@ def _numbered(name: str) -> Iterable[str]:
 
 def _key(quantity: Schema) -> str:
     return json.dumps({key: quantity[key] for key in QUANTITY_KEYS}, sort_keys=True)
-
-
-def _mapped(value: Any, change: Callable[[Schema], Schema]) -> Any:
-    """``value`` with ``change`` applied to every schema in it, the inner ones first."""
-    if isinstance(value, dict):
-        return change({key: _mapped(inner, change) for key, inner in value.items()})
-    return [_mapped(inner, change) for inner in value] if isinstance(value, list) else value
-
-
-def _opened(schema: Schema) -> Schema:
-    """An answer's schema: a client must take members that it does not know."""
-    opened: Schema = _mapped(schema, _open)
-    return opened
-
-
-def _open(part: Schema) -> Schema:
-    return {key: value for key, value in part.items() if (key, value) != ("additionalProperties", False)}
-
-
-def _renamed(part: Schema, names: Mapping[str, str]) -> Schema:
-    reference = part.get("$ref")
-    if not isinstance(reference, str) or reference.removeprefix(PLACE) not in names:
-        return part
-    return {**part, "$ref": PLACE + names[reference.removeprefix(PLACE)]}

@@ -31,29 +31,54 @@ class Losses:
     moisture: float
 
 
-@dataclass(slots=True)
+@dataclass(frozen=True, slots=True)
 class Heap:
-    """The heap after each day's delivery; masses in kg, one entry a day, day 0 first.
+    """The heap after each day's delivery: masses in kg, one column a day, day 0 first.
 
-    ``brought == on_heap + volatile_solids_lost + water_lost`` on every day (the nitrogen lost leaves with water and solids and
-    is counted apart).
+    ``rows`` holds, from the top: brought, on_heap, volatile_solids_lost, water_lost, nitrogen_lost. On every day
+    ``brought == on_heap + volatile_solids_lost + water_lost`` (the nitrogen leaves with water and solids and is counted apart).
     """
 
-    brought: Days
-    on_heap: Days
-    volatile_solids_lost: Days
-    water_lost: Days
-    nitrogen_lost: Days
+    rows: Days
+
+    @property
+    def brought(self) -> Days:
+        """Fresh dung brought so far."""
+        row: Days = self.rows[0]
+        return row
+
+    @property
+    def on_heap(self) -> Days:
+        """What is left of it."""
+        row: Days = self.rows[1]
+        return row
+
+    @property
+    def volatile_solids_lost(self) -> Days:
+        """Organic matter that has decayed."""
+        row: Days = self.rows[2]
+        return row
+
+    @property
+    def water_lost(self) -> Days:
+        """Water that has evaporated or drained."""
+        row: Days = self.rows[3]
+        return row
+
+    @property
+    def nitrogen_lost(self) -> Days:
+        """Nitrogen that has left."""
+        row: Days = self.rows[4]
+        return row
 
     def table(self, days: int) -> list[list[float]]:
         """The first ``days`` entries of brought, on_heap, volatile_solids_lost and water_lost, to the gram."""
-        columns = (self.brought, self.on_heap, self.volatile_solids_lost, self.water_lost)
-        rows: list[list[float]] = np.array(columns)[:, :days].round(3).tolist()
+        rows: list[list[float]] = self.rows[:4, :days].round(3).tolist()
         return rows
 
     def days_until(self, mass: float) -> int | None:
         """First day count after which the heap holds ``mass``; None if it never does within the account."""
-        enough = self.on_heap >= mass * (1 - 1e-12)
+        enough = self.rows[1] >= mass * (1 - 1e-12)
         day = int(enough.argmax())
         return day if enough[day] else None
 
@@ -70,23 +95,25 @@ def account(material: Material, losses: Losses, per_day: float, on_hand: float, 
 
     Notes
     -----
-    The dung of a day loses for the first time in the following night; first-order losses, in closed form (the sum of a
-    geometric series), so every day is exact.
+    The dung of a day loses for the first time in the following night; first-order losses in closed form (the sum of a
+    geometric series), so every day is exact. The account is linear in what is brought, so it is two known tables, scaled.
     """
-    start, daily = _series(losses)
-    shares = np.array(((material.volatile_solids,), (material.water,), (material.nitrogen,)))
-    brought = on_hand + per_day * _DAY_COUNT[: days + 1]
-    left = (on_hand * start[:, : days + 1] + per_day * daily[:, : days + 1]) * shares
-    lost = brought * shares - left
-    return Heap(brought, left[0] + left[1] + brought * material.ash, *lost)
+    of_start, of_daily = _tables(material, losses)
+    rows = per_day * of_daily[:, : days + 1]
+    return Heap(rows + on_hand * of_start[:, : days + 1] if on_hand else rows)
 
 
-_DAY_COUNT: Days = np.arange(LONGEST_ACCOUNT + 1, dtype=np.float64)
-
-
-@lru_cache(maxsize=256)
-def _series(losses: Losses) -> tuple[Days, Days]:
-    """For each loss, what is left after n days of 1 at the start, and of 1 brought on each of the n days."""
+@lru_cache(maxsize=1024)
+def _tables(material: Material, losses: Losses) -> tuple[Days, Days]:
+    """The rows of :class:`Heap` for 1 kg at the start, and for 1 kg brought on each day."""
+    day = np.arange(LONGEST_ACCOUNT + 1, dtype=np.float64)
     kept = np.array([[1 - losses.volatile_solids], [1 - losses.moisture], [1 - losses.nitrogen]])
-    start = kept**_DAY_COUNT
-    return start, np.concatenate((np.zeros((3, 1)), np.cumsum(start[:, 1:], axis=1)), axis=1)
+    of_start = kept**day
+    of_daily = np.concatenate((np.zeros((3, 1)), np.cumsum(of_start[:, 1:], axis=1)), axis=1)
+    return _rows(np.ones_like(day), of_start, material), _rows(day, of_daily, material)
+
+
+def _rows(brought: Days, left_share: Days, material: Material) -> Days:
+    shares = np.array([[material.volatile_solids], [material.water], [material.nitrogen]])
+    left = left_share * shares
+    return np.vstack((brought, left[0] + left[1] + brought * material.ash, brought * shares - left))

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import datetime as dt
 from typing import Any, Literal, Protocol
 
 from pydantic import BaseModel, ConfigDict, Field
@@ -9,6 +10,7 @@ from pydantic import BaseModel, ConfigDict, Field
 from kilisho.units import unit_of
 
 Answer = dict[str, Any]
+LAST_ORDINAL = dt.date.max.toordinal()
 
 
 class Told(BaseModel):
@@ -175,3 +177,16 @@ in_metres = told_in("length", "m", 4)
 in_kilograms_per_cubic_metre_and_day = told_in("loading", "kg/m3/d", 6)
 in_grams_per_litre = told_in("density", "g/L", 5)
 in_milligrams_per_litre = told_in("density", "mg/L", 3)
+
+
+def known(**members: Any) -> Answer:
+    """The members that are known; what is not known is left out of an answer rather than told as null."""
+    return members if None not in members.values() else {name: value for name, value in members.items() if value is not None}
+
+
+def plus_days(day: dt.date | None, days: float | None) -> str | None:
+    """``day`` moved by whole days as text; None where either is unknown or the day lies beyond the calendar (year 1 to 9999)."""
+    if day is None or days is None:
+        return None
+    ordinal = day.toordinal() + int(days)
+    return dt.date.fromordinal(ordinal).isoformat() if 1 <= ordinal <= LAST_ORDINAL else None

@@ -1,4 +1,4 @@
-"""Herd and feed: what the animals give, and what a mix of substrates is."""
+"""What is fed: which substrates, how much of each, with which properties and how much water."""
 
 from __future__ import annotations
 
@@ -9,8 +9,8 @@ from typing import Any
 from kilisho.farm import GRAPH, SUBSTRATE_QUANTITIES, Ledger, Shelf
 from kilisho.formulas.digester import REFERENCE_TEMPERATURE, SEA_LEVEL_PRESSURE
 from kilisho.formulas.gas import normal_factor
-from kilisho.formulas.kinetics import chen_hashimoto_cattle_parameter, chen_hashimoto_share, chen_hashimoto_swine_parameter
-from kilisho.questions.requests import FeedItem, HerdItem
+from kilisho.questions.herd import Supply
+from kilisho.questions.requests import DailyFeedItem, FeedItem
 from kilisho.rulebook import Substrate
 
 PER_DAY = (
@@ -23,10 +23,8 @@ PER_DAY = (
     "ammonium_nitrogen_per_day",
     "grit_per_day",
 )
-# Where the growth kinetics were measured: 20 to 60 Cel, up to 100 kg volatile solids per cubic metre.
-LEAST_GROWTH_TEMPERATURE, MOST_SOLIDS_CONCENTRATION = 20.0, 100.0
-GROWTH_PARAMETERS = {"cattle": chen_hashimoto_cattle_parameter, "swine": chen_hashimoto_swine_parameter}
-GAS = ("biogas_per_day", "share_of_potential")
+_OF_URINE = ("urine", "urine_mass", "urine_solids", "urine_nitrogen", "urine_carbon", "urine_ammonium")
+NO_URINE = {f"{name}_per_day": 0.0 for name in _OF_URINE}
 MEASURABLE = frozenset(SUBSTRATE_QUANTITIES) | {"methane_potential"}
 
 
@@ -43,60 +41,8 @@ class Fed:
 
     @property
     def volume(self) -> float:
+        """Volume as handled."""
         return self.mass / self.values["bulk_density"]
-
-
-@dataclass(slots=True)
-class Supply:
-    """What a herd gives per day, by substrate, and its gathered urine."""
-
-    by_substrate: dict[str, float]
-    heads: dict[str, int]
-    urine: float
-    rule_of_thumb_gas: float | None
-
-
-def supply_of(herd: Sequence[HerdItem], ledger: Ledger) -> Supply:
-    """What the herd gives per day, as stated for each head or from the rulebook."""
-    data = ledger.shelf.data
-    supply = Supply({}, {}, 0.0, None)
-    for item in herd:
-        animal = data.animals[item.animal]
-        housing = item.housing or ledger.choose("housing", "stall", f"Housing of {item.animal} was not stated.")
-        gathered = item.count * _dung_per_head(item, housing, ledger)
-        supply.by_substrate[animal.substrate] = supply.by_substrate.get(animal.substrate, 0.0) + gathered
-        supply.heads[animal.substrate] = supply.heads.get(animal.substrate, 0) + item.count
-        supply.urine += item.count * _urine_per_head(item, housing, ledger)
-    supply.rule_of_thumb_gas = _rule_of_thumb(herd, ledger)
-    return supply
-
-
-def _rule_of_thumb(herd: Sequence[HerdItem], ledger: Ledger) -> float | None:
-    """The trade's gas for the herd; None unless it has a word for every animal in it."""
-    rules = [(item.count, ledger.shelf.data.animals[item.animal].rule_of_thumb_gas) for item in herd]
-    if not rules or any(rule is None for _, rule in rules):
-        return None
-    return float(sum(count * rule.typical for count, rule in rules if rule is not None))
-
-
-def _dung_per_head(item: HerdItem, housing: str, ledger: Ledger) -> float:
-    if item.dung_per_day is not None:
-        return item.dung_per_day
-    animal, shelf = ledger.shelf.data.animals[item.animal], ledger.shelf
-    share = getattr(animal.collectable, housing)
-    if item.live_weight is not None:
-        ledger.assumptions.append(shelf.assumption("animals", item.animal, "dung_per_live_weight"))
-        return float(item.live_weight * animal.dung_per_live_weight.typical * share.typical)
-    ledger.assumptions.append(shelf.assumption("animals", item.animal, "dung_per_day"))
-    ledger.assumptions.append(shelf.collected(item.animal, housing))
-    return float(animal.dung_per_day.typical * share.typical)
-
-
-def _urine_per_head(item: HerdItem, housing: str, ledger: Ledger) -> float:
-    if item.urine_per_day is not None:
-        return item.urine_per_day
-    animal = ledger.shelf.data.animals[item.animal]
-    return float(animal.urine_per_day.typical * getattr(animal.urine_collectable, housing).typical)
 
 
 def resolve(item: FeedItem, mass: float, ledger: Ledger) -> Fed:
@@ -161,66 +107,6 @@ def totals(fed: Sequence[Fed]) -> dict[str, float]:
     return total
 
 
-def gas_of(fed: Sequence[Fed], conditions: dict[str, float], side: str = "values") -> dict[str, float]:
-    """Biogas of the mix per day, its methane share, and the share of the potential that the conditions release.
-
-    ``side`` picks typical values or the low or high end of every uncertain property at once, which bounds the answer.
-    """
-    gas = methane = potential = 0.0
-    for one in fed:
-        given = {**getattr(one, side), **conditions, "feed_mass_per_day": one.mass}
-        found = GRAPH.solve(given, GAS)
-        gas += found["biogas_per_day"]
-        methane += found["biogas_per_day"] * given["methane_share"]
-        potential += found["biogas_per_day"] / found["share_of_potential"] if found["share_of_potential"] else 0.0
-    return {
-        "biogas_per_day": gas,
-        "methane_share": methane / gas if gas else 0.0,
-        "share_of_potential": gas / potential if potential else 0.0,
-    }
-
-
-def trace_of(fed: Sequence[Fed], ledger: Ledger) -> list[dict[str, Any]]:
-    """How each substrate's own quantities came about."""
-    conditions = {name: ledger.values[name] for name in ("hydraulic_retention_time", "digester_temperature", "tanks_in_series")}
-    return [
-        {**step, "of": one.id}
-        for one in fed
-        for step in GRAPH.trace({**one.values, **conditions, "feed_mass_per_day": one.mass}, (*PER_DAY, *GAS))
-    ]
-
-
-def highest_gas(fed: Sequence[Fed], conditions: dict[str, float], ledger: Ledger) -> dict[str, float]:
-    """The high end of the gas: all properties high, or what the growth kinetics give where that is more.
-
-    First-order decay fitted to handbook yields promises too little for warm, well run plants; growth kinetics with the highest usual
-    methane potential, less what an unstirred digester does not reach, bound the answer from above.
-    """
-    high = gas_of(fed, conditions, "high")
-    grown = _grown_gas(fed, conditions, ledger)
-    if grown <= high["biogas_per_day"]:
-        return high
-    return {**high, "biogas_per_day": grown, "share_of_potential": min(1.0, high["share_of_potential"] * grown / high["biogas_per_day"])}
-
-
-def _grown_gas(fed: Sequence[Fed], conditions: dict[str, float], ledger: Ledger) -> float:
-    """Biogas as used per day by the growth kinetics; 0 where they are not valid or not known for every substrate."""
-    temperature, retention = conditions["digester_temperature"], conditions["hydraulic_retention_time"]
-    if temperature < LEAST_GROWTH_TEMPERATURE or any(one.entry.growth_model is None for one in fed):
-        return 0.0
-    reach = ledger.practice("growth_model_reach")
-    concentration = min(ledger.values["volatile_solids_per_day"] / ledger.values["slurry_per_day"], MOST_SOLIDS_CONCENTRATION)
-    return float(sum(reach * _grown(one, temperature, retention, concentration) for one in fed))
-
-
-def _grown(one: Fed, temperature: float, retention: float, concentration: float) -> float:
-    parameter = GROWTH_PARAMETERS[str(one.entry.growth_model)](concentration)
-    share = chen_hashimoto_share(temperature, retention, parameter)
-    solids = one.mass * one.values["total_solids"] * one.values["volatile_solids_share"]
-    methane = solids * one.entry.methane_potential.most * share
-    return float(methane / one.values["methane_share"] / normal_factor(temperature, SEA_LEVEL_PRESSURE))
-
-
 def feed_facts(fed: Sequence[Fed]) -> dict[str, Any]:
     """Facts that checks ask about a mix, worked out from its substrates."""
     mass = sum(one.mass for one in fed)
@@ -233,3 +119,60 @@ def feed_facts(fed: Sequence[Fed]) -> dict[str, Any]:
         "human_excreta_fed": any(one.entry.group == "excreta" and one.mass > 0 for one in fed),
         "starts_unaided": sum(one.mass for one in fed if one.entry.starts_unaided) >= mass / 2,
     }
+
+
+def shares_of(feed: Sequence[Any], supplies: Sequence[float]) -> list[float]:
+    """The relative fresh mass of each substrate.
+
+    Masses where they are stated; otherwise stated shares, the rest going to the others by what the farm gathers of each, or
+    evenly where it gathers none.
+    """
+    if any(item.mass is not None for item in feed):
+        return [item.mass or 0.0 for item in feed]
+    open_ones = [i for i, item in enumerate(feed) if item.share is None]
+    rest = max(0.0, 1 - sum(item.share or 0.0 for item in feed))
+    supply = sum(supplies[i] for i in open_ones)
+    return [
+        item.share if item.share is not None else rest * (supplies[i] / supply if supply else 1 / len(open_ones))
+        for i, item in enumerate(feed)
+    ]
+
+
+@dataclass(frozen=True, slots=True)
+class Menu:
+    """The substrates of a regular feed. Where nothing says how much is fed, their masses are shares of 1 and ``known`` is false."""
+
+    fed: list[Fed]
+    known: bool
+
+
+def menu_of(feed: Sequence[DailyFeedItem], supply: Supply, ledger: Ledger) -> Menu:
+    """The substrates with their daily masses: as stated, from the herd, or relative shares where only the digester decides."""
+    items = list(feed) or [DailyFeedItem.model_construct(substrate=name) for name in supply.by_substrate] or [_usual(ledger)]
+    masses = _masses(items, [supply.by_substrate.get(item.substrate, 0.0) for item in items])
+    known = any(masses)
+    amounts = masses if known else shares_of(items, [0.0] * len(items))
+    return Menu([resolve(item, mass, ledger) for item, mass in zip(items, amounts, strict=True)], known)
+
+
+def _masses(items: Sequence[DailyFeedItem], supplies: Sequence[float]) -> list[float]:
+    """Stated masses, or the herd's; with stated shares, as much in all as the herd's own substrates allow."""
+    masses = [item.mass if item.mass is not None else supply for item, supply in zip(items, supplies, strict=True)]
+    if all(item.share is None for item in items):
+        return masses
+    shares = shares_of(items, masses)
+    totals = [mass / share for mass, share in zip(masses, shares, strict=True) if mass and share]
+    return [share * min(totals, default=0.0) for share in shares]
+
+
+def scale_to(fed: Sequence[Fed], slurry: float, ledger: Ledger) -> None:
+    """Scale all masses so that they make ``slurry`` [m3/d] with their water."""
+    made = sum(one.volume for one in fed) * (1 + ledger.values["water_to_feed_by_volume"])
+    for one in fed:
+        one.mass *= slurry / made
+
+
+def _usual(ledger: Ledger) -> DailyFeedItem:
+    data = ledger.shelf.data
+    name = "cattle_dung" if "cattle_dung" in data.substrates else next(iter(data.substrates))
+    return DailyFeedItem.model_construct(substrate=ledger.choose("substrate", name, "Neither herd nor feed was stated."))

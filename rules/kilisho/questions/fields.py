@@ -7,7 +7,7 @@ contract and the code cannot differ. A field's validated value is a bare float i
 from __future__ import annotations
 
 import datetime as dt
-import math
+import re
 from collections.abc import Callable
 from dataclasses import dataclass
 from difflib import get_close_matches
@@ -35,17 +35,17 @@ class _Window:
 class InUnit:
     """A number with a unit: bare in ``unit``, or ``{"value", "unit"}`` in any unit of ``kind``.
 
-    ``least`` and ``most`` are the limits of meaning in ``unit``; ``above`` makes the lower one exclusive.
+    ``least`` and ``most`` are the limits of meaning in ``unit``, both included. What would be divided by has a least above 0.
     """
 
     kind: str
     unit: str
     least: float
     most: float
-    above: bool = False
     key: str = "unit"
 
     def windows(self) -> dict[str, _Window]:
+        """The bounds in every unit of the kind."""
         home = unit_of(self.kind, self.unit)
         ends = [bound * home.factor + home.offset for bound in (self.least, self.most)]
         return {
@@ -61,10 +61,9 @@ class InUnit:
     def json_schema(self) -> Schema:
         """Bare number or value with unit, with the bounds of each unit."""
         windows = self.windows()
-        lower = "exclusiveMinimum" if self.above else "minimum"
 
         def bounded(window: _Window) -> Schema:
-            return {"type": "number", lower: window.least, "maximum": window.most}
+            return {"type": "number", "minimum": window.least, "maximum": window.most}
 
         def stated(code: str, window: _Window) -> Schema:
             return {
@@ -78,7 +77,7 @@ class InUnit:
         return {"anyOf": [bare, *(stated(code, window) for code, window in windows.items())], "x-kind": self.kind, "x-unit": self.unit}
 
     def _validator(self) -> Callable[[Any], float]:
-        windows, home, above, key, kind = self.windows(), self.unit, self.above, self.key, self.kind
+        windows, home, key, kind = self.windows(), self.unit, self.key, self.kind
 
         def read(value: Any) -> float:
             code = home
@@ -87,9 +86,9 @@ class InUnit:
             if type(value) is not float and type(value) is not int:
                 raise PydanticCustomError("number_expected", "a number in {unit}, or an object with value and unit", {"unit": home})
             window = windows[code]
-            if not (window.least < value if above else window.least <= value) or not value <= window.most:
+            if not window.least <= value <= window.most:
                 fitting = [c for c, w in windows.items() if c != code and w.least < value < w.most]
-                raise _out_of_range(window, code, above, fitting)
+                raise _out_of_range(window, code, fitting)
             return value * window.factor + window.offset
 
         return read
@@ -110,17 +109,11 @@ def _unpack(value: dict[str, Any], key: str, kind: str) -> tuple[str, Any]:
     return code, number
 
 
-def _out_of_range(window: _Window, code: str, above: bool, fitting: list[str]) -> PydanticCustomError:
+def _out_of_range(window: _Window, code: str, fitting: list[str]) -> PydanticCustomError:
     """The fault of a number outside its limits, with the units in which it would lie within them: a slipped unit is the usual cause."""
-    context = {
-        "least": window.least,
-        "most": window.most,
-        "unit": code,
-        "lower": "more than" if above else "at least",
-        "nearest": fitting[:3],
-    }
+    context = {"least": window.least, "most": window.most, "unit": code, "nearest": fitting[:3]}
     hint = "; mind the unit" if fitting else ""
-    return PydanticCustomError("out_of_range", f"must be {{lower}} {{least}} and at most {{most}} {{unit}}{hint}", context)
+    return PydanticCustomError("out_of_range", f"must be at least {{least}} and at most {{most}} {{unit}}{hint}", context)
 
 
 @dataclass(frozen=True)
@@ -141,7 +134,7 @@ def whole_number(least: int, most: int) -> Checked:
     """A whole number from ``least`` to ``most``; 3.0 counts as 3, text and true do not."""
 
     def read(value: Any) -> int:
-        if type(value) not in (int, float) or not math.isfinite(value) or value != int(value):
+        if type(value) is not int and (type(value) is not float or not value.is_integer()):
             raise PydanticCustomError("whole_number_expected", "a whole number")
         if not least <= value <= most:
             raise PydanticCustomError("out_of_range", "must be at least {least} and at most {most}", {"least": least, "most": most})
@@ -164,14 +157,13 @@ def plain_number(least: float, most: float) -> Checked:
 
 
 def _read_date(value: Any) -> dt.date:
-    if isinstance(value, str) and len(value) == 10:
+    if isinstance(value, str) and re.fullmatch(_DATE_PATTERN, value):
         try:
             day = dt.date.fromisoformat(value)
         except ValueError:
             pass
         else:
-            if FIRST_YEAR <= day.year <= LAST_YEAR:
-                return day
+            return day
     raise PydanticCustomError(
         "date_expected", "an existing day as YYYY-MM-DD, from {first} to {last}", {"first": FIRST_YEAR, "last": LAST_YEAR}
     )
@@ -264,12 +256,13 @@ WORKING_VOLUME = InUnit("volume", "m3", 0.05, 1000)
 GAS_STORAGE_VOLUME = InUnit("volume", "m3", 0, 1000)
 CONTAINER_VOLUME = InUnit("volume", "L", 0.5, 20_000)
 STORED_MASS = InUnit("mass", "kg", 0, 1e6)
+CHARGED_MASS = InUnit("mass", "kg", 0.001, 1e6)
 LOAD_MASS = InUnit("mass", "kg", 1, 1e5)
 LIVE_WEIGHT = InUnit("mass", "kg", 0.02, 2000)
-DAILY_MASS = InUnit("mass_flow", "kg/d", 0, 1e5, above=True)
+DAILY_MASS = InUnit("mass_flow", "kg/d", 0.001, 1e5)
 DAILY_WATER = InUnit("volume_flow", "L/d", 0, 1e6)
-DAILY_GAS = InUnit("volume_flow", "m3/d", 0, 1e3, above=True)
-DUNG_PER_HEAD = InUnit("mass_flow", "kg/d", 0, 200, above=True)
+DAILY_GAS = InUnit("volume_flow", "m3/d", 0.001, 1e3)
+DUNG_PER_HEAD = InUnit("mass_flow", "kg/d", 0.001, 200)
 DISTANCE = InUnit("length", "m", 0, 500_000)
 TEMPERATURE = InUnit("temperature", "Cel", -40, 70)
 TEMPERATURE_SWING = InUnit("temperature_difference", "K", 0, 60)
@@ -281,7 +274,7 @@ NITROGEN = InUnit("share", "1", 0.0001, 0.6)
 METHANE_SHARE = InUnit("share", "1", 0.05, 0.95)
 BULK_DENSITY = InUnit("density", "kg/m3", 20, 2000)
 GAS_YIELD = InUnit("gas_yield", "m3/kg", 0, 2)
-HOURS_PER_DAY = InUnit("hours_per_day", "h/d", 0, 24, above=True)
+HOURS_PER_DAY = InUnit("hours_per_day", "h/d", 0.1, 24)
 PRICE_PER_MASS = InUnit("price_per_mass", "kg", 0, 1e6, key="per")
 CARBON_TO_NITROGEN = plain_number(0.1, 1000)
 WATER_TO_FEED = plain_number(0, 30)

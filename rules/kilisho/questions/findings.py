@@ -6,16 +6,18 @@ from collections.abc import Iterable, Mapping, Sequence
 from typing import Any
 
 from kilisho.checks import Compiled, Finding, Parted, Verdict, compile_checks, conclude, part
+from kilisho.farm import GRAPH
 from kilisho.quantities import Contradiction
 from kilisho.rulebook import RulebookData
 from kilisho.units import KINDS, from_canonical
 
 MOST_SHAPES = 1024
-_ORDER = {Verdict.failed: 0, Verdict.unknown: 1, Verdict.passed: 2}
+# Members of an enumeration are slow to look up; these are asked for at every request.
+FAILED, UNKNOWN, PASSED = Verdict.failed, Verdict.unknown, Verdict.passed
 
 
-def _rank(finding: Finding) -> int:
-    return _ORDER[finding.verdict]
+def _urgency(finding: Finding) -> int:
+    return finding.compiled.urgency
 
 
 class Inspector:
@@ -39,12 +41,14 @@ class Inspector:
                 self._parted.clear()
             parted = self._parted[key] = part(self.checks, key)
         findings = conclude(parted, facts)
-        findings.sort(key=_rank)
-        return findings
+        failed, unknown, passed = ([one for one in findings if one.verdict is end] for end in (FAILED, UNKNOWN, PASSED))
+        return sorted(failed, key=_urgency) + sorted(unknown, key=_urgency) + sorted(passed, key=_urgency)
 
-    def shown(self, findings: Iterable[Finding], *, passes: bool = False) -> list[dict[str, Any]]:
-        """The findings as an answer lists them, passes only when asked for."""
-        return [self._show(finding) for finding in findings if passes or finding.verdict is not Verdict.passed]
+    def shown(self, findings: Iterable[Finding], denied: Iterable[Contradiction] = (), *, passes: bool = False) -> list[dict[str, Any]]:
+        """The contradictions and findings as an answer lists them, passes only when asked for."""
+        return [contradiction(one) for one in denied] + [
+            self._show(finding) for finding in findings if passes or finding.verdict is not PASSED
+        ]
 
     def cautions(self, *more: Sequence[str]) -> list[dict[str, Any]]:
         """The operation's own cautions and those that come with substrates and structure, each once."""
@@ -75,9 +79,9 @@ def six_digits(value: float) -> float:
     return float(f"{value:.6g}")
 
 
-def contradiction(found: Contradiction, kind: str) -> dict[str, Any]:
+def contradiction(found: Contradiction) -> dict[str, Any]:
     """A contradiction between stated values, as a finding."""
-    unit = KINDS[kind].canonical.code
+    unit = GRAPH.quantities[found.name].unit
     return {
         "check": "stated_values_agree",
         "verdict": "fail",

@@ -63,20 +63,3 @@ def faults_of_months(climate: Any) -> list[Fault]:
     place: Place = ("climate", "monthly_air_temperature", "values")
     outside = [i for i, value in enumerate(months.values) if not -60 <= to_canonical(value, "temperature", months.unit) <= 60]
     return [Fault((*place, i), "month_out_of_range", "not a possible air temperature in this unit") for i in outside]
-
-
-def shares_of(feed: Sequence[Any], supplies: Sequence[float]) -> list[float]:
-    """The relative fresh mass of each substrate.
-
-    Masses where they are stated; otherwise stated shares, the rest going to the others by what the farm gathers of each, or
-    evenly where it gathers none.
-    """
-    if any(item.mass is not None for item in feed):
-        return [item.mass or 0.0 for item in feed]
-    open_ones = [i for i, item in enumerate(feed) if item.share is None]
-    rest = max(0.0, 1 - sum(item.share or 0.0 for item in feed))
-    supply = sum(supplies[i] for i in open_ones)
-    return [
-        item.share if item.share is not None else rest * (supplies[i] / supply if supply else 1 / len(open_ones))
-        for i, item in enumerate(feed)
-    ]

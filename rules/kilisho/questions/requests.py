@@ -63,7 +63,7 @@ class DailyFeedItem(FeedItem):
 class ChargeItem(FeedItem):
     """A substrate of the first charge."""
 
-    mass: Annotated[float | None, f.STORED_MASS] = Field(None, description="Fresh mass to be charged; worked out when absent.")
+    mass: Annotated[float | None, f.CHARGED_MASS] = Field(None, description="Fresh mass to be charged; worked out when absent.")
     gathered_per_day: Annotated[float | None, f.DAILY_MASS] = Field(
         None, description="What the farm gathers of it per day, for substrates that no animal of the herd gives."
     )
@@ -94,7 +94,7 @@ class Dilution(Ask):
 class MonthlyTemperature(Ask):
     """Twelve monthly means, January first."""
 
-    values: list[Annotated[float, f.plain_number(-60, 160)]] = Field(min_length=12, max_length=12, description="January to December.")
+    values: list[Annotated[float, f.plain_number(-80, 340)]] = Field(min_length=12, max_length=12, description="January to December.")
     unit: Annotated[str, f.one_of(("Cel", "K", "[degF]"))] = Field("Cel", description="UCUM code.")
 
 
@@ -104,7 +104,7 @@ class Climate(Ask):
     digester_temperature: Annotated[float | None, f.TEMPERATURE] = Field(None, description="Measured in the slurry.")
     mean_air_temperature: Annotated[float | None, f.TEMPERATURE] = Field(None, description="Mean of the year.")
     yearly_swing: Annotated[float | None, f.TEMPERATURE_SWING] = Field(None, description="Warmest month less coldest month.")
-    warmest_month: Annotated[int | None, f.whole_number(1, 12)] = Field(None, description="1 for January.")
+    warmest_month: Annotated[int | None, f.whole_number(1, 12)] = Field(None, description="1 for January; tells the season of a date.")
     monthly_air_temperature: MonthlyTemperature | None = Field(None, description="Means of the months.")
 
 

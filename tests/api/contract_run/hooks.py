@@ -9,6 +9,7 @@ import schemathesis
 from schemathesis import Case, CheckContext, HookContext, Response
 
 from kilisho.faults import CROSS_FIELD_CODES
+from kilisho_api.openapi.manual import CODES
 
 
 @schemathesis.check
@@ -27,6 +28,7 @@ def a_refusal_points_into_the_body_that_was_sent(_context: CheckContext, respons
         return
     sent = json.loads(response.request.body or b"null")
     for error in response.json()["errors"]:
+        assert error["code"] in CODES or error["code"] in CROSS_FIELD_CODES, f"a code that the manual does not explain: {error['code']}"
         if "pointer" in error:
             _follow(sent, error["pointer"])
 

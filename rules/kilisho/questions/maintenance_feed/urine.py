@@ -6,10 +6,10 @@ import math
 from typing import Any
 
 from kilisho.farm import Ledger
-from kilisho.questions.feeding import Supply
+from kilisho.questions.feeding import NO_URINE
+from kilisho.questions.herd import Supply
 
 URINE = "cattle_urine"
-NONE = dict.fromkeys([f"urine_{name}_per_day" for name in ("mass", "solids", "nitrogen", "carbon", "ammonium")] + ["urine_per_day"], 0.0)
 
 
 def take_urine(urine: Any, supply: Supply, ledger: Ledger) -> None:
@@ -19,7 +19,7 @@ def take_urine(urine: Any, supply: Supply, ledger: Ledger) -> None:
     liquid, and only as far as the mix keeps the least carbon to nitrogen ratio. ``urine_limited_by`` says which of these it was.
     Other animals' urine is counted with the cattle urine's composition.
     """
-    ledger.put(**NONE, urine_gathered=0.0, urine_limited_by="gathered")
+    ledger.put(**NO_URINE, urine_gathered=0.0, urine_limited_by="gathered")
     if urine is None or not urine.collected:
         return
     gathered = urine.volume if urine.volume is not None else supply.urine

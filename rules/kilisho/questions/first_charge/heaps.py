@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from kilisho.farm import Ledger
 from kilisho.formulas.purchasing import Offer, buy
 from kilisho.formulas.stockpile import LONGEST_ACCOUNT, Heap, Losses, Material, account
-from kilisho.questions.answers import Answer, in_days, in_kilograms, in_kilograms_per_day, in_kilometres
+from kilisho.questions.answers import Answer, in_days, in_kilograms, in_kilograms_per_day, in_kilometres, known, plus_days
 from kilisho.questions.feeding import Fed
 from kilisho.questions.requests import Purchase
 from kilisho.rulebook import Cover
@@ -30,10 +30,12 @@ class Pile:
 
     @property
     def collected(self) -> float:
+        """Fresh mass put on the heap until filling."""
         return float(self.heap.brought[self.days])
 
     @property
     def on_heap(self) -> float:
+        """What is left of it at filling."""
         return float(self.heap.on_heap[self.days])
 
     @property
@@ -43,6 +45,7 @@ class Pile:
         return missing if missing > SHORT else 0.0
 
     def told(self, starts_on: dt.date | None) -> Answer:
+        """The heap against its need, with its account day by day."""
         brought, on_heap, solids, water = self.heap.table(self.days + 1)
         return {
             "substrate": self.fed.id,
@@ -51,11 +54,11 @@ class Pile:
             "collected": in_kilograms(self.collected),
             "on_heap": in_kilograms(self.on_heap),
             "shortfall": in_kilograms(self.shortfall),
-            "days_needed": None if self.days_needed is None else in_days(self.days_needed),
+            **known(days_needed=None if self.days_needed is None else in_days(self.days_needed)),
             "nitrogen_lost": in_kilograms(float(self.heap.nitrogen_lost[self.days])),
             "account": {
                 "unit": "kg",
-                "first_day": starts_on.isoformat() if starts_on else None,
+                **known(first_day=plus_days(starts_on, 0)),
                 "brought": brought,
                 "on_heap": on_heap,
                 "volatile_solids_lost": solids,
@@ -109,7 +112,8 @@ def purchases_for(piles: Sequence[Pile], purchases: Sequence[Purchase], main: st
     for pile in piles:
         offers = offers_for(purchases, pile.fed.id, main, pile.days)
         masses = buy([offer for _, offer in offers], pile.shortfall)
-        lacking[pile.fed.id] = max(0.0, pile.shortfall - sum(masses))
+        still = pile.shortfall - sum(masses)
+        lacking[pile.fed.id] = still if still > SHORT else 0.0
         bought += [_told(p, offer, mass, pile.fed) for (p, offer), mass in zip(offers, masses, strict=True) if mass > 0]
     return bought, lacking
 
@@ -134,8 +138,3 @@ def cover_of(name: str | None, ledger: Ledger) -> tuple[str, Cover]:
     for field in ("volatile_solids_loss", "nitrogen_loss", "moisture_loss", "keeps_for"):
         ledger.assumptions.append(ledger.shelf.assumption("covers", chosen, field))
     return chosen, covers[chosen]
-
-
-def plus_days(day: dt.date | None, days: float | None) -> str | None:
-    """``day`` moved by whole days as text, or None where either is unknown."""
-    return None if day is None or days is None else dt.date.fromordinal(day.toordinal() + int(days)).isoformat()

@@ -65,7 +65,11 @@ class Grit(Told):
     """What settles, and when it must come out."""
 
     sludge_per_year: Amount
-    desludging_interval: Amount | None = Field(description="Time until sludge fills its share of the digester; null where nothing settles.")
+    desludging_interval: Amount | None = Field(
+        None, description="Until sludge fills its share of the digester; absent where nothing settles."
+    )
+    sludge_so_far: Amount | None = Field(None, description="Only where the digester's age is stated and it was never emptied since.")
+    retention_left: Amount | None = Field(None, description="Retention in what the sludge leaves of the working volume.")
     clean_feed: list[str]
 
 

@@ -8,14 +8,13 @@ from pydantic import ConfigDict, Field
 
 from kilisho.checks import Finding as CheckFinding
 from kilisho.checks import Verdict, overall
-from kilisho.farm import Shelf
+from kilisho.farm import Ledger
 from kilisho.faults import Fault, RefusedError
-from kilisho.packs import Rulebook
 from kilisho.questions.answers import Answer, Common, Told
-from kilisho.questions.asking import Question
 from kilisho.questions.findings import Inspector
+from kilisho.questions.opening import Form
 from kilisho.questions.requests import Enquiry
-from kilisho.questions.stated_facts import fact_groups, values_by_id, with_facts
+from kilisho.questions.stated_facts import GROUPS, values_by_id
 
 EXAMPLE: dict[str, Any] = {
     "name": "Highfold (invented)",
@@ -62,54 +61,30 @@ class SafetyAnswer(Common):
     statement: str
 
 
-def question(rulebook: Rulebook) -> Question:
-    """The question bound to a rulebook. Its request has a member for each group of the rulebook's facts."""
-    shelf, inspector = Shelf(rulebook.data), Inspector(rulebook.data, "safety_check")
-    groups = fact_groups(rulebook.data.facts)
-    request = with_facts("SafetyCheckQuestion", SafetyCheckRequest, rulebook.data.facts, **groups)
-
-    def answer(asked: Any, explain: bool) -> Answer:
-        return {**_answer(asked, tuple(groups), inspector, explain), "rulebook": rulebook.identity}
-
-    return Question(
-        "safety-check",
-        "Check safety",
-        "The declared facts against every check of siting, gas, water, feed, structure, hygiene and handling. What is not stated is "
-        "unknown, never passed; entry of a pit or dome is an absolute stop.",
-        request,
-        SafetyAnswer,
-        answer,
-        EXAMPLE,
-        shelf.ids,
-    )
-
-
-def _answer(asked: Any, groups: tuple[str, ...], inspector: Inspector, explain: bool) -> Answer:
-    facts = _stated(asked, groups)
+def _answer(asked: Any, ledger: Ledger, inspector: Inspector, explain: bool) -> Answer:
+    facts = _stated(asked)
     findings = inspector.inspect(facts)
     verdict = overall(findings)
     kind = inspector.data.structures.get(str(facts.get("structure_kind")))
-    answer: Answer = {
-        **({"name": asked.name} if asked.name else {}),
+    return {
         "verdict": verdict,
         "stop": verdict == "danger",
         "in_words": _in_words(findings, verdict),
         "counts": {str(v): sum(1 for one in findings if one.verdict is v) for v in Verdict},
         "unanswered": _unanswered(findings),
         "statement": NEXT,
-        "assumptions": [],
         "findings": inspector.shown(findings, passes=True),
         "cautions": inspector.cautions(kind.cautions if kind else ()),
+        **({"derivation": ledger.trace()} if explain else {}),
     }
-    return {**answer, "derivation": []} if explain else answer
 
 
-def _stated(asked: Any, groups: tuple[str, ...]) -> dict[str, Any]:
+def _stated(asked: Any) -> dict[str, Any]:
     """All stated facts; the same fact stated twice must agree."""
     facts = values_by_id(asked.facts)
     faults = []
-    for group in groups:
-        for name, value in values_by_id(getattr(asked, group)).items():
+    for group in GROUPS:
+        for name, value in values_by_id(getattr(asked, group, None)).items():
             if name in facts and facts[name] != value:
                 faults.append(Fault(("facts", name), "stated_twice", f"differs from what /{group} says"))
             facts[name] = value
@@ -132,3 +107,16 @@ def _in_words(findings: list[CheckFinding], verdict: str) -> str:
     if verdict == "unknown":
         return f"{unknown} checks of danger level are not answered, so this cannot be called safe. {len(failed)} lesser checks failed."
     return "No check failed on what was stated." if verdict == "clear" else f"{len(failed)} checks failed, none of them of danger level."
+
+
+FORM = Form(
+    "safety-check",
+    "safety_check",
+    "Check safety",
+    "The declared facts against every check of siting, gas, water, feed, structure, hygiene and handling. What is not stated is "
+    "unknown, never passed; entry of a pit or dome is an absolute stop.",
+    SafetyCheckRequest,
+    SafetyAnswer,
+    _answer,
+    EXAMPLE,
+)

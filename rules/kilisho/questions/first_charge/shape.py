@@ -7,6 +7,7 @@ from typing import Any, Literal
 
 from pydantic import Field
 
+from kilisho.farm import Shelf
 from kilisho.formulas.labour import whole_containers
 from kilisho.questions.answers import (
     Amount,
@@ -21,13 +22,14 @@ from kilisho.questions.answers import (
     in_percent,
 )
 from kilisho.questions.feeding import Fed
+from kilisho.rulebook import Structure
 
 
 class HeapAccount(Told):
     """The heap day by day in kilograms; on every day brought = on_heap + volatile_solids_lost + water_lost."""
 
     unit: str
-    first_day: str | None = Field(description="Date of the first entry, which is the state before collection.")
+    first_day: str | None = Field(None, description="Date of the first entry, which is the state before collection.")
     brought: list[float]
     on_heap: list[float]
     volatile_solids_lost: list[float]
@@ -140,7 +142,10 @@ class FirstChargeAnswer(Common):
     starter_slurry: Amount
     slurry_total_solids: Amount
     substrates: list[SubstrateShare]
-    animal_days: Amount = Field(description="Days of one animal's dung; as many animals would give it in one day.")
+    animal_days: Amount | None = Field(
+        None,
+        description="Days of one animal's dung, which as many animals give in one day; absent where no animal gives the main substrate.",
+    )
     stockpile: StockpileTold
     containers: list[ContainerCount]
     labour: LabourTold
@@ -150,10 +155,12 @@ class FirstChargeAnswer(Common):
 
 
 def substrate(fed: Fed, total: float) -> Answer:
+    """One substrate's mass and its share of the total [kg]."""
     return {"substrate": fed.id, "mass": in_kilograms(fed.mass), "share": in_percent(fed.mass / total)}
 
 
 def container(name: str, volume: float, values: Mapping[str, float]) -> Answer:
+    """Whole containers of one kind (volume [m3]) for the charge's substrate and water."""
     return {
         "name": name,
         "volume": in_litres(volume),
@@ -161,3 +168,18 @@ def container(name: str, volume: float, values: Mapping[str, float]) -> Answer:
         "water": whole_containers(values["water_volume"], volume),
         "load": in_kilograms(volume * values["bulk_density"]),
     }
+
+
+def confirmations(structure: Structure, shelf: Shelf, facts: Mapping[str, Any]) -> list[Answer]:
+    """What must be known before the digester is filled, and whether it is."""
+    asked = structure.confirm_before_filling
+    return [{"fact": fact, "name": shelf.data.facts[fact].name, "state": _state(facts, fact, shelf)} for fact in asked]
+
+
+def _state(facts: Mapping[str, Any], fact: str, shelf: Shelf) -> str:
+    if fact not in facts:
+        return "unknown"
+    value = facts[fact]
+    if fact == "cured_for":
+        return "confirmed" if value >= shelf.figure("curing_time").least else "refused"
+    return "confirmed" if value is True or value == "passed" else "refused"

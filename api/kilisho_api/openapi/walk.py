@@ -1,0 +1,34 @@
+"""Changes made to a schema and to every schema inside it."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from typing import Any
+
+Schema = dict[str, Any]
+PLACE = "#/components/schemas/"
+
+
+def mapped(value: Any, change: Callable[[Schema], Schema]) -> Any:
+    """``value`` with ``change`` applied to every schema in it, the inner ones first."""
+    if isinstance(value, dict):
+        return change({key: mapped(inner, change) for key, inner in value.items()})
+    return [mapped(inner, change) for inner in value] if isinstance(value, list) else value
+
+
+def opened(schema: Schema) -> Schema:
+    """An answer's schema: a client must take members that it does not know."""
+    opened: Schema = mapped(schema, _open)
+    return opened
+
+
+def _open(part: Schema) -> Schema:
+    return {key: value for key, value in part.items() if (key, value) != ("additionalProperties", False)}
+
+
+def renamed(part: Schema, names: Mapping[str, str]) -> Schema:
+    """``part`` with its reference, if it has one, leading to the new name."""
+    reference = part.get("$ref")
+    if not isinstance(reference, str) or reference.removeprefix(PLACE) not in names:
+        return part
+    return {**part, "$ref": PLACE + names[reference.removeprefix(PLACE)]}

@@ -1,0 +1,66 @@
+"""First charge: how much dung and water fill a new digester, from when to gather it, what is short, and how it is started."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from kilisho.farm import Ledger
+from kilisho.questions.answers import Answer, in_cubic_metres, in_kilograms, in_number, in_percent, known
+from kilisho.questions.carrying import containers_of
+from kilisho.questions.digester import digester_contradictions
+from kilisho.questions.findings import Inspector
+from kilisho.questions.first_charge import shape
+from kilisho.questions.first_charge.heaps import purchases_for
+from kilisho.questions.first_charge.labour import labour_of
+from kilisho.questions.first_charge.request import EXAMPLE, FirstChargeRequest
+from kilisho.questions.first_charge.start_up import first_flame_of, schedule, start_up
+from kilisho.questions.first_charge.stockpile import stockpile
+from kilisho.questions.first_charge.work import Work, animal_days, facts_of, work_out
+from kilisho.questions.opening import Form
+
+
+def _answer(asked: Any, ledger: Ledger, inspector: Inspector, explain: bool) -> Answer:
+    work = work_out(asked, ledger)
+    purchases, lacking = purchases_for(work.piles, asked.purchases, work.fed[0].id)
+    containers = containers_of(asked.containers, ledger)
+    labour, flame = labour_of(work, containers[0]), first_flame_of(work)
+    facts = facts_of(work, labour.get("mass_per_person_and_day", {}).get("value"))
+    return {
+        **_amounts(work),
+        "stockpile": stockpile(work, purchases, lacking),
+        "containers": [shape.container(name, volume, ledger.values) for name, volume in containers],
+        "labour": labour,
+        "confirm_before_filling": shape.confirmations(work.structure, ledger.shelf, facts),
+        "start_up": start_up(work, flame),
+        "schedule": schedule(work, flame, labour.get("days", 1), complete=not any(lacking.values())),
+        "findings": inspector.shown(inspector.inspect(facts), digester_contradictions(work.structure, ledger)),
+        "cautions": inspector.cautions(work.structure.cautions, *(one.entry.cautions for one in work.fed)),
+        **({"derivation": ledger.trace()} if explain else {}),
+    }
+
+
+def _amounts(work: Work) -> Answer:
+    values, days = work.ledger.values, animal_days(work)
+    return {
+        "slurry_volume": in_cubic_metres(values["slurry_volume"]),
+        "substrate_mass": in_kilograms(values["substrate_mass"]),
+        "substrate_volume": in_cubic_metres(values["substrate_volume"]),
+        "water_volume": in_cubic_metres(values["water_volume"]),
+        "starter_slurry": in_kilograms(work.asked.starter_slurry),
+        "slurry_total_solids": in_percent(values["first_charge_total_solids"]),
+        "substrates": [shape.substrate(one, values["substrate_mass"]) for one in work.fed],
+        **known(animal_days=None if days is None else in_number(days)),
+    }
+
+
+FORM = Form(
+    "first-charge",
+    "first_charge",
+    "Plan the first charge",
+    "Slurry, substrate and water that fill a new digester; the stockpile by date, what is short and how to close it; containers, "
+    "labour, what to confirm before filling, and the start-up until full feeding.",
+    FirstChargeRequest,
+    shape.FirstChargeAnswer,
+    _answer,
+    EXAMPLE,
+)

@@ -1,0 +1,110 @@
+"""From the filled digester to full feeding: venting, the first flame, the ramp, and the schedule of it all."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from kilisho.questions.answers import Answer, in_days, in_kilograms_per_day, known, plus_days
+from kilisho.questions.first_charge.work import Work
+
+Row = tuple[str, int, str]
+
+STEPS = (
+    "Close the gas outlet only after the air has been pushed out as far as the filling allows; keep every flame away from the plant.",
+    "Let the first gas out into the open air, unburnt and down to no pressure, each time the gas space has filled, {cycles} times in all.",
+    "Only then try the flame: outdoors, on the appliance at the end of its pipe, never at the dome, the lid or the outlet.",
+    "If it does not burn steadily with a blue flame, vent again, wait a day or two and try again; do not feed.",
+    "Once it burns steadily for three days, begin the maintenance feed with a quarter of the full amount.",
+)
+# Feeds that bring few methane-forming microbes and get no starter take about twice as long (judgement).
+UNAIDED_DELAY = 2
+RAMP = (0.25, 0.5, 0.75, 1.0)
+FILL = "Fill in one go: mix lump-free with water, keep out sand, stones and long straw."
+
+
+@dataclass(frozen=True, slots=True)
+class FirstFlame:
+    """Days from filling to the first burnable gas, and whether the feed starts without help."""
+
+    low: float
+    typical: float
+    high: float
+    starts_unaided: bool
+
+
+def first_flame_of(work: Work) -> FirstFlame:
+    """Days to the first burnable gas for the slurry's temperature: the quickest at its warm end, the slowest at its cold end."""
+    shelf, warmth = work.ledger.shelf, work.warmth
+    slow, usual, quick = (shelf.curve("first_burnable_gas", t) for t in (warmth.low, warmth.mean, warmth.high))
+    work.ledger.assumptions.append(shelf.assumption("curves", "first_burnable_gas", "days_to_first_burnable_gas"))
+    unaided = sum(p.fed.mass for p in work.piles if p.fed.entry.starts_unaided) >= work.ledger.values["substrate_mass"] / 2
+    slower = 1 if unaided or work.ledger.values["starter_share"] > 0 else UNAIDED_DELAY
+    return FirstFlame(quick[0], usual[1] * slower, slow[2] * slower, unaided)
+
+
+def start_up(work: Work, flame: FirstFlame) -> Answer:
+    """Venting, flame test, days to the first burnable gas, and how feeding grows."""
+    cycles, filled = round(work.ledger.practice("vent_cycles")), work.asked.digester_ready_on
+    return {
+        "digester_temperature": work.warmth.told(),
+        "days_to_first_burnable_gas": in_days(flame.typical, flame.low, flame.high),
+        **known(
+            first_burnable_gas_from=plus_days(filled, math.floor(flame.low)),
+            first_burnable_gas_until=plus_days(filled, math.ceil(flame.high)),
+        ),
+        "vent_completely": cycles,
+        "starts_unaided": flame.starts_unaided,
+        "steps": [step.format(cycles=cycles) for step in STEPS],
+        "ramp": _ramp(work),
+    }
+
+
+def _ramp(work: Work) -> list[Answer]:
+    """Quarter by quarter to the full feed: what the farm gathers, as far as the shortest retention for this temperature allows."""
+    ledger = work.ledger
+    step = round(ledger.shelf.curve("feed_step", work.warmth.mean)[1])
+    shortest, usual, _ = ledger.shelf.curve("design_retention", work.warmth.mean)
+    ledger.assumptions.append(ledger.shelf.assumption("curves", "design_retention", "design_retention_time"))
+    per_day = ledger.values["working_volume"] / (1 + ledger.values["water_to_feed_by_volume"]) * ledger.values["bulk_density"]
+    given = sum(pile.per_day for pile in work.piles)
+    full = min(per_day / shortest, given) if given else per_day / usual
+    return [
+        {"from_day": index * step, "share_of_full_feed": share, "feed_per_day": in_kilograms_per_day(full * share)}
+        for index, share in enumerate(RAMP)
+    ]
+
+
+def schedule(work: Work, flame: FirstFlame, fill_days: int, *, complete: bool) -> list[Answer]:
+    """Everything in order of days; day 0 is the first day of filling. ``complete`` says that nothing is lacking for it."""
+    rows = sorted([*_before(work), *_from_filling(work, flame, fill_days - 1, complete=complete)], key=lambda row: row[1])
+    filled = work.asked.digester_ready_on
+    if filled is None:
+        return [{"event": name, "day": day, "text": text} for name, day, text in rows]
+    return [{"event": name, "day": day, **known(date=plus_days(filled, day)), "text": text} for name, day, text in rows]
+
+
+def _before(work: Work) -> Sequence[Row]:
+    gathered = max(pile.days for pile in work.piles)
+    rows = [("confirm_tests", -3, "Confirm curing, water tightness and gas tightness; do not fill before.")]
+    if gathered:
+        rows.append(("start_collecting", -gathered, "Start gathering clean dung under cover."))
+    if any(pile.shortfall for pile in work.piles):
+        rows.append(("bring_purchases", -1, "Have everything bought in and covered beside the digester."))
+    return rows
+
+
+def _from_filling(work: Work, flame: FirstFlame, filled: int, *, complete: bool) -> Sequence[Row]:
+    step = round(work.ledger.shelf.curve("feed_step", work.warmth.mean)[1])
+    feeding = math.ceil(filled + flame.typical) + 3
+    feeds = [
+        (f"feed_{share * 100:.0f}_per_cent", feeding + i * step, f"Feed {share * 100:.0f} % of the full amount daily.")
+        for i, share in enumerate(RAMP)
+    ]
+    return [
+        ("fill", 0, FILL if complete else "Fill only when the missing part is there."),
+        ("first_gas", math.floor(filled + flame.low), "From now on expect gas: vent it outdoors, unburnt."),
+        ("flame_test", math.ceil(filled + flame.typical), "Try the flame outdoors on the appliance, after venting."),
+        *feeds,
+    ]

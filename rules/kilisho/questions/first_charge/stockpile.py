@@ -1,0 +1,88 @@
+"""Tells the stockpile: own collection against the need, in numbers and words, and the ways to close what is short."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+
+from kilisho.questions.answers import Answer, in_cubic_metres, in_days, in_kilograms, in_percent, known, plus_days
+from kilisho.questions.first_charge.work import Work
+
+
+def stockpile(work: Work, purchases: Sequence[Answer], lacking: Mapping[str, float]) -> Answer:
+    """Own collection against the need, in numbers and words, and the ways to close what is short."""
+    asked, piles = work.asked, work.piles
+    short, still = sum([pile.shortfall for pile in piles]), sum(lacking.values())
+    needed = [pile.days_needed for pile in piles]
+    days = None if None in needed else max(n for n in needed if n is not None)
+    start, ready = asked.stockpile.starts_on, asked.digester_ready_on
+    return {
+        **known(
+            days_needed=None if days is None else in_days(days),
+            start_by=plus_days(ready, None if days is None else -days),
+            enough_on=plus_days(start, days),
+        ),
+        "collected": in_kilograms(sum([pile.collected for pile in piles])),
+        "on_heap": in_kilograms(sum([pile.on_heap for pile in piles])),
+        "shortfall": in_kilograms(short),
+        "shortfall_after_purchases": in_kilograms(still),
+        "enough": short == 0,
+        "in_words": _in_words(work, days, short),
+        "oldest": in_days(max(pile.days for pile in piles)),
+        "keeps_for": in_days(work.keeps_for),
+        "cover": work.cover_id,
+        "purchases": list(purchases),
+        "remedies": _remedies(work, purchases, short, still, days) if short else [],
+        "heaps": [pile.told(start) for pile in piles],
+    }
+
+
+def _in_words(work: Work, days: int | None, short: float) -> str:
+    collected, on_heap, needed = (sum([getattr(p, name) for p in work.piles]) for name in ("collected", "on_heap", "needed"))
+    gathered = max(p.days for p in work.piles)
+    text = f"{gathered} days of collection bring {collected:,.0f} kg, of which {on_heap:,.0f} kg are left at filling. "
+    text += f"The charge needs {needed:,.0f} kg."
+    if short == 0:
+        return f"{text} That is enough."
+    if days is None:
+        return f"{text} That is {short:,.0f} kg too little. Own collection alone never suffices."
+    enough = plus_days(work.asked.stockpile.starts_on, days)
+    return f"{text} That is {short:,.0f} kg too little. Own collection suffices after {days} days" + (f", on {enough}." if enough else ".")
+
+
+def _remedies(work: Work, purchases: Sequence[Answer], short: float, still: float, days: int | None) -> list[Answer]:
+    values, structure = work.ledger.values, work.structure
+    per_volume = values["substrate_mass"] / values["fresh_slurry_volume"]
+    starter = short / per_volume + values["starter_volume"]
+    most_starter = work.ledger.practice("largest_starter_share") * values["slurry_volume"]
+    share = (values["slurry_volume"] - short / per_volume) / values["total_volume"]
+    bought = short - still
+    keeps = days is not None and days <= work.keeps_for
+    return [
+        _remedy("purchase", still <= 0 and bool(purchases), f"Take {bought:,.0f} kg from others.", in_kilograms(bought)),
+        _remedy(
+            "wait",
+            keeps,
+            "Own collection never suffices."
+            if days is None
+            else f"Wait until {days} days of own dung lie there; dung keeps {work.keeps_for:.0f} days under this cover.",
+            None if days is None else in_days(days),
+            plus_days(work.asked.stockpile.starts_on, days),
+        ),
+        _remedy(
+            "starter_slurry",
+            starter <= most_starter,
+            "Replace the missing part by digested slurry from a working digester whose animals are healthy.",
+            in_cubic_metres(starter),
+        ),
+        _remedy(
+            "smaller_first_fill",
+            share >= structure.least_fill_share.typical,
+            f"Fill to {share * 100:.0f} % of the total volume and add the rest as dung comes in; inlet and outlet must stay under slurry "
+            f"(usually from {structure.least_fill_share.typical * 100:.0f} %).",
+            in_percent(share),
+        ),
+    ]
+
+
+def _remedy(name: str, possible: bool, text: str, size: Answer | None, date: str | None = None) -> Answer:
+    return {"remedy": name, "possible": possible, "text": text, **known(amount=size, date=date)}

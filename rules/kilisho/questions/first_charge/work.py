@@ -1,0 +1,172 @@
+"""Works out a first charge: volumes, masses, heaps and facts, before any of it is told."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from typing import Any
+
+from kilisho.farm import Ledger
+from kilisho.faults import Fault, RefusedError
+from kilisho.formulas.stockpile import LONGEST_ACCOUNT
+from kilisho.questions import refusals
+from kilisho.questions.carrying import lifted_load
+from kilisho.questions.climate import Warmth, warmth_of
+from kilisho.questions.digester import take_digester
+from kilisho.questions.feeding import Fed, feed_facts, resolve, shares_of, water_to_feed
+from kilisho.questions.first_charge.heaps import Pile, cover_of, pile_up
+from kilisho.questions.herd import Supply, supply_of
+from kilisho.questions.stated_facts import values_by_id
+from kilisho.rulebook import Structure
+
+WANTED = (
+    "slurry_volume",
+    "fresh_slurry_volume",
+    "substrate_volume",
+    "substrate_mass",
+    "water_volume",
+    "water_mass",
+    "starter_share",
+    "first_charge_total_solids",
+    "mixing_hours",
+)
+
+
+@dataclass(slots=True)
+class Work:
+    """Everything worked out for one first charge, before it is told."""
+
+    asked: Any
+    ledger: Ledger
+    structure_id: str
+    structure: Structure
+    supply: Supply
+    fed: list[Fed]
+    warmth: Warmth
+    cover_id: str
+    piles: list[Pile]
+    keeps_for: float
+
+
+def work_out(asked: Any, ledger: Ledger) -> Work:
+    """Everything of one first charge; raises :class:`RefusedError` for faults between members of the request."""
+    _refuse(asked)
+    structure_id, structure = take_digester(asked.digester, ledger)
+    for figure in ("water_density", "mixing_rate"):
+        ledger.practice(figure)
+    supply = supply_of(asked.herd, ledger)
+    fed = _mix(asked, ledger, supply)
+    water_to_feed(fed, asked.dilution, ledger)
+    _take_amounts(asked, ledger, fed)
+    warmth = warmth_of(asked.climate, ledger).on(asked.digester_ready_on)
+    ledger.put(digester_temperature=warmth.mean)
+    cover_id, cover = cover_of(asked.stockpile.cover, ledger)
+    days = (
+        None if None in (asked.digester_ready_on, asked.stockpile.starts_on) else (asked.digester_ready_on - asked.stockpile.starts_on).days
+    )
+    piles = [
+        pile_up(one, _gathered(asked, supply, one, index), asked.stockpile.on_hand if index == 0 else 0.0, cover, days)
+        for index, one in enumerate(fed)
+    ]
+    return Work(asked, ledger, structure_id, structure, supply, fed, warmth, cover_id, piles, cover.keeps_for.typical)
+
+
+def _refuse(asked: Any) -> None:
+    faults = [
+        *refusals.faults_of_digester(asked.digester),
+        *refusals.faults_of_dilution(asked.dilution),
+        *refusals.faults_of_shares(asked.feed),
+        *refusals.faults_of_months(asked.climate),
+        *refusals.faults_of_purchases(asked.purchases),
+    ]
+    start, ready = asked.stockpile.starts_on, asked.digester_ready_on
+    if start and ready and not 0 <= (ready - start).days <= LONGEST_ACCOUNT:
+        detail = f"must lie from 0 to {LONGEST_ACCOUNT} days after /stockpile/starts_on"
+        faults.append(Fault(("digester_ready_on",), "dates_disordered", detail))
+    if faults:
+        raise RefusedError(faults)
+
+
+def _gathered(asked: Any, supply: Supply, fed: Fed, index: int) -> float:
+    """What the farm gathers of a substrate per day: from its herd, and as stated for the substrate itself."""
+    herd = supply.by_substrate.get(fed.id, 0.0) if all(item.substrate != fed.id for item in asked.feed[:index]) else 0.0
+    return herd + (asked.feed[index].gathered_per_day or 0.0)
+
+
+def _mix(asked: Any, ledger: Ledger, supply: Supply) -> list[Fed]:
+    """The substrates with their relative masses; real masses follow once the volumes are known."""
+    shares = shares_of(asked.feed, [supply.by_substrate.get(item.substrate, 0.0) for item in asked.feed])
+    return [resolve(item, share, ledger) for item, share in zip(asked.feed, shares, strict=True)]
+
+
+def _take_amounts(asked: Any, ledger: Ledger, fed: Sequence[Fed]) -> None:
+    """Volumes and masses of the charge, and each substrate's own mass."""
+    values = ledger.values
+    ledger.put(starter_volume=asked.starter_slurry / values["water_density"])
+    mass, volume = sum(one.mass for one in fed), sum(one.volume for one in fed)
+    ledger.put(bulk_density=mass / volume, total_solids=sum(one.mass * one.values["total_solids"] for one in fed) / mass)
+    if all(item.mass is not None for item in asked.feed):
+        filled = volume * (1 + values["water_to_feed_by_volume"]) + values["starter_volume"]
+        ledger.put(first_fill_share=filled / values["total_volume"])
+        if filled > values["total_volume"]:
+            raise RefusedError([Fault(("feed",), "volume_impossible", "the stated masses make more slurry than total_volume holds")])
+    elif asked.first_fill_share is not None:
+        ledger.state("first_fill_share", asked.first_fill_share)
+    else:
+        ledger.put(first_fill_share=values["fill_share"])
+    if values["starter_volume"] >= values["first_fill_share"] * values["total_volume"]:
+        raise RefusedError([Fault(("starter_slurry",), "starter_fills_digester", "must leave room for fresh slurry")])
+    ledger.solve(*WANTED)
+    for one in fed:
+        one.mass *= values["substrate_mass"] / mass
+
+
+def facts_of(work: Work, mass_per_person: float | None) -> dict[str, Any]:
+    """The facts that checks ask of a first charge: worked out, and as the caller stated them."""
+    values, asked = work.ledger.values, work.asked
+    facts = {
+        **feed_facts(work.fed),
+        "structure_kind": work.structure_id,
+        "total_volume": values["total_volume"],
+        "slurry_total_solids": values["first_charge_total_solids"],
+        "starter_share": values["starter_share"],
+        "first_fill_share": values["first_fill_share"],
+        "seal_margin": values["first_fill_share"] / work.structure.least_fill_share.typical,
+        "fill_margin": values["first_fill_share"] / work.structure.fill_share.most,
+        "stockpile_sufficiency": min(pile.on_heap / pile.needed if pile.needed else 1.0 for pile in work.piles),
+        **({"heap_age": float(max(pile.days for pile in work.piles))} if any(p.collected > 0 for p in work.piles) else {}),
+        **lifted_load(asked.containers, max(values["bulk_density"], values["water_density"])),
+        "heap_covered": work.ledger.shelf.data.practice.covers[work.cover_id].covered,
+        "carbon_to_nitrogen": _carbon_to_nitrogen(work.fed),
+        **({"daily_mass_per_person": mass_per_person} if mass_per_person is not None else {}),
+        **({"digester_temperature": work.warmth.mean} if work.warmth.known else {}),
+    }
+    if asked.water_available:
+        facts["water_days"] = values["water_volume"] / asked.water_available
+    return {**facts, **values_by_id(asked.facts)}
+
+
+def _carbon_to_nitrogen(fed: Sequence[Fed]) -> float:
+    """Carbon over nitrogen of the whole charge, from the balances of both."""
+    nitrogen = [one.mass * one.values["total_solids"] * one.values["nitrogen_share"] for one in fed]
+    carbon = [mass * one.values["carbon_to_nitrogen_of_feed"] for mass, one in zip(nitrogen, fed, strict=True)]
+    return sum(carbon) / sum(nitrogen)
+
+
+def animal_days(work: Work) -> float | None:
+    """Days of one animal's dung in the charge: of the farm's own animals, or of the main substrate's first animal in the rulebook.
+
+    None for a substrate that no animal gives.
+    """
+    ledger, supply, main = work.ledger, work.supply, work.fed[0].id
+    heads = supply.heads.get(main, 0)
+    if heads and supply.by_substrate[main] > 0:
+        per_day = supply.by_substrate[main] / heads
+    else:
+        giver = next(((name, animal) for name, animal in ledger.shelf.data.animals.items() if animal.substrate == main), None)
+        if giver is None:
+            return None
+        ledger.assumptions.append(ledger.shelf.assumption("animals", giver[0], "dung_per_day"))
+        per_day = giver[1].dung_per_day.typical
+    ledger.put(dung_per_animal_day=per_day)
+    return float(ledger.solve("animal_days")["animal_days"])

@@ -1,0 +1,110 @@
+"""Tells what goes in at one feeding, and what the digester makes of it."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from kilisho.formulas.labour import whole_containers
+from kilisho.questions.answers import (
+    Answer,
+    in_cubic_metres_per_day,
+    in_days,
+    in_grams_per_litre,
+    in_kilograms,
+    in_kilograms_per_cubic_metre_and_day,
+    in_kilograms_per_day,
+    in_litres,
+    in_litres_per_day,
+    in_milligrams_per_litre,
+    in_number,
+    in_percent,
+)
+from kilisho.questions.carrying import containers_of
+from kilisho.questions.feeding import Fed
+from kilisho.questions.maintenance_feed.work import Work
+
+URINE_TEXT = (
+    "The trade finds that urine raises the gas. The model counts no gas from urine itself: it saves water, brings nitrogen and a buffer "
+    "against souring, and helps most where the feed is short of nitrogen; too much of it holds the microbes back."
+)
+
+
+def per_feeding(work: Work) -> Answer:
+    """What goes in at one feeding, and the day's slurry."""
+    values, every = work.ledger.values, work.asked.feeding.every
+    substrate, water, urine = (values[n] * every for n in ("feed_volume_per_day", "water_per_day", "urine_per_day"))
+    counts = [_container(name, size, (substrate, water, urine), values) for name, size in containers_of(work.asked.containers, work.ledger)]
+    return {
+        "per_feeding": {
+            "every": in_days(every),
+            "substrate_mass": in_kilograms(values["feed_mass_per_day"] * every),
+            "substrates": [_part(one, every, values["feed_mass_per_day"]) for one in work.fed],
+            "water_volume": in_litres(water),
+            "urine_volume": in_litres(urine),
+            "containers": counts,
+        },
+        "feed_per_day": in_kilograms_per_day(values["feed_mass_per_day"]),
+        "water_per_day": in_litres_per_day(values["water_per_day"]),
+        "urine_per_day": in_litres_per_day(values["urine_per_day"]),
+        "slurry_per_day": in_litres_per_day(values["slurry_per_day"]),
+        "urine": _urine(values),
+    }
+
+
+def _urine(values: dict[str, Any]) -> Answer:
+    """Urine gathered and used, what limits its use, and how the trade's word about it fits the model."""
+    return {
+        "gathered": in_litres_per_day(values["urine_gathered"]),
+        "used": in_litres_per_day(values["urine_per_day"]),
+        "limited_by": values["urine_limited_by"],
+        "nitrogen": in_kilograms_per_day(values["urine_nitrogen_per_day"]),
+        "text": URINE_TEXT,
+    }
+
+
+def _part(one: Fed, every: float, total: float) -> Answer:
+    return {"substrate": one.id, "mass": in_kilograms(one.mass * every), "share": in_percent(one.mass / total)}
+
+
+def _container(name: str, size: float, volumes: tuple[float, float, float], values: dict[str, Any]) -> Answer:
+    substrate, water, urine = (whole_containers(volume, size) for volume in volumes)
+    load = size * values["feed_mass_per_day"] / values["feed_volume_per_day"]
+    shown = {"substrate": substrate, "water": water, "urine": urine}
+    return {"name": name, "volume": in_litres(size), **shown, "load": in_kilograms(load)}
+
+
+def process(work: Work) -> Answer:
+    """Retention, loading, gas with its range, ammonia and digestate."""
+    values, low, high = work.ledger.values, work.low, work.high
+    gas = in_cubic_metres_per_day(values["biogas_per_day"], low["biogas_per_day"], high["biogas_per_day"])
+    share = in_percent(values["share_of_potential"], low["share_of_potential"], high["share_of_potential"])
+    return {
+        "hydraulic_retention_time": in_days(values["hydraulic_retention_time"]),
+        "organic_loading_rate": in_kilograms_per_cubic_metre_and_day(values["organic_loading_rate"]),
+        "slurry_total_solids": in_percent(values["slurry_total_solids"]),
+        "digester_temperature": work.warmth.told(),
+        "share_of_potential": share,
+        "biogas_per_day": gas,
+        "methane_share": in_percent(values["methane_share"]),
+        "carbon_to_nitrogen": in_number(values["carbon_to_nitrogen"]),
+        "nitrogen_per_day": in_kilograms_per_day(values["nitrogen_per_day"] + values["urine_nitrogen_per_day"]),
+        "total_ammonia_nitrogen": in_grams_per_litre(values["total_ammonia_nitrogen"]),
+        "free_ammonia": in_milligrams_per_litre(values["free_ammonia"]),
+        "digestate_per_day": in_litres_per_day(values["digestate_per_day"]),
+        "digestate_mass_per_day": in_kilograms_per_day(values["digestate_mass_per_day"]),
+        **_rule_of_thumb(work),
+    }
+
+
+def _rule_of_thumb(work: Work) -> Answer:
+    """The trade's gas per head beside the model's, with the reason why they differ."""
+    if work.supply.rule_of_thumb_gas is None:
+        return {}
+    rule, values = work.supply.rule_of_thumb_gas, work.ledger.values
+    inside = work.low["biogas_per_day"] <= rule <= work.high["biogas_per_day"]
+    why = (
+        f"The trade's gas per head holds for a warm digester, plentiful dung and a long retention; here the slurry is at "
+        f"{values['digester_temperature']:.0f} Cel and stays {values['hydraulic_retention_time']:.0f} d. "
+        + ("It lies within the model's range." if inside else "It lies outside the model's range: plan with the model's figure.")
+    )
+    return {"rule_of_thumb": {"biogas_per_day": in_cubic_metres_per_day(rule), "within_range": inside, "why": why}}

@@ -1,0 +1,113 @@
+"""Tells how the feed is kept up for decades: storing, catching up, grit and desludging, and the schedule."""
+
+from __future__ import annotations
+
+import datetime as dt
+import math
+
+from kilisho.farm import Ledger
+from kilisho.questions.answers import Answer, in_cubic_metres, in_days, in_kilograms, in_litres, in_years, known, plus_days
+from kilisho.questions.maintenance_feed.work import Work
+
+YEAR = 365.25
+CLEAN_FEED = (
+    "Feed only clean dung: take out straw, leftovers, stones and plastic, and gather it from a hard floor.",
+    "Mix until there are no lumps, let the mix stand a quarter of an hour so that sand sinks, then let it in and leave the sand behind.",
+    "Clear the sand out of the mixing tank once a week.",
+    "Put the covers back on inlet and outlet after every feeding.",
+)
+
+
+def upkeep(work: Work) -> Answer:
+    """Storing between feedings, catching up, grit and desludging."""
+    ledger, values, asked = work.ledger, work.ledger.values, work.asked
+    every, normal = asked.feeding.every, values["feed_mass_per_day"] * asked.feeding.every
+    extra = ledger.practice("catch_up_share")
+    to_make_up = math.ceil(asked.feeding.missed / extra - 1e-9)
+    return {
+        "operation": _operation(every, ledger),
+        "storing": {
+            "oldest": in_days(every if every > 1 else 0.0),
+            "text": "Feed it fresh."
+            if every <= 1
+            else "Keep dung shaded and covered until it is fed, oldest first; feed each time the same amount.",
+        },
+        "catching_up": {
+            "missed_feedings": asked.feeding.missed,
+            "largest_feeding": in_kilograms(normal * (1 + extra)),
+            "feedings_to_make_up": to_make_up,
+            "text": f"Never feed at once what was missed: at most {extra * 100:.0f} % more than usual; pause if the gas falls or sours.",
+        },
+        "grit": {
+            "sludge_per_year": in_litres(values["sludge_per_day"] * YEAR),
+            **known(desludging_interval=_desludging_told(work)),
+            **_sludge_so_far(work),
+            "clean_feed": list(CLEAN_FEED),
+        },
+    }
+
+
+def _desludging_told(work: Work) -> Answer | None:
+    """Time until the sludge is due, with the most and least that the feeds may settle; None where nothing settles."""
+    values = work.ledger.values
+    if not values["sludge_per_day"]:
+        return None
+    ends = [_grit(work, side) for side in ("high", "low")]
+    low, high = (values["desludging_interval"] * values["grit_per_day"] / grit if grit else None for grit in ends)
+    return in_years(values["desludging_interval"], low, high)
+
+
+def _grit(work: Work, side: str) -> float:
+    """What settles per day if all feeds settle at one end of their range."""
+    shares = [getattr(one, side)["settling_share"] for one in work.fed]
+    ash = [one.mass * one.values["total_solids"] * (1 - one.values["volatile_solids_share"]) for one in work.fed]
+    return float(sum(mass * share for mass, share in zip(ash, shares, strict=True)))
+
+
+def _sludge_so_far(work: Work) -> Answer:
+    """What has settled over the digester's age and the retention that is left; empty where the age is not stated."""
+    age, values = work.asked.digester.age, work.ledger.values
+    if age is None:
+        return {}
+    settled = min(age * values["sludge_per_day"], values["working_volume"])
+    return {
+        "sludge_so_far": in_cubic_metres(settled),
+        "retention_left": in_days((values["working_volume"] - settled) / values["slurry_per_day"]),
+    }
+
+
+def _operation(every: float, ledger: Ledger) -> Answer:
+    longest, batch = ledger.practice("longest_regular_interval"), ledger.practice("batch_like_interval")
+    if every >= batch:
+        kind, text = (
+            "batch_like",
+            f"At {every:.0f} days between feedings this is batch feeding: expect gas in waves and plan it as batches.",
+        )
+    elif every > longest:
+        kind, text = "irregular", f"More than {longest:.0f} days between feedings is no longer regular feeding; gas will rise and fall."
+    else:
+        kind, text = "regular", "Regular feeding: the same amount each time."
+    return {"kind": kind, "text": text}
+
+
+def schedule(work: Work) -> list[Answer]:
+    """What is done and how often, from the first feeding on."""
+    start, every = work.asked.feeding.starts_on, work.asked.feeding.every
+    desludge = min(work.ledger.values.get("desludging_interval", math.inf), 100 * YEAR)
+    rows: list[tuple[str, int, float | None, str]] = [
+        ("feed", 0, every, "Feed: mix, let the sand settle, let in, cover."),
+        ("clear_sand", 7, 7, "Clear sand out of the mixing tank; drain the condensate."),
+        ("soap_test", 30, 30, "Test joints, valves and appliances with soapy water."),
+        (
+            "desludging_due",
+            round(desludge),
+            None,
+            "Sludge may fill its share of the digester by now: have a trained team remove it. Nobody enters.",
+        ),
+    ]
+    return [_event(start, *row) for row in rows]
+
+
+def _event(start: dt.date | None, name: str, day: int, every: float | None, text: str) -> Answer:
+    repeats = None if every is None else in_days(every)
+    return {"event": name, "day": day, "text": text, **known(date=plus_days(start, day), repeats_every=repeats)}

@@ -1,0 +1,132 @@
+"""Works out a maintenance feed: flows, balances, gas and facts, before any of it is told."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Any
+
+from kilisho.farm import Ledger
+from kilisho.faults import Fault, RefusedError
+from kilisho.questions import refusals
+from kilisho.questions.carrying import lifted_load
+from kilisho.questions.climate import Warmth, warmth_of
+from kilisho.questions.digester import take_digester
+from kilisho.questions.feeding import Fed, feed_facts, menu_of, scale_to, totals, water_to_feed
+from kilisho.questions.gas import CONDITIONS, gas_of, gas_range
+from kilisho.questions.herd import Supply, supply_of
+from kilisho.questions.maintenance_feed.urine import take_urine
+from kilisho.questions.stated_facts import values_by_id
+from kilisho.rulebook import Structure
+
+FLOWS = ("liquid_per_day", "slurry_per_day", "hydraulic_retention_time", "organic_loading_rate")
+BALANCES = (
+    "water_per_day",
+    "slurry_mass_per_day",
+    "slurry_total_solids",
+    "carbon_to_nitrogen",
+    "total_ammonia_nitrogen",
+    "free_ammonia",
+    "methane_per_day",
+    "biogas_mass_per_day",
+    "digestate_mass_per_day",
+    "digestate_per_day",
+    "sludge_per_day",
+)
+
+
+@dataclass(slots=True)
+class Work:
+    """Everything worked out for one maintenance feed, before it is told."""
+
+    asked: Any
+    ledger: Ledger
+    structure_id: str
+    structure: Structure
+    supply: Supply
+    fed: list[Fed]
+    warmth: Warmth
+    low: dict[str, float]
+    high: dict[str, float]
+
+
+def work_out(asked: Any, ledger: Ledger) -> Work:
+    """Everything of one maintenance feed; raises :class:`RefusedError` for faults between members of the request."""
+    _refuse(asked)
+    structure_id, structure = take_digester(asked.digester, ledger)
+    ledger.practice("water_density")
+    if asked.slurry_ph is not None:
+        ledger.state("slurry_ph", asked.slurry_ph)
+    ledger.practice("slurry_ph", "unknown_slurry_ph")
+    for figure in ("grit_held_in_mixing_tank", "sludge_density", "sludge_allowance"):
+        ledger.practice(figure)
+    supply = supply_of(asked.herd, ledger)
+    warmth = warmth_of(asked.climate, ledger)
+    menu = menu_of(asked.feed, supply, ledger)
+    fed = menu.fed
+    water_to_feed(fed, asked.dilution, ledger)
+    if not menu.known:
+        _feed_what_retention_asks(fed, ledger, warmth)
+    ledger.put(**totals(fed))
+    ledger.solve(*FLOWS)
+    take_urine(asked.urine, supply, ledger)
+    low, high = _gas(fed, ledger)
+    balances = ledger.solve(*BALANCES)
+    if balances["digestate_mass_per_day"] <= 0:
+        raise RefusedError([Fault(("feed",), "gas_exceeds_feed", "with these properties more would leave as gas than is fed")])
+    if balances["sludge_per_day"]:
+        ledger.solve("desludging_interval")
+    return Work(asked, ledger, structure_id, structure, supply, fed, warmth, low, high)
+
+
+def _feed_what_retention_asks(fed: list[Fed], ledger: Ledger, warmth: Warmth) -> None:
+    retention = ledger.shelf.curve("design_retention", warmth.mean)[1]
+    ledger.assumptions.append(ledger.shelf.assumption("curves", "design_retention", "design_retention_time"))
+    scale_to(fed, ledger.values["working_volume"] / retention, ledger)
+
+
+def _gas(fed: list[Fed], ledger: Ledger) -> tuple[dict[str, float], dict[str, float]]:
+    """The day's gas at typical properties into the ledger, and at all low and all high ones."""
+    conditions = {name: ledger.values[name] for name in CONDITIONS}
+    ledger.put(**gas_of(fed, conditions))
+    return gas_range(fed, conditions, ledger)
+
+
+def _refuse(asked: Any) -> None:
+    faults = [
+        *refusals.faults_of_digester(asked.digester),
+        *refusals.faults_of_dilution(asked.dilution),
+        *refusals.faults_of_shares(asked.feed),
+        *refusals.faults_of_months(asked.climate),
+    ]
+    if faults:
+        raise RefusedError(faults)
+
+
+def facts_of(work: Work) -> dict[str, Any]:
+    """The facts that checks ask of a maintenance feed: worked out, and as the caller stated them."""
+    values = work.ledger.values
+    facts = {
+        **feed_facts(work.fed),
+        "structure_kind": work.structure_id,
+        "total_volume": values["total_volume"],
+        **{
+            name: values[name] for name in ("slurry_total_solids", "hydraulic_retention_time", "organic_loading_rate", "carbon_to_nitrogen")
+        },
+        **{name: values[name] for name in ("total_ammonia_nitrogen", "free_ammonia")},
+        "feeding_interval": work.asked.feeding.every,
+        **_supply_fact(work),
+        "fed_share_of_design": work.ledger.shelf.curve("design_retention", work.warmth.mean)[1] / values["hydraulic_retention_time"],
+        **({"digester_temperature": work.warmth.mean} if work.warmth.known else {}),
+        **lifted_load(work.asked.containers, max(values["feed_mass_per_day"] / values["feed_volume_per_day"], values["water_density"])),
+        **({"slurry_ph": values["slurry_ph"]} if work.asked.slurry_ph is not None else {}),
+    }
+    if work.asked.water_available is not None and values["water_per_day"] > 0:
+        facts["water_sufficiency"] = work.asked.water_available / values["water_per_day"]
+    return {**facts, **values_by_id(work.asked.facts)}
+
+
+def _supply_fact(work: Work) -> dict[str, float]:
+    """How far the herd covers what is stated to be fed, for the substrate that is covered worst."""
+    supply = work.supply.by_substrate
+    covered = [supply[one.id] / one.mass for one in work.fed if one.id in supply and one.mass > 0]
+    return {"supply_sufficiency": min(covered)} if covered else {}

@@ -1,0 +1,47 @@
+"""A form is a question without a rulebook; opening it binds it to one."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from typing import Any
+
+from kilisho.farm import Ledger, Shelf
+from kilisho.packs import Rulebook
+from kilisho.questions.answers import Answer, Common
+from kilisho.questions.asking import Question
+from kilisho.questions.findings import Inspector
+from kilisho.questions.requests import Ask, Enquiry
+from kilisho.questions.stated_facts import with_facts
+
+
+@dataclass(frozen=True)
+class Form:
+    """A question as its file writes it down.
+
+    ``answer`` takes the validated request, a fresh ledger and the operation's inspector, and gives the answer's own members;
+    ``operation`` is the name under which checks and cautions are asked for.
+    """
+
+    name: str
+    operation: str
+    title: str
+    description: str
+    request: type[Enquiry]
+    response: type[Common]
+    answer: Callable[[Any, Ledger, Inspector, bool], Answer]
+    example: dict[str, Any]
+
+
+def open_form(form: Form, rulebook: Rulebook, **members: type[Ask]) -> Question:
+    """The question over a rulebook; ``members`` are optional members that only the rulebook knows."""
+    shelf, inspector = Shelf(rulebook.data), Inspector(rulebook.data, form.operation)
+    request = with_facts(f"{form.request.__name__.removesuffix('Request')}Question", form.request, rulebook.data.facts, **members)
+
+    def answer(asked: Any, explain: bool) -> Answer:
+        ledger = Ledger(shelf)
+        own = form.answer(asked, ledger, inspector, explain)
+        named = {"name": asked.name} if asked.name else {}
+        return {**named, **own, "assumptions": ledger.assumptions, "rulebook": rulebook.identity}
+
+    return Question(form.name, form.title, form.description, request, form.response, answer, form.example, shelf.ids)

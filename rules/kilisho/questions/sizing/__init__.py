@@ -1,0 +1,54 @@
+"""Sizing: how large a digester the feed keeps going or the gas demand needs, and which of feed, demand and water limits it."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from kilisho.farm import Ledger
+from kilisho.questions.answers import Answer
+from kilisho.questions.feeding import feed_facts
+from kilisho.questions.findings import Inspector
+from kilisho.questions.gas import trace_of
+from kilisho.questions.opening import Form
+from kilisho.questions.sizing.request import EXAMPLE, SizingRequest
+from kilisho.questions.sizing.shape import SizingAnswer
+from kilisho.questions.sizing.size import Sized, size
+from kilisho.questions.sizing.told import told
+from kilisho.questions.sizing.work import Work, work_out
+from kilisho.questions.stated_facts import values_by_id
+
+
+def _answer(asked: Any, ledger: Ledger, inspector: Inspector, explain: bool) -> Answer:
+    work = work_out(asked, ledger)
+    sized = size(work)
+    return {
+        **told(work, sized),
+        "findings": inspector.shown(inspector.inspect(_facts(work, sized))),
+        "cautions": inspector.cautions(work.structure.cautions, *(one.entry.cautions for one in work.fed)),
+        **({"derivation": [*trace_of(work.fed, ledger), *ledger.trace()]} if explain else {}),
+    }
+
+
+def _facts(work: Work, sized: Sized) -> dict[str, Any]:
+    values = work.ledger.values
+    return {
+        **feed_facts(work.fed),
+        "structure_kind": work.structure_id,
+        **{name: values[name] for name in ("hydraulic_retention_time", "organic_loading_rate", "slurry_total_solids")},
+        **({"water_sufficiency": sized.water_sufficiency} if sized.water_sufficiency is not None else {}),
+        **({"digester_temperature": work.warmth.coldest} if work.warmth.known else {}),
+        **values_by_id(work.asked.facts),
+    }
+
+
+FORM = Form(
+    "sizing",
+    "sizing",
+    "Size a digester",
+    "Working, total and gas storage volume from the feed, the gas demand or both, for the coldest month; which of them limits; the "
+    "next buildable size and its dimensions.",
+    SizingRequest,
+    SizingAnswer,
+    _answer,
+    EXAMPLE,
+)

@@ -1,0 +1,100 @@
+"""Chooses the size: what supply, demand and water allow, and the next buildable digester for it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from kilisho.faults import Fault, RefusedError
+from kilisho.questions.feeding import NO_URINE, totals
+from kilisho.questions.gas import CONDITIONS, gas_of, gas_range
+from kilisho.questions.sizing.work import Work
+
+DERIVED = ("slurry_per_day", "slurry_total_solids", "hydraulic_retention_time", "organic_loading_rate")
+SLACK = 1e-9
+LEAST_WATER = 1e-9
+
+
+@dataclass(slots=True)
+class Sized:
+    """The chosen size and what limits it."""
+
+    limited_by: str
+    needed: float
+    total: float
+    low: dict[str, float]
+    high: dict[str, float]
+    sides: dict[str, float]
+    water_sufficiency: float | None
+
+
+def size(work: Work) -> Sized:
+    """Choose the feed that supply, demand and water all allow, and the next buildable digester for it.
+
+    The ledger then holds the chosen digester at that feed.
+    """
+    sides = _sides(work)
+    limited_by = min(sides, key=lambda name: sides[name])
+    _feed(work, sides[limited_by])
+    ledger = work.ledger
+    ledger.put(design_retention_time=work.retention[1])
+    needed = ledger.solve("required_total_volume")["required_total_volume"]
+    offered = sorted(work.structure.buildable_sizes.total_volumes)
+    total = next((volume for volume in offered if volume >= needed * (1 - SLACK)), offered[-1])
+    if total < needed * (1 - SLACK):
+        limited_by = "largest_buildable_size"
+        _feed(work, total / needed)
+    ledger.put(total_volume=total)
+    ledger.practice("gas_storage_of_daily_gas")
+    ledger.solve("working_volume", "gas_storage_volume", *DERIVED, "water_per_day")
+    low, high = _run(work)
+    ledger.solve("gas_storage_needed")
+    return Sized(limited_by, needed, total, low, high, sides, _water_sufficiency(work, sides))
+
+
+def _feed(work: Work, scale: float) -> None:
+    """Scale the feed to ``scale`` times its stated (or unit) amount and put its totals into the ledger."""
+    for one in work.fed:
+        one.mass *= scale
+    work.ledger.put(**totals(work.fed), **NO_URINE)
+
+
+def _run(work: Work) -> tuple[dict[str, float], dict[str, float]]:
+    values = work.ledger.values
+    conditions = {name: values[name] for name in CONDITIONS}
+    work.ledger.put(**gas_of(work.fed, conditions))
+    return gas_range(work.fed, conditions, work.ledger)
+
+
+def _sides(work: Work) -> dict[str, float]:
+    """The feed that each side allows or needs, as a multiple of the stated feed (or of the unit feed where none is stated)."""
+    unit = unit_of(work)
+    sides = {"supply": 1.0} if work.supplied else {}
+    if work.demand is not None and unit["biogas"] > 0:
+        sides["demand"] = work.demand / unit["biogas"]
+    if not sides:
+        raise RefusedError([Fault(("feed",), "feed_gives_no_gas", "cannot meet a gas demand: none of these substrates gives gas")])
+    # Without any water the other sides decide, and the water checks speak.
+    if work.asked.water_available and unit["water"] > LEAST_WATER:
+        sides["water"] = work.asked.water_available / unit["water"]
+    return sides
+
+
+def unit_of(work: Work) -> dict[str, float]:
+    """Gas and water of the feed as it stands, at the design retention."""
+    values = work.ledger.values
+    conditions = {n: values[n] for n in ("digester_temperature", "tanks_in_series")}
+    gas = gas_of(work.fed, {**conditions, "hydraulic_retention_time": work.retention[1]})
+    volume = sum(one.volume for one in work.fed)
+    return {
+        "biogas": gas["biogas_per_day"],
+        "water": volume * values["water_to_feed_by_volume"],
+        "slurry": volume * (1 + values["water_to_feed_by_volume"]),
+    }
+
+
+def _water_sufficiency(work: Work, sides: dict[str, float]) -> float | None:
+    """Water there is against the water that supply or demand would ask for, before any cut for lack of water."""
+    if work.asked.water_available is None or work.ledger.values["water_to_feed_by_volume"] <= LEAST_WATER:
+        return None
+    wanted = min([scale for name, scale in sides.items() if name != "water"])
+    return sides.get("water", 0.0) / wanted

@@ -1,0 +1,86 @@
+"""Tells a size: the chosen digester, what each side would ask for, and the trade's size beside it."""
+
+from __future__ import annotations
+
+from kilisho.questions.answers import (
+    Answer,
+    in_cubic_metres,
+    in_cubic_metres_per_day,
+    in_days,
+    in_kilograms_per_cubic_metre_and_day,
+    in_kilograms_per_day,
+    in_litres_per_day,
+    in_percent,
+)
+from kilisho.questions.sizing.dimensions import dimensions_of
+from kilisho.questions.sizing.size import Sized, unit_of
+from kilisho.questions.sizing.work import Work
+
+
+def told(work: Work, sized: Sized) -> Answer:
+    """The sizing as the answer tells it."""
+    values, gas = work.ledger.values, work.ledger.values["biogas_per_day"]
+    return {
+        "limited_by": sized.limited_by,
+        "total_volume": in_cubic_metres(values["total_volume"]),
+        "working_volume": in_cubic_metres(values["working_volume"]),
+        "gas_storage_volume": in_cubic_metres(values["gas_storage_volume"]),
+        "gas_storage_needed": _storage_needed(work),
+        "needed_total_volume": in_cubic_metres(sized.needed, *_needed_range(work, sized)),
+        "hydraulic_retention_time": in_days(values["hydraulic_retention_time"]),
+        "design_retention_time": in_days(work.retention[1], work.retention[0], work.retention[2]),
+        "organic_loading_rate": in_kilograms_per_cubic_metre_and_day(values["organic_loading_rate"]),
+        "slurry_total_solids": in_percent(values["slurry_total_solids"]),
+        "feed_per_day": in_kilograms_per_day(values["feed_mass_per_day"]),
+        "water_per_day": in_litres_per_day(values["water_per_day"]),
+        "slurry_per_day": in_litres_per_day(values["slurry_per_day"]),
+        "biogas_per_day": in_cubic_metres_per_day(gas, sized.low["biogas_per_day"], sized.high["biogas_per_day"]),
+        **_against_demand(work, gas),
+        "digester_temperature": work.warmth.told(),
+        **{f"from_{name}": _side(work, sized, scale) for name, scale in sized.sides.items()},
+        "rule_of_thumb": _rule_of_thumb(work),
+        "dimensions": dimensions_of(work.structure, values["total_volume"], values["working_volume"], values["gas_storage_volume"]),
+    }
+
+
+def _storage_needed(work: Work) -> Answer:
+    ledger, gas = work.ledger, work.ledger.values["biogas_per_day"]
+    low, high = (side["gas_storage_of_daily_gas"] * gas for side in (ledger.low, ledger.high))
+    return in_cubic_metres(ledger.values["gas_storage_needed"], low, high)
+
+
+def _needed_range(work: Work, sized: Sized) -> tuple[float, float]:
+    low, usual, high = work.retention
+    return sized.needed * low / usual, sized.needed * high / usual
+
+
+def _against_demand(work: Work, gas: float) -> Answer:
+    if work.demand is None:
+        return {}
+    return {"gas_demand": in_cubic_metres_per_day(work.demand), "demand_met": in_percent(gas / work.demand)}
+
+
+def _rule_of_thumb(work: Work) -> Answer:
+    """The total volume that the trade would build for this feed, with the reason why it differs."""
+    ledger, feed = work.ledger, work.ledger.values["feed_mass_per_day"]
+    usual = ledger.practice("dung_per_plant_volume")
+    low, high = feed / ledger.high["dung_per_plant_volume"], feed / ledger.low["dung_per_plant_volume"]
+    return {
+        "total_volume": in_cubic_metres(feed / usual, low, high),
+        "why": f"The trade sizes by dung per plant volume whatever the temperature; this size keeps {work.retention[1]:.0f} d of retention "
+        f"in the coldest month at {work.warmth.coldest:.0f} Cel. A smaller plant costs less and gives less gas from the same dung.",
+    }
+
+
+def _side(work: Work, sized: Sized, scale: float) -> Answer:
+    """One side's feed, gas and volumes at the design retention."""
+    values, chosen = work.ledger.values, min(sized.sides.values())
+    ratio = scale / chosen if sized.limited_by != "largest_buildable_size" else scale / (chosen * sized.total / sized.needed)
+    unit = {name: value * ratio for name, value in unit_of(work).items()}
+    working = unit["slurry"] * work.retention[1]
+    return {
+        "feed_per_day": in_kilograms_per_day(values["feed_mass_per_day"] * ratio),
+        "biogas_per_day": in_cubic_metres_per_day(unit["biogas"]),
+        "working_volume": in_cubic_metres(working),
+        "total_volume": in_cubic_metres(working / values["fill_share"]),
+    }
