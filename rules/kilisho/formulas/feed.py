@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from kilisho.formulas.ammonia import free_ammonia_share
-from kilisho.formulas.arrays import Numeric
+from kilisho.formulas.arrays import Numeric, most
 from kilisho.quantities import given, quantity
 
 GIVEN = (
@@ -32,6 +32,12 @@ GIVEN = (
 def feed_volume_per_day(feed_mass_per_day: Numeric, bulk_density: Numeric) -> Numeric:
     """Volume of the feed as handled."""
     return feed_mass_per_day / bulk_density
+
+
+@quantity("volume_flow")
+def displaced_volume_per_day(feed_mass_per_day: Numeric, bulk_density: Numeric, water_density: Numeric) -> Numeric:
+    """Room that the feed takes in slurry: what is lighter than water displaces its own mass of water, soaked or afloat (Archimedes)."""
+    return feed_mass_per_day / most(bulk_density, water_density)
 
 
 @quantity("mass_flow")
@@ -83,9 +89,9 @@ def water_per_day(liquid_per_day: Numeric, urine_per_day: Numeric) -> Numeric:
 
 
 @quantity("volume_flow")
-def slurry_per_day(feed_volume_per_day: Numeric, liquid_per_day: Numeric) -> Numeric:
-    """Slurry let in per day, volumes added as practice adds them."""
-    return feed_volume_per_day + liquid_per_day
+def slurry_per_day(displaced_volume_per_day: Numeric, liquid_per_day: Numeric) -> Numeric:
+    """Slurry let in per day: the room that the feed takes in it, and its liquid."""
+    return displaced_volume_per_day + liquid_per_day
 
 
 @quantity("mass_flow")

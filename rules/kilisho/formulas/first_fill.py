@@ -8,6 +8,7 @@ from kilisho.quantities import given, quantity
 GIVEN = (
     given("first_fill_share", "share", "Slurry of the first charge, share of total volume."),
     given("starter_volume", "volume", "Digested slurry added to the first charge."),
+    given("displacement", "share", "Room that the feed takes in slurry, share of its volume as handled; 1 for dung."),
     given("dung_per_animal_day", "mass", "Fresh dung gathered from one animal in one day."),
     given("mixing_rate", "work_rate", "Slurry that one person mixes in an hour."),
 )
@@ -26,9 +27,9 @@ def fresh_slurry_volume(slurry_volume: Numeric, starter_volume: Numeric) -> Nume
 
 
 @quantity("volume")
-def substrate_volume(fresh_slurry_volume: Numeric, water_to_feed_by_volume: Numeric) -> Numeric:
+def substrate_volume(fresh_slurry_volume: Numeric, displacement: Numeric, water_to_feed_by_volume: Numeric) -> Numeric:
     """Feed in the first charge, as handled."""
-    return fresh_slurry_volume / (1 + water_to_feed_by_volume)
+    return fresh_slurry_volume / (displacement + water_to_feed_by_volume)
 
 
 @quantity("mass")
@@ -38,9 +39,9 @@ def substrate_mass(substrate_volume: Numeric, bulk_density: Numeric) -> Numeric:
 
 
 @quantity("volume")
-def water_volume(fresh_slurry_volume: Numeric, substrate_volume: Numeric) -> Numeric:
+def water_volume(substrate_volume: Numeric, water_to_feed_by_volume: Numeric) -> Numeric:
     """Water in the first charge."""
-    return fresh_slurry_volume - substrate_volume
+    return substrate_volume * water_to_feed_by_volume
 
 
 @quantity("mass")

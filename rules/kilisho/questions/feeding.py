@@ -15,6 +15,7 @@ from kilisho.rulebook import Substrate
 
 PER_DAY = (
     "feed_volume_per_day",
+    "displaced_volume_per_day",
     "total_solids_per_day",
     "volatile_solids_per_day",
     "ash_per_day",
@@ -38,6 +39,10 @@ class Fed:
     values: dict[str, float]
     low: dict[str, float]
     high: dict[str, float]
+
+    def displaced(self, water_density: float) -> float:
+        """Room that it takes in slurry; never more than it takes as handled."""
+        return self.mass / max(self.values["bulk_density"], water_density)
 
     @property
     def volume(self) -> float:
@@ -96,11 +101,11 @@ def _by_practice(one: Fed, ledger: Ledger) -> float:
     return 0.0
 
 
-def totals(fed: Sequence[Fed]) -> dict[str, float]:
+def totals(fed: Sequence[Fed], ledger: Ledger) -> dict[str, float]:
     """The extensive quantities of the mix per day, summed over the substrates."""
     total = dict.fromkeys(("feed_mass_per_day", *PER_DAY), 0.0)
     for one in fed:
-        values = {**one.values, "feed_mass_per_day": one.mass}
+        values = {**one.values, "feed_mass_per_day": one.mass, "water_density": ledger.values["water_density"]}
         total["feed_mass_per_day"] += one.mass
         for name, value in GRAPH.solve(values, PER_DAY).items():
             total[name] += value
@@ -165,9 +170,15 @@ def _masses(items: Sequence[DailyFeedItem], supplies: Sequence[float]) -> list[f
     return [share * min(totals, default=0.0) for share in shares]
 
 
+def slurry_of(fed: Sequence[Fed], ledger: Ledger) -> float:
+    """Slurry that the substrates make with their liquid."""
+    room = sum(one.displaced(ledger.values["water_density"]) for one in fed)
+    return room + sum(one.volume for one in fed) * float(ledger.values["water_to_feed_by_volume"])
+
+
 def scale_to(fed: Sequence[Fed], slurry: float, ledger: Ledger) -> None:
     """Scale all masses so that they make ``slurry`` [m3/d] with their water."""
-    made = sum(one.volume for one in fed) * (1 + ledger.values["water_to_feed_by_volume"])
+    made = slurry_of(fed, ledger)
     for one in fed:
         one.mass *= slurry / made
 

@@ -83,7 +83,7 @@ def _grown(one: Fed, temperature: float, retention: float, concentration: float)
 
 def trace_of(fed: Sequence[Fed], ledger: Ledger) -> list[dict[str, Any]]:
     """How each substrate's own quantities came about."""
-    conditions = {name: ledger.values[name] for name in ("hydraulic_retention_time", "digester_temperature", "tanks_in_series")}
+    conditions = {name: ledger.values[name] for name in (*CONDITIONS, "water_density")}
     return [
         {**step, "of": one.id}
         for one in fed

@@ -67,7 +67,7 @@ def _ramp(work: Work) -> list[Answer]:
     step = round(ledger.shelf.curve("feed_step", work.warmth.mean)[1])
     shortest, usual, _ = ledger.shelf.curve("design_retention", work.warmth.mean)
     ledger.assumptions.append(ledger.shelf.assumption("curves", "design_retention", "design_retention_time"))
-    per_day = ledger.values["working_volume"] / (1 + ledger.values["water_to_feed_by_volume"]) * ledger.values["bulk_density"]
+    per_day = ledger.values["working_volume"] * ledger.values["substrate_mass"] / ledger.values["fresh_slurry_volume"]
     given = sum(pile.per_day for pile in work.piles)
     full = min(per_day / shortest, given) if given else per_day / usual
     return [

@@ -104,9 +104,14 @@ def _take_amounts(asked: Any, ledger: Ledger, fed: Sequence[Fed]) -> None:
     values = ledger.values
     ledger.put(starter_volume=asked.starter_slurry / values["water_density"])
     mass, volume = sum(one.mass for one in fed), sum(one.volume for one in fed)
-    ledger.put(bulk_density=mass / volume, total_solids=sum(one.mass * one.values["total_solids"] for one in fed) / mass)
+    room = sum(one.displaced(values["water_density"]) for one in fed)
+    ledger.put(
+        displacement=room / volume,
+        bulk_density=mass / volume,
+        total_solids=sum(one.mass * one.values["total_solids"] for one in fed) / mass,
+    )
     if all(item.mass is not None for item in asked.feed):
-        filled = volume * (1 + values["water_to_feed_by_volume"]) + values["starter_volume"]
+        filled = room + volume * values["water_to_feed_by_volume"] + values["starter_volume"]
         ledger.put(first_fill_share=filled / values["total_volume"])
         if filled > values["total_volume"]:
             raise RefusedError([Fault(("feed",), "volume_impossible", "the stated masses make more slurry than total_volume holds")])

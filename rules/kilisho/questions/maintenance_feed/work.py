@@ -66,7 +66,7 @@ def work_out(asked: Any, ledger: Ledger) -> Work:
     water_to_feed(fed, asked.dilution, ledger)
     if not menu.known:
         _feed_what_retention_asks(fed, ledger, warmth)
-    ledger.put(**totals(fed))
+    ledger.put(**totals(fed, ledger))
     ledger.solve(*FLOWS)
     take_urine(asked.urine, supply, ledger)
     low, high = _gas(fed, ledger)

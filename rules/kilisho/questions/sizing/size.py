@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from kilisho.faults import Fault, RefusedError
-from kilisho.questions.feeding import NO_URINE, totals
+from kilisho.questions.feeding import NO_URINE, slurry_of, totals
 from kilisho.questions.gas import CONDITIONS, gas_of, gas_range
 from kilisho.questions.sizing.work import Work
 
@@ -55,7 +55,7 @@ def _feed(work: Work, scale: float) -> None:
     """Scale the feed to ``scale`` times its stated (or unit) amount and put its totals into the ledger."""
     for one in work.fed:
         one.mass *= scale
-    work.ledger.put(**totals(work.fed), **NO_URINE)
+    work.ledger.put(**totals(work.fed, work.ledger), **NO_URINE)
 
 
 def _run(work: Work) -> tuple[dict[str, float], dict[str, float]]:
@@ -88,7 +88,7 @@ def unit_of(work: Work) -> dict[str, float]:
     return {
         "biogas": gas["biogas_per_day"],
         "water": volume * values["water_to_feed_by_volume"],
-        "slurry": volume * (1 + values["water_to_feed_by_volume"]),
+        "slurry": slurry_of(work.fed, work.ledger),
     }
 
 
