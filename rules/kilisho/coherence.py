@@ -17,6 +17,91 @@ def incoherences(data: RulebookData) -> Iterator[tuple[PathInPack, str]]:
         if name not in getattr(data, section):
             yield path, f"one of the {section} listed under {section}:, not {name!r}"
     yield from _condition_faults(data)
+    yield from _unreadable(data)
+    yield from _doubled_places(data)
+    yield from _unchecked_structures(data)
+
+
+# What the questions read by name; a pack may change these but not take them away or give them another kind.
+FIGURES = {
+    "batch_like_interval": "time",
+    "carrying_distance": "length",
+    "catch_up_share": "share",
+    "curing_time": "time",
+    "dung_per_plant_volume": "loading",
+    "gas_per_person": "volume_flow",
+    "gas_storage_of_daily_gas": "share",
+    "grit_held_in_mixing_tank": "share",
+    "growth_model_reach": "share",
+    "handling_time": "walking_time",
+    "largest_starter_share": "share",
+    "largest_urine_share": "share",
+    "least_carbon_to_nitrogen_with_urine": "number",
+    "longest_regular_interval": "time",
+    "mixing_rate": "work_rate",
+    "sludge_allowance": "share",
+    "sludge_density": "density",
+    "soil_depth": "length",
+    "soil_diffusivity": "diffusivity",
+    "soil_offset": "temperature_difference",
+    "starter_share": "share",
+    "unknown_digester_temperature": "temperature",
+    "unknown_slurry_ph": "number",
+    "unknown_yearly_swing": "temperature_difference",
+    "vent_cycles": "number",
+    "walking_speed": "speed",
+    "water_density": "density",
+}
+DIVISORS = frozenset(
+    {"catch_up_share", "dung_per_plant_volume", "mixing_rate", "sludge_density", "soil_diffusivity", "walking_speed", "water_density"}
+)
+CURVES = ("design_retention", "feed_step", "first_burnable_gas")
+RATIOS = {
+    "hemisphere_with_tank": ("tank_depth_to_dome_radius",),
+    "cylinder_with_drum": ("pit_height_to_diameter", "drum_clearance"),
+    "tube": ("length_to_diameter",),
+    "cylinder": ("height_to_diameter",),
+}
+
+
+def _unreadable(data: RulebookData) -> Iterator[tuple[PathInPack, str]]:
+    """Figures, curves, ratios and entries that the questions need and the rulebook lacks or states in another kind."""
+    for name, kind in FIGURES.items():
+        figure = data.practice.figures.get(name)
+        if figure is None or figure.kind != kind:
+            yield ("practice", "figures", name), f"a figure of kind {kind}; the questions read it"
+        elif name in DIVISORS and figure.least <= 0:
+            yield ("practice", "figures", name), "more than 0"
+    yield from ((("practice", "curves", name), "this curve; the questions read it") for name in CURVES if name not in data.practice.curves)
+    if not data.practice.containers:
+        yield ("practice", "containers"), "at least one container"
+    if "cattle_urine" not in data.substrates:
+        yield ("substrates", "cattle_urine"), "this substrate; urine in place of water is counted with its composition"
+    for name, structure in data.structures.items():
+        missing = [ratio for ratio in RATIOS[structure.geometry.shape] if ratio not in structure.geometry.ratios]
+        yield from ((("structures", name, "geometry", "ratios"), f"{ratio} for this shape") for ratio in missing)
+
+
+def _doubled_places(data: RulebookData) -> Iterator[tuple[PathInPack, str]]:
+    """Two facts at one place of a safety check's body: the second would hide the first."""
+    places: dict[tuple[str, str], str] = {}
+    for name, fact in data.facts.items():
+        first = places.setdefault((fact.group, fact.field), name)
+        if first != name:
+            yield ("facts", name, "field"), f"a place of its own; {first} stands at {fact.group}.{fact.field}"
+
+
+def _unchecked_structures(data: RulebookData) -> Iterator[tuple[PathInPack, str]]:
+    """Structures that no check names would slip past every check of a kind of structure."""
+    named = {value for check in data.checks.values() if "structure_kind" in check.when for value in _values(check.when["structure_kind"])}
+    for name, structure in data.structures.items():
+        if name not in named and structure.checked_as not in named:
+            yield ("structures", name, "checked_as"), f"the structure whose checks hold for it: {', '.join(sorted(named))}"
+
+
+def _values(condition: Condition) -> set[str]:
+    [(_, bound)] = condition.operators
+    return {str(value) for value in bound} if isinstance(bound, tuple) else {str(bound)}
 
 
 def _references(data: RulebookData) -> Iterator[tuple[PathInPack, str, str]]:
@@ -50,7 +135,7 @@ def _condition_faults(data: RulebookData) -> Iterator[tuple[PathInPack, str]]:
             path = ("checks", name, *where)
             fact = data.facts.get(subject)
             if fact is None:
-                yield path, f"a fact listed under facts:, not {subject!r}"
+                yield ("checks", name, "subject") if where == ("must",) else path, f"a fact listed under facts:, not {subject!r}"
             else:
                 yield from ((path, fault) for fault in _misfits(fact, condition))
 
@@ -58,15 +143,7 @@ def _condition_faults(data: RulebookData) -> Iterator[tuple[PathInPack, str]]:
 def _misfits(fact: Fact, condition: Condition) -> Iterator[str]:
     [(operator, bound)] = condition.operators
     if fact.kind in KINDS:
-        if operator not in NUMERIC_OPERATORS:
-            yield f"a bound such as at_least, since the fact is a {fact.kind}"
-        if condition.unit is None and KINDS[fact.kind].canonical.code != "1":
-            yield f"a unit of {fact.kind}, such as {KINDS[fact.kind].canonical.code}"
-        elif condition.unit is not None:
-            try:
-                unit_of(fact.kind, condition.unit)
-            except UnknownUnitError as error:
-                yield str(error)
+        yield from _misfits_of_quantity(fact, operator, bound, condition.unit)
     elif operator in NUMERIC_OPERATORS or (fact.kind == "list_of") != (operator == "includes_none_of"):
         yield f"an operator that fits a {fact.kind} fact, not {operator}"
     elif fact.values:
@@ -75,3 +152,17 @@ def _misfits(fact: Fact, condition: Condition) -> Iterator[str]:
             yield f"values among {', '.join(fact.values)}"
     elif fact.kind == "yes_no" and not isinstance(bound, bool):
         yield "is: true or is: false"
+
+
+def _misfits_of_quantity(fact: Fact, operator: str, bound: object, unit: str | None) -> Iterator[str]:
+    if operator not in NUMERIC_OPERATORS:
+        yield f"a bound such as at_least, since the fact is a {fact.kind}"
+    if isinstance(bound, tuple) and list(bound) != sorted(bound):
+        yield "two bounds that rise"
+    if unit is None and (KINDS[fact.kind].canonical.code != "1" or fact.kind == "share"):
+        yield f"a unit of {fact.kind}, such as {KINDS[fact.kind].canonical.code}"
+    elif unit is not None:
+        try:
+            unit_of(fact.kind, unit)
+        except UnknownUnitError as error:
+            yield str(error)

@@ -20,7 +20,9 @@ CROSS_FIELD_CODES = frozenset(
         "demand_twice",
         "feed_gives_no_gas",
         "gas_exceeds_feed",
+        "amount_unknown",
         "mass_and_share",
+        "mass_for_some",
         "month_out_of_range",
         "nothing_to_size_for",
         "shares_disordered",
@@ -72,6 +74,8 @@ def faults_of(error: ValidationError, known_fields: Iterable[str] = ()) -> list[
 
 
 _WORDS = {
+    "too_short": "has too few items",
+    "too_long": "has too many items",
     "missing": "this member is required",
     "extra_forbidden": "no such member here",
     "model_type": "an object was expected",

@@ -238,12 +238,41 @@ def _words(error: Any) -> str:
 
 
 def _softened(layers: Sequence[_Layer]) -> Iterator[tuple[Path_, str]]:
-    """Changes of an absolute check (no entry, no flame at the digester) by a later layer."""
-    absolute: set[str] = set()
+    """What later layers may not change: absolute checks, the facts they read, cautions of danger, and confirmations before filling."""
+    guarded = {("checks", name) for name in _absolute(layers)} | {("facts", name) for name in _facts_of_absolute(layers)}
+    stated: dict[Path_, Any] = {}
+    for layer in layers:
+        for section in ("checks", "facts", "cautions", "structures"):
+            entries = layer.content.get(section)
+            for name, entry in entries.items() if isinstance(entries, dict) else ():
+                path = (section, name)
+                if path in stated and (path in guarded or _is_danger(section, stated[path])):
+                    yield path, "left as it is; no pack may change an absolute check, the facts it reads, or a caution of danger"
+                if section == "structures" and path in stated and not _keeps_confirmations(stated[path], entry):
+                    yield (*path, "confirm_before_filling"), "at least the confirmations that it had"
+                stated.setdefault(path, entry)
+
+
+def _absolute(layers: Sequence[_Layer]) -> dict[str, Any]:
+    found: dict[str, Any] = {}
     for layer in layers:
         checks = layer.content.get("checks")
         for name, entry in checks.items() if isinstance(checks, dict) else ():
-            if name in absolute:
-                yield ("checks", name), "an absolute check left as it is; no pack may change it"
-            elif isinstance(entry, dict) and entry.get("absolute"):
-                absolute.add(name)
+            if isinstance(entry, dict) and entry.get("absolute"):
+                found.setdefault(name, entry)
+    return found
+
+
+def _facts_of_absolute(layers: Sequence[_Layer]) -> set[str]:
+    checks = _absolute(layers).values()
+    return {str(check.get("subject")) for check in checks} | {name for check in checks for name in (check.get("when") or {})}
+
+
+def _is_danger(section: str, entry: Any) -> bool:
+    return section == "cautions" and isinstance(entry, dict) and entry.get("signal") == "danger"
+
+
+def _keeps_confirmations(before: Any, after: Any) -> bool:
+    if not isinstance(before, dict) or not isinstance(after, dict) or "confirm_before_filling" not in after:
+        return True
+    return set(before.get("confirm_before_filling") or ()) <= set(after["confirm_before_filling"] or ())

@@ -124,6 +124,10 @@ def _of(kind: str, at_least: float = 0.0, at_most: float = 1e9) -> Any:
 
 if TYPE_CHECKING:
     Share = Property
+    PositiveShare = Property
+    PositiveNumber = Property
+    PositiveDensity = Property
+    PositiveRate = Property
     Number = Property
     Volume = Property
     Mass = Property
@@ -138,6 +142,10 @@ if TYPE_CHECKING:
     GasUseRate = Property
 else:
     Share = _of("share", 0, 1)
+    PositiveShare = _of("share", 1e-5, 1)
+    PositiveNumber = _of("number", 1e-3)
+    PositiveDensity = _of("density", 20)
+    PositiveRate = _of("rate", 1e-5, 10)
     Number = _of("number")
     Volume = _of("volume")
     Mass = _of("mass")
@@ -183,27 +191,27 @@ class Substrate(Named):
     """Something that can be fed. Solids are mass shares, nitrogen and minerals are shares of total solids."""
 
     group: Literal["dung", "droppings", "poultry", "excreta", "urine", "crop_residue", "green_matter", "food_residue", "by_product"]
-    total_solids: Share = Field(description="Dry matter, share of fresh mass.")
-    volatile_solids: Share = Field(description="Organic part, share of total solids.")
-    bulk_density: Density = Field(description="As handled in a bucket.")
-    nitrogen: Share = Field(description="Total nitrogen, share of total solids.")
-    carbon_to_nitrogen: Number = Field(description="Carbon to nitrogen ratio by mass.")
+    total_solids: PositiveShare = Field(description="Dry matter, share of fresh mass.")
+    volatile_solids: PositiveShare = Field(description="Organic part, share of total solids.")
+    bulk_density: PositiveDensity = Field(description="As handled in a bucket.")
+    nitrogen: PositiveShare = Field(description="Total nitrogen, share of total solids.")
+    carbon_to_nitrogen: PositiveNumber = Field(description="Carbon to nitrogen ratio by mass.")
     phosphorus: Share | None = Field(None, description="Phosphorus (as P), share of total solids.")
     potassium: Share | None = Field(None, description="Potassium (as K), share of total solids.")
     ammonium_share: Share | None = Field(None, description="Part of the nitrogen that becomes ammonium in the digester.")
     biogas_yield: GasYield = Field(
         description="Biogas as used per mass of volatile solids, at 25 Cel and 60 d retention in a mixed digester."
     )
-    methane_share: Share = Field(description="Methane in the biogas, by volume.")
+    methane_share: PositiveShare = Field(description="Methane in the biogas, by volume.")
     methane_potential: GasYield = Field(description="Ultimate methane, normal volume per mass of volatile solids.")
-    degradation_rate: Rate = Field(description="First-order rate at 20 Cel in an unstirred digester.")
+    degradation_rate: PositiveRate = Field(description="First-order rate at 20 Cel in an unstirred digester.")
     settling_share: Share = Field(description="Part of the ash that settles as grit.")
     dilution: Dilution
     growth_model: Literal["cattle", "swine"] | None = Field(
         None,
         description="Family of the growth kinetics of Chen and Hashimoto; gives the high end of the gas where the digester is warm enough.",
     )
-    retention_factor: Number = Field(description="Retention needed against cattle dung at the same temperature.")
+    retention_factor: PositiveNumber = Field(description="Retention needed against cattle dung at the same temperature.")
     starts_unaided: bool = Field(description="Brings enough methane-forming microbes to start a digester without starter slurry.")
     largest_share: Share | None = Field(None, description="Largest share of the fed volatile solids that is usual in simple digesters.")
     handling: tuple[Text, ...] = Field((), description="What to do before feeding it.")
@@ -235,7 +243,7 @@ class Geometry(Entry):
     """A shape the engine can dimension, with its proportions."""
 
     shape: Literal["hemisphere_with_tank", "cylinder_with_drum", "tube", "cylinder"]
-    ratios: dict[Identifier, Number] = Field(description="Proportions that the shape needs, by name.")
+    ratios: dict[Identifier, PositiveNumber] = Field(description="Proportions that the shape needs, by name.")
 
 
 class BuildableSizes(Known):
@@ -249,13 +257,16 @@ class Structure(Named):
     """A kind of digester."""
 
     operation: Literal["continuous", "batch"]
-    fill_share: Share = Field(description="Slurry at the normal level, share of total volume.")
-    least_fill_share: Share = Field(description="Smallest filling that still seals inlet and outlet.")
-    gas_storage_share: Share = Field(description="Usable gas storage, share of total volume.")
+    fill_share: PositiveShare = Field(description="Slurry at the normal level, share of total volume.")
+    least_fill_share: PositiveShare = Field(description="Smallest filling that still seals inlet and outlet.")
+    gas_storage_share: PositiveShare = Field(description="Usable gas storage, share of total volume.")
     tanks_in_series: Annotated[int, Field(ge=1, le=20)] = Field(description="Stirred tanks that stand for its mixing.")
     operating_pressure: Pressure = Field(description="Gauge pressure in use; high is the safe limit.")
     geometry: Geometry
     buildable_sizes: BuildableSizes
+    checked_as: Identifier | None = Field(
+        None, description="Id of the structure whose checks hold for it too; itself when absent, if checks name it."
+    )
     confirm_before_filling: tuple[Identifier, ...] = Field(description="Facts that must be known before the first charge.")
     cautions: tuple[Identifier, ...] = ()
 
@@ -288,16 +299,22 @@ class CurvePoint(Entry):
     """Low, typical and high at one temperature [Cel]."""
 
     at: float
-    low: float
-    typical: float
-    high: float
+    low: Annotated[float, Field(ge=0)]
+    typical: Annotated[float, Field(ge=0)]
+    high: Annotated[float, Field(ge=0)]
+
+    @model_validator(mode="after")
+    def _in_order(self) -> Self:
+        if not self.low <= self.typical <= self.high:
+            raise PydanticCustomError("range_disordered", "low, typical and high must rise")
+        return self
 
 
 class Curve(Known):
     """A table of values against digester temperature (Cel), read by straight lines, flat beyond its ends."""
 
     of: Literal["temperature"]
-    unit: Literal["d", "1"]
+    unit: Literal["d"]
     points: tuple[CurvePoint, ...] = Field(min_length=2)
 
     @model_validator(mode="after")
@@ -346,17 +363,18 @@ class Fact(Named):
 
     group: Literal["site", "structure", "gas", "feed", "people", "water", "digestate"]
     field: Identifier = Field(description="Its name inside the group of the request.")
-    kind: str = Field(description="yes_no, one_of, list_of, or a kind of quantity.")
+    kind: str = Field(description="yes_no, one_of, list_of, structure (an id of structures), or a kind of quantity.")
     unit: str | None = Field(None, description="For a quantity: the unit of a bare number.")
     values: tuple[Identifier, ...] = Field((), description="For one_of and list_of: what may be said.")
     at_least: float | None = Field(None, description="For a quantity: smallest meaningful value, in unit.")
     at_most: float | None = Field(None, description="For a quantity: largest meaningful value, in unit.")
+    implies: dict[Identifier, bool] = Field(default_factory=dict, description="Facts that hold when this one is stated at all.")
 
     @model_validator(mode="after")
     def _complete(self) -> Self:
         if self.kind in ("one_of", "list_of"):
             complete = bool(self.values)
-        elif self.kind == "yes_no":
+        elif self.kind in ("yes_no", "structure"):
             complete = True
         else:
             complete = self.kind in KINDS and self.unit in KINDS[self.kind].units and None not in (self.at_least, self.at_most)

@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from kilisho.formulas import kinetics
-from kilisho.formulas.arrays import Numeric
+from kilisho.formulas.arrays import Numeric, least
 from kilisho.formulas.gas import moist_biogas_density
 from kilisho.quantities import given, quantity
 
 # The state in which packs give ``biogas_yield``: the reference point of the handbooks' yield tables.
 REFERENCE_TEMPERATURE, REFERENCE_RETENTION = 25.0, 60.0
 SEA_LEVEL_PRESSURE = 101325.0
+WARMEST_FITTED = 35.0
 
 GIVEN = (
     given("total_volume", "volume", "Slurry and gas space together."),
@@ -56,8 +57,8 @@ def organic_loading_rate(volatile_solids_per_day: Numeric, working_volume: Numer
 
 @quantity("rate", source="sasse-1988", empirical="rate in 1/d at 20 Cel, temperature in Cel; 12-35 Cel")
 def rate_at_temperature(degradation_rate: Numeric, digester_temperature: Numeric) -> Numeric:
-    """First-order rate at the digester's temperature."""
-    return kinetics.temperature_corrected_rate(degradation_rate, digester_temperature)
+    """First-order rate at the digester's temperature; no faster above the 35 Cel to which it was fitted."""
+    return kinetics.temperature_corrected_rate(degradation_rate, least(digester_temperature, WARMEST_FITTED))
 
 
 @quantity("share")

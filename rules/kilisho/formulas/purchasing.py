@@ -7,6 +7,8 @@ from dataclasses import dataclass
 
 SMALLEST_MASS = 1e-6
 COST_SLACK = 1e-9
+# Seconds; the solver then gives the best plan found so far. Whole loads of many nearly equal offers can keep it busy for long.
+LONGEST_SOLVE = 0.1
 
 
 @dataclass(frozen=True, slots=True)
@@ -49,7 +51,7 @@ def _in_order(offers: Sequence[Offer], wanted: float) -> list[float]:
 
 
 def _by_solver(offers: Sequence[Offer], wanted: float) -> list[float]:
-    """Least cost first; then, at that cost, least mass times distance."""
+    """Least cost first; then, at that cost, least mass times distance. Proved the best unless the time limit ends the search."""
     cost = [offer.price * (offer.load or 1.0) for offer in offers]
     haulage = [offer.distance * (offer.load or 1.0) for offer in offers]
     cheapest = _minimise(cost, offers, wanted, [])
@@ -69,6 +71,9 @@ def _minimise(
     constraints = [LinearConstraint(np.array([units]), wanted, np.inf)]
     constraints += [LinearConstraint(np.array([row]), -np.inf, bound) for row, bound in at_most]
     whole = [0 if offer.load is None else 1 for offer in offers]
-    found = milp(np.array(weights), constraints=constraints, bounds=Bounds(0, limits), integrality=whole)
-    assert found.x is not None, "buy() has made sure that the offers reach what is wanted"
+    found = milp(
+        np.array(weights), constraints=constraints, bounds=Bounds(0, limits), integrality=whole, options={"time_limit": LONGEST_SOLVE}
+    )
+    if found.x is None:
+        return limits  # nothing found in time: all there is, which buy() has made sure suffices
     return [round(n) if w else float(n) for n, w in zip(found.x, whole, strict=True)]

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from typing import Any
 
 from kilisho.farm import GRAPH, SUBSTRATE_QUANTITIES, Ledger, Shelf
+from kilisho.faults import Fault, RefusedError
 from kilisho.formulas.digester import REFERENCE_TEMPERATURE, SEA_LEVEL_PRESSURE
 from kilisho.formulas.gas import normal_factor
 from kilisho.questions.herd import Supply
@@ -156,6 +157,10 @@ def menu_of(feed: Sequence[DailyFeedItem], supply: Supply, ledger: Ledger) -> Me
     items = list(feed) or [DailyFeedItem.model_construct(substrate=name) for name in supply.by_substrate] or [_usual(ledger)]
     masses = _masses(items, [supply.by_substrate.get(item.substrate, 0.0) for item in items])
     known = any(masses)
+    if known and not all(masses):
+        unknown = [i for i, mass in enumerate(masses) if not mass]
+        detail = "state its mass or the shares: no animal of the herd gives it"
+        raise RefusedError([Fault(("feed", i), "amount_unknown", detail) for i in unknown])
     amounts = masses if known else shares_of(items, [0.0] * len(items))
     return Menu([resolve(item, mass, ledger) for item, mass in zip(items, amounts, strict=True)], known)
 

@@ -39,18 +39,22 @@ def gas_of(fed: Sequence[Fed], conditions: dict[str, float], side: str = "values
     }
 
 
-def gas_range(fed: Sequence[Fed], conditions: dict[str, float], ledger: Ledger) -> tuple[dict[str, float], dict[str, float]]:
+def gas_range(
+    fed: Sequence[Fed], conditions: dict[str, float], ledger: Ledger, temperatures: tuple[float, float]
+) -> tuple[dict[str, float], dict[str, float]]:
     """The low and high end of the gas and of the share of the potential, around the typical values in the ledger.
 
-    Low has every property at its low end, high at its high end; the rate is tried at both, since a slow substrate whose yield is
-    measured at 25 Cel and 60 d has the more left to give in a warmer or longer retention. Where the growth kinetics give
-    more than that, they are the high end: first-order decay fitted to handbook yields promises too little for warm, well run plants.
+    Low has every property and the temperature at its low end, high at its high end; the rate is tried at both, since a slow
+    substrate whose yield is measured at 25 Cel and 60 d has the more left to give in a warmer or longer retention. Where the growth
+    kinetics give more than that, they are the high end: first-order decay fitted to handbook yields promises too little for warm, well
+    run plants.
     """
-    low = [gas_of(_with_rate(fed, rate), conditions, "low") for rate in ("low", "high")]
-    high = [gas_of(_with_rate(fed, rate), conditions, "high") for rate in ("low", "high")]
+    cold, warm = ({**conditions, "digester_temperature": temperature} for temperature in temperatures)
+    low = [gas_of(_with_rate(fed, rate), cold, "low") for rate in ("low", "high")]
+    high = [gas_of(_with_rate(fed, rate), warm, "high") for rate in ("low", "high")]
     lowest = {name: min([ledger.values[name], *(one[name] for one in low)]) for name in RANGED}
     highest = {name: max([ledger.values[name], *(one[name] for one in high)]) for name in RANGED}
-    grown = _grown_gas(fed, conditions, ledger)
+    grown = _grown_gas(fed, warm, ledger)
     if grown > highest["biogas_per_day"] > 0:
         share = min(1.0, highest["share_of_potential"] * grown / highest["biogas_per_day"])
         highest = {"biogas_per_day": grown, "share_of_potential": share}
@@ -66,11 +70,17 @@ def _with_rate(fed: Sequence[Fed], side: str) -> list[Fed]:
 def _grown_gas(fed: Sequence[Fed], conditions: dict[str, float], ledger: Ledger) -> float:
     """Biogas as used per day by the growth kinetics; 0 where they are not valid, not known, or a potential was measured."""
     temperature, retention = conditions["digester_temperature"], conditions["hydraulic_retention_time"]
-    if temperature < LEAST_GROWTH_TEMPERATURE or any(one.entry.growth_model is None or "biogas_potential" in one.values for one in fed):
+    if temperature < LEAST_GROWTH_TEMPERATURE or any(_yield_is_known(one) for one in fed):
         return 0.0
     reach = ledger.practice("growth_model_reach")
     concentration = min(ledger.values["volatile_solids_per_day"] / ledger.values["slurry_per_day"], MOST_SOLIDS_CONCENTRATION)
     return float(sum(reach * _grown(one, temperature, retention, concentration) for one in fed))
+
+
+def _yield_is_known(one: Fed) -> bool:
+    """Whether a measured yield or potential, or the lack of a growth model, leaves no room for the growth kinetics."""
+    measured = one.low["biogas_yield"] == one.high["biogas_yield"] or "biogas_potential" in one.values
+    return measured or one.entry.growth_model is None
 
 
 def _grown(one: Fed, temperature: float, retention: float, concentration: float) -> float:

@@ -31,7 +31,7 @@ def faults_of_dilution(dilution: Any) -> list[Fault]:
     return [Fault(("dilution",), "two_dilutions", "state water_to_feed_by_volume or target_total_solids, not both")]
 
 
-def faults_of_shares(feed: Sequence[FeedItem]) -> list[Fault]:
+def faults_of_shares(feed: Sequence[FeedItem], *, whole: bool = False) -> list[Fault]:
     """Shares add up to one where all are stated, and to less where some are not; masses are stated for all or for none."""
     shares = [item.share for item in feed]
     total = sum(share for share in shares if share is not None)
@@ -39,6 +39,8 @@ def faults_of_shares(feed: Sequence[FeedItem]) -> list[Fault]:
     if total > 1 + SHARE_TOLERANCE or (feed and None not in shares and total < 1 - SHARE_TOLERANCE):
         faults.append(Fault(("feed",), "shares_disordered", "the shares of all substrates must add up to 1"))
     masses = [getattr(item, "mass", None) for item in feed]
+    if whole and None in masses and any(m is not None for m in masses):
+        faults.append(Fault(("feed",), "mass_for_some", "state the mass of every substrate or of none"))
     if any(m is not None for m in masses) and any(m is not None for m in shares):
         faults.append(Fault(("feed",), "mass_and_share", "state masses or shares, not both"))
     if len({item.substrate for item in feed}) < len(feed):

@@ -14,7 +14,7 @@ from kilisho.questions.answers import Answer, Common, Told
 from kilisho.questions.findings import Inspector
 from kilisho.questions.opening import Form
 from kilisho.questions.requests import Enquiry
-from kilisho.questions.stated_facts import GROUPS, values_by_id
+from kilisho.questions.stated_facts import GROUPS, all_facts, values_by_id
 
 EXAMPLE: dict[str, Any] = {
     "name": "Highfold (invented)",
@@ -62,10 +62,11 @@ class SafetyAnswer(Common):
 
 
 def _answer(asked: Any, ledger: Ledger, inspector: Inspector, explain: bool) -> Answer:
-    facts = _stated(asked)
+    stated = _stated(asked)
+    facts = all_facts(inspector.data, {}, stated)
     findings = inspector.inspect(facts)
     verdict = overall(findings)
-    kind = inspector.data.structures.get(str(facts.get("structure_kind")))
+    kind = inspector.data.structures.get(str(stated.get("structure_kind")))
     return {
         "verdict": verdict,
         "stop": verdict == "danger",

@@ -7,10 +7,12 @@ from typing import Annotated, Any
 
 from pydantic import Field, create_model
 
+from kilisho.faults import Fault, RefusedError
 from kilisho.questions import fields as f
 from kilisho.questions.requests import Ask
-from kilisho.rulebook import Fact
+from kilisho.rulebook import Fact, RulebookData
 
+TOLERANCE = 0.02
 GROUPS = ("site", "structure", "gas", "water", "feed", "digestate", "people")
 
 
@@ -44,6 +46,27 @@ def values_by_id(part: Ask | None) -> dict[str, Any]:
     return {info.title or name: value for name, info in type(part).model_fields.items() if (value := getattr(part, name)) is not None}
 
 
+def all_facts(data: RulebookData, worked_out: Mapping[str, Any], stated: Mapping[str, Any]) -> dict[str, Any]:
+    """What is known of a farm: worked out and stated, with what the stated facts imply.
+
+    Raises :class:`RefusedError` where a stated fact denies what follows from the rest of the request: neither may silently win.
+    """
+    denied = [name for name, value in stated.items() if name in worked_out and not _agree(value, worked_out[name])]
+    if denied:
+        detail = "denies what follows from the rest of the request; leave it out or make them agree"
+        raise RefusedError([Fault(("facts", name), "stated_twice", detail) for name in denied])
+    implied = {name: value for fact in stated for name, value in data.facts[fact].implies.items()}
+    facts = {**stated, **implied, **worked_out}
+    kind = data.structures.get(str(facts.get("structure_kind")))
+    return {**facts, "structure_kind": kind.checked_as} if kind is not None and kind.checked_as else facts
+
+
+def _agree(stated: Any, worked_out: Any) -> bool:
+    if isinstance(stated, float | int) and isinstance(worked_out, float | int) and not isinstance(stated, bool):
+        return bool(abs(stated - worked_out) <= TOLERANCE * abs(worked_out))
+    return bool(stated == worked_out)
+
+
 def _model(name: str, text: str, members: Mapping[str, tuple[str, Fact]]) -> type[Ask]:
     fields: dict[str, Any] = {
         field: (Annotated[Any, _checked(fact)], Field(None, title=identifier, description=_text(fact)))
@@ -55,6 +78,8 @@ def _model(name: str, text: str, members: Mapping[str, tuple[str, Fact]]) -> typ
 def _checked(fact: Fact) -> Any:
     if fact.kind == "yes_no":
         return f.YES_NO
+    if fact.kind == "structure":
+        return f.STRUCTURE
     if fact.kind == "one_of":
         return f.one_of(fact.values)
     if fact.kind == "list_of":

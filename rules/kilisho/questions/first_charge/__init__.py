@@ -13,7 +13,7 @@ from kilisho.questions.first_charge import shape
 from kilisho.questions.first_charge.heaps import purchases_for
 from kilisho.questions.first_charge.labour import labour_of
 from kilisho.questions.first_charge.request import EXAMPLE, FirstChargeRequest
-from kilisho.questions.first_charge.start_up import first_flame_of, schedule, start_up
+from kilisho.questions.first_charge.start_up import fill_text, first_flame_of, schedule, start_up
 from kilisho.questions.first_charge.stockpile import stockpile
 from kilisho.questions.first_charge.work import Work, animal_days, facts_of, work_out
 from kilisho.questions.opening import Form
@@ -25,16 +25,18 @@ def _answer(asked: Any, ledger: Ledger, inspector: Inspector, explain: bool) -> 
     containers = containers_of(asked.containers, ledger)
     labour, flame = labour_of(work, containers[0]), first_flame_of(work)
     facts = facts_of(work, labour.get("mass_per_person_and_day", {}).get("value"))
+    confirmations, fill_days = shape.confirmations(work.structure, ledger.shelf, facts), labour.get("days", 1)
+    imported = ("animal_disease_import",) if purchases or asked.starter_slurry else ()
     return {
         **_amounts(work),
         "stockpile": stockpile(work, purchases, lacking),
         "containers": [shape.container(name, volume, ledger.values) for name, volume in containers],
         "labour": labour,
-        "confirm_before_filling": shape.confirmations(work.structure, ledger.shelf, facts),
-        "start_up": start_up(work, flame),
-        "schedule": schedule(work, flame, labour.get("days", 1), complete=not any(lacking.values())),
+        "confirm_before_filling": confirmations,
+        "start_up": start_up(work, flame, fill_days),
+        "schedule": schedule(work, flame, fill_days, fill_text(confirmations, complete=not any(lacking.values()))),
         "findings": inspector.shown(inspector.inspect(facts), digester_contradictions(work.structure, ledger)),
-        "cautions": inspector.cautions(work.structure.cautions, *(one.entry.cautions for one in work.fed)),
+        "cautions": inspector.cautions(work.structure.cautions, imported, *(one.entry.cautions for one in work.fed)),
         **({"derivation": ledger.trace()} if explain else {}),
     }
 

@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from kilisho.farm import Ledger
-from kilisho.formulas.purchasing import Offer, buy
+from kilisho.formulas.purchasing import SMALLEST_MASS, Offer, buy
 from kilisho.formulas.stockpile import LONGEST_ACCOUNT, Heap, Losses, Material, account
 from kilisho.questions.answers import Answer, in_days, in_kilograms, in_kilograms_per_day, in_kilometres, known, plus_days
 from kilisho.questions.feeding import Fed
@@ -114,7 +114,7 @@ def purchases_for(piles: Sequence[Pile], purchases: Sequence[Purchase], main: st
         masses = buy([offer for _, offer in offers], pile.shortfall)
         still = pile.shortfall - sum(masses)
         lacking[pile.fed.id] = still if still > SHORT else 0.0
-        bought += [_told(p, offer, mass, pile.fed) for (p, offer), mass in zip(offers, masses, strict=True) if mass > 0]
+        bought += [_told(p, offer, mass, pile.fed) for (p, offer), mass in zip(offers, masses, strict=True) if mass > SMALLEST_MASS]
     return bought, lacking
 
 

@@ -15,6 +15,7 @@ class Stockpile(Ask):
 
     starts_on: Annotated[Date | None, f.DAY] = Field(None, description="First day of collection.")
     cover: Annotated[str | None, f.COVER] = Field(None, description="How it is kept; an open heap is assumed when absent.")
+    on_hand_age: Annotated[float | None, f.AGE] = Field(None, description="Age of the dung that lies there already, on the first day.")
     on_hand: Annotated[float, f.STORED_MASS] = Field(0.0, description="Fresh mass of the first substrate that lies there already.")
 
 

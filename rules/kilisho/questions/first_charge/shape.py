@@ -83,7 +83,8 @@ class StockpileTold(Told):
     shortfall_after_purchases: Amount
     enough: bool
     in_words: str
-    oldest: Amount = Field(description="Age of the oldest dung on the day of filling.")
+    oldest: Amount | None = Field(None, description="Age of the oldest dung on the day of filling; absent where nobody knows it.")
+    within_keeping_time: bool = Field(description="False also where the age is not known.")
     keeps_for: Amount = Field(description="How long it keeps under this cover.")
     cover: str
     purchases: list[PurchaseTold]

@@ -40,24 +40,26 @@ def first_flame_of(work: Work) -> FirstFlame:
     slow, usual, quick = (shelf.curve("first_burnable_gas", t) for t in (warmth.low, warmth.mean, warmth.high))
     work.ledger.assumptions.append(shelf.assumption("curves", "first_burnable_gas", "days_to_first_burnable_gas"))
     unaided = sum(p.fed.mass for p in work.piles if p.fed.entry.starts_unaided) >= work.ledger.values["substrate_mass"] / 2
-    slower = 1 if unaided or work.ledger.values["starter_share"] > 0 else UNAIDED_DELAY
+    helped = work.ledger.values["starter_share"] >= shelf.figure("starter_share").least
+    slower = 1 if unaided or helped else UNAIDED_DELAY
     return FirstFlame(quick[0], usual[1] * slower, slow[2] * slower, unaided)
 
 
-def start_up(work: Work, flame: FirstFlame) -> Answer:
-    """Venting, flame test, days to the first burnable gas, and how feeding grows."""
-    cycles, filled = round(work.ledger.practice("vent_cycles")), work.asked.digester_ready_on
+def start_up(work: Work, flame: FirstFlame, fill_days: int) -> Answer:
+    """Venting, flame test, days from the end of filling to the first burnable gas, and how feeding grows."""
+    cycles, ready, filled = round(work.ledger.practice("vent_cycles")), work.asked.digester_ready_on, fill_days - 1
+    batch = work.structure.operation == "batch"
     return {
         "digester_temperature": work.warmth.told(),
         "days_to_first_burnable_gas": in_days(flame.typical, flame.low, flame.high),
         **known(
-            first_burnable_gas_from=plus_days(filled, math.floor(flame.low)),
-            first_burnable_gas_until=plus_days(filled, math.ceil(flame.high)),
+            first_burnable_gas_from=plus_days(ready, filled + math.floor(flame.low)),
+            first_burnable_gas_until=plus_days(ready, filled + math.ceil(flame.high)),
         ),
         "vent_completely": cycles,
         "starts_unaided": flame.starts_unaided,
-        "steps": [step.format(cycles=cycles) for step in STEPS],
-        "ramp": _ramp(work),
+        "steps": [step.format(cycles=cycles) for step in (STEPS[:-1] if batch else STEPS)],
+        "ramp": [] if batch else _ramp(work),
     }
 
 
@@ -76,13 +78,24 @@ def _ramp(work: Work) -> list[Answer]:
     ]
 
 
-def schedule(work: Work, flame: FirstFlame, fill_days: int, *, complete: bool) -> list[Answer]:
-    """Everything in order of days; day 0 is the first day of filling. ``complete`` says that nothing is lacking for it."""
-    rows = sorted([*_before(work), *_from_filling(work, flame, fill_days - 1, complete=complete)], key=lambda row: row[1])
+def schedule(work: Work, flame: FirstFlame, fill_days: int, fill: str) -> list[Answer]:
+    """Everything in order of days; day 0 is the first day of filling, which ``fill`` words."""
+    rows = sorted([*_before(work), *_from_filling(work, flame, fill_days - 1, fill)], key=lambda row: row[1])
     filled = work.asked.digester_ready_on
     if filled is None:
         return [{"event": name, "day": day, "text": text} for name, day, text in rows]
     return [{"event": name, "day": day, **known(date=plus_days(filled, day)), "text": text} for name, day, text in rows]
+
+
+def fill_text(confirmations: Sequence[Answer], *, complete: bool) -> str:
+    """How filling is worded: not at all while a confirmation is refused, and only once every one is there."""
+    refused = [one["name"] for one in confirmations if one["state"] == "refused"]
+    if refused:
+        return f"Do not fill. Not met: {'; '.join(refused)}."
+    if not complete:
+        return "Fill only when the missing part is there."
+    unknown = [one["name"] for one in confirmations if one["state"] == "unknown"]
+    return f"Once these are confirmed: {'; '.join(unknown)}. {FILL}" if unknown else FILL
 
 
 def _before(work: Work) -> Sequence[Row]:
@@ -90,21 +103,25 @@ def _before(work: Work) -> Sequence[Row]:
     rows = [("confirm_tests", -3, "Confirm curing, water tightness and gas tightness; do not fill before.")]
     if gathered:
         rows.append(("start_collecting", -gathered, "Start gathering clean dung under cover."))
-    if any(pile.shortfall for pile in work.piles):
+    if work.asked.purchases and any(pile.shortfall for pile in work.piles):
         rows.append(("bring_purchases", -1, "Have everything bought in and covered beside the digester."))
     return rows
 
 
-def _from_filling(work: Work, flame: FirstFlame, filled: int, *, complete: bool) -> Sequence[Row]:
+def _from_filling(work: Work, flame: FirstFlame, filled: int, fill: str) -> Sequence[Row]:
     step = round(work.ledger.shelf.curve("feed_step", work.warmth.mean)[1])
     feeding = math.ceil(filled + flame.typical) + 3
-    feeds = [
-        (f"feed_{share * 100:.0f}_per_cent", feeding + i * step, f"Feed {share * 100:.0f} % of the full amount daily.")
-        for i, share in enumerate(RAMP)
-    ]
+    feeds = (
+        []
+        if work.structure.operation == "batch"
+        else [
+            (f"feed_{share * 100:.0f}_per_cent", feeding + i * step, f"Feed {share * 100:.0f} % of the full amount daily.")
+            for i, share in enumerate(RAMP)
+        ]
+    )
     return [
-        ("fill", 0, FILL if complete else "Fill only when the missing part is there."),
-        ("first_gas", math.floor(filled + flame.low), "From now on expect gas: vent it outdoors, unburnt."),
+        ("fill", 0, fill),
+        ("first_gas", filled, "From now on gas forms, mixed with air: let it out in the open, unburnt, and keep every flame away."),
         ("flame_test", math.ceil(filled + flame.typical), "Try the flame outdoors on the appliance, after venting."),
         *feeds,
     ]

@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 
 from kilisho.questions.answers import Answer, in_cubic_metres, in_days, in_kilograms, in_percent, known, plus_days
-from kilisho.questions.first_charge.work import Work
+from kilisho.questions.first_charge.heaps import Pile
+from kilisho.questions.first_charge.work import Work, oldest_dung
 
 
 def stockpile(work: Work, purchases: Sequence[Answer], lacking: Mapping[str, float]) -> Answer:
@@ -15,6 +16,7 @@ def stockpile(work: Work, purchases: Sequence[Answer], lacking: Mapping[str, flo
     needed = [pile.days_needed for pile in piles]
     days = None if None in needed else max(n for n in needed if n is not None)
     start, ready = asked.stockpile.starts_on, asked.digester_ready_on
+    oldest = oldest_dung(work)
     return {
         **known(
             days_needed=None if days is None else in_days(days),
@@ -27,7 +29,8 @@ def stockpile(work: Work, purchases: Sequence[Answer], lacking: Mapping[str, flo
         "shortfall_after_purchases": in_kilograms(still),
         "enough": short == 0,
         "in_words": _in_words(work, days, short),
-        "oldest": in_days(max(pile.days for pile in piles)),
+        **known(oldest=None if oldest is None else in_days(oldest)),
+        "within_keeping_time": oldest is not None and oldest <= work.keeps_for,
         "keeps_for": in_days(work.keeps_for),
         "cover": work.cover_id,
         "purchases": list(purchases),
@@ -37,16 +40,24 @@ def stockpile(work: Work, purchases: Sequence[Answer], lacking: Mapping[str, flo
 
 
 def _in_words(work: Work, days: int | None, short: float) -> str:
-    collected, on_heap, needed = (sum([getattr(p, name) for p in work.piles]) for name in ("collected", "on_heap", "needed"))
-    gathered = max(p.days for p in work.piles)
-    text = f"{gathered} days of collection bring {collected:,.0f} kg, of which {on_heap:,.0f} kg are left at filling. "
-    text += f"The charge needs {needed:,.0f} kg."
+    text = " ".join(_of_one(pile) for pile in work.piles)
     if short == 0:
         return f"{text} That is enough."
     if days is None:
-        return f"{text} That is {short:,.0f} kg too little. Own collection alone never suffices."
+        return f"{text} Own collection alone never suffices."
     enough = plus_days(work.asked.stockpile.starts_on, days)
-    return f"{text} That is {short:,.0f} kg too little. Own collection suffices after {days} days" + (f", on {enough}." if enough else ".")
+    text = f"{text} Own collection suffices after {days} days" + (f", on {enough}." if enough else ".")
+    late = f" By then the oldest dung is {days} days old, past the {work.keeps_for:.0f} that it keeps under this cover."
+    return text + late if days > work.keeps_for else text
+
+
+def _of_one(pile: Pile) -> str:
+    """One substrate's heap in words."""
+    there = f"{pile.heap.brought[0]:,.0f} kg lay there, and " if pile.heap.brought[0] else ""
+    gathered = pile.collected - float(pile.heap.brought[0])
+    text = f"{pile.fed.entry.name}: {there}{pile.days} days bring {gathered:,.0f} kg, of which {pile.on_heap:,.0f} kg are left at filling. "
+    text += f"The charge needs {pile.needed:,.0f} kg."
+    return f"{text} That is {pile.shortfall:,.0f} kg too little." if pile.shortfall else text
 
 
 def _remedies(work: Work, purchases: Sequence[Answer], short: float, still: float, days: int | None) -> list[Answer]:
@@ -57,8 +68,9 @@ def _remedies(work: Work, purchases: Sequence[Answer], short: float, still: floa
     share = (values["slurry_volume"] - short / per_volume) / values["total_volume"]
     bought = short - still
     keeps = days is not None and days <= work.keeps_for
+    purchase = [_remedy("purchase", still <= 0, f"Take {bought:,.0f} kg from others.", in_kilograms(bought))] if purchases else []
     return [
-        _remedy("purchase", still <= 0 and bool(purchases), f"Take {bought:,.0f} kg from others.", in_kilograms(bought)),
+        *purchase,
         _remedy(
             "wait",
             keeps,

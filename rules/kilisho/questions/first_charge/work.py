@@ -16,9 +16,10 @@ from kilisho.questions.digester import take_digester
 from kilisho.questions.feeding import Fed, feed_facts, resolve, shares_of, water_to_feed
 from kilisho.questions.first_charge.heaps import Pile, cover_of, pile_up
 from kilisho.questions.herd import Supply, supply_of
-from kilisho.questions.stated_facts import values_by_id
+from kilisho.questions.stated_facts import all_facts, values_by_id
 from kilisho.rulebook import Structure
 
+LONGEST_WAIT = 36_500.0
 WANTED = (
     "slurry_volume",
     "fresh_slurry_volume",
@@ -75,7 +76,7 @@ def _refuse(asked: Any) -> None:
     faults = [
         *refusals.faults_of_digester(asked.digester),
         *refusals.faults_of_dilution(asked.dilution),
-        *refusals.faults_of_shares(asked.feed),
+        *refusals.faults_of_shares(asked.feed, whole=True),
         *refusals.faults_of_months(asked.climate),
         *refusals.faults_of_purchases(asked.purchases),
     ]
@@ -139,16 +140,24 @@ def facts_of(work: Work, mass_per_person: float | None) -> dict[str, Any]:
         "seal_margin": values["first_fill_share"] / work.structure.least_fill_share.typical,
         "fill_margin": values["first_fill_share"] / work.structure.fill_share.most,
         "stockpile_sufficiency": min(pile.on_heap / pile.needed if pile.needed else 1.0 for pile in work.piles),
-        **({"heap_age": float(max(pile.days for pile in work.piles))} if any(p.collected > 0 for p in work.piles) else {}),
+        **({"heap_age": age} if (age := oldest_dung(work)) is not None else {}),
         **lifted_load(asked.containers, max(values["bulk_density"], values["water_density"])),
         "heap_covered": work.ledger.shelf.data.practice.covers[work.cover_id].covered,
         "carbon_to_nitrogen": _carbon_to_nitrogen(work.fed),
         **({"daily_mass_per_person": mass_per_person} if mass_per_person is not None else {}),
         **({"digester_temperature": work.warmth.mean} if work.warmth.known else {}),
     }
-    if asked.water_available:
-        facts["water_days"] = values["water_volume"] / asked.water_available
-    return {**facts, **values_by_id(asked.facts)}
+    if asked.water_available is not None:
+        facts["water_days"] = min(values["water_volume"] / asked.water_available, LONGEST_WAIT) if asked.water_available else LONGEST_WAIT
+    return all_facts(work.ledger.shelf.data, facts, values_by_id(asked.facts))
+
+
+def oldest_dung(work: Work) -> float | None:
+    """Age of the oldest dung at filling [d]; None where dung of unknown age lies there already, or none is gathered."""
+    stockpile, days = work.asked.stockpile, float(max(pile.days for pile in work.piles))
+    if stockpile.on_hand > 0:
+        return None if stockpile.on_hand_age is None else days + stockpile.on_hand_age
+    return days if any(pile.collected > 0 for pile in work.piles) else None
 
 
 def _carbon_to_nitrogen(fed: Sequence[Fed]) -> float:

@@ -41,7 +41,7 @@ class RuleOfThumb(Told):
 class Operation(Told):
     """Whether the interval still counts as regular feeding."""
 
-    kind: Literal["regular", "irregular", "batch_like"]
+    kind: Literal["regular", "irregular", "batch_like", "batch_structure"]
     text: str
 
 

@@ -5,11 +5,12 @@ from __future__ import annotations
 import datetime as dt
 import math
 
-from kilisho.farm import Ledger
 from kilisho.questions.answers import Answer, in_cubic_metres, in_days, in_kilograms, in_litres, in_years, known, plus_days
 from kilisho.questions.maintenance_feed.work import Work
 
 YEAR = 365.25
+CENTURY = 100 * YEAR
+DESLUDGE = "Sludge may fill its share of the digester by now: have a trained team remove it. Nobody enters."
 CLEAN_FEED = (
     "Feed only clean dung: take out straw, leftovers, stones and plastic, and gather it from a hard floor.",
     "Mix until there are no lumps, let the mix stand a quarter of an hour so that sand sinks, then let it in and leave the sand behind.",
@@ -25,7 +26,7 @@ def upkeep(work: Work) -> Answer:
     extra = ledger.practice("catch_up_share")
     to_make_up = math.ceil(asked.feeding.missed / extra - 1e-9)
     return {
-        "operation": _operation(every, ledger),
+        "operation": _operation(work, every),
         "storing": {
             "oldest": in_days(every if every > 1 else 0.0),
             "text": "Feed it fresh."
@@ -76,12 +77,14 @@ def _sludge_so_far(work: Work) -> Answer:
     }
 
 
-def _operation(every: float, ledger: Ledger) -> Answer:
-    longest, batch = ledger.practice("longest_regular_interval"), ledger.practice("batch_like_interval")
-    if every >= batch:
+def _operation(work: Work, every: float) -> Answer:
+    longest, batch = work.ledger.practice("longest_regular_interval"), work.ledger.practice("batch_like_interval")
+    if work.structure.operation == "batch":
+        kind, text = "batch_structure", "This kind of digester is charged once and left; it is not made for regular feeding."
+    elif every >= batch:
         kind, text = (
             "batch_like",
-            f"At {every:.0f} days between feedings this is batch feeding: expect gas in waves and plan it as batches.",
+            f"At {every:.0f} days between feedings this is batch feeding: expect gas in waves.",
         )
     elif every > longest:
         kind, text = "irregular", f"More than {longest:.0f} days between feedings is no longer regular feeding; gas will rise and fall."
@@ -93,18 +96,14 @@ def _operation(every: float, ledger: Ledger) -> Answer:
 def schedule(work: Work) -> list[Answer]:
     """What is done and how often, from the first feeding on."""
     start, every = work.asked.feeding.starts_on, work.asked.feeding.every
-    desludge = min(work.ledger.values.get("desludging_interval", math.inf), 100 * YEAR)
+    interval, age = work.ledger.values.get("desludging_interval"), work.asked.digester.age or 0.0
     rows: list[tuple[str, int, float | None, str]] = [
         ("feed", 0, every, "Feed: mix, let the sand settle, let in, cover."),
         ("clear_sand", 7, 7, "Clear sand out of the mixing tank; drain the condensate."),
         ("soap_test", 30, 30, "Test joints, valves and appliances with soapy water."),
-        (
-            "desludging_due",
-            round(desludge),
-            None,
-            "Sludge may fill its share of the digester by now: have a trained team remove it. Nobody enters.",
-        ),
     ]
+    if interval is not None and interval < CENTURY:
+        rows.append(("desludging_due", round(max(0.0, interval - age)), None, DESLUDGE))
     return [_event(start, *row) for row in rows]
 
 

@@ -15,7 +15,7 @@ from kilisho.questions.feeding import Fed, feed_facts, menu_of, scale_to, totals
 from kilisho.questions.gas import CONDITIONS, gas_of, gas_range
 from kilisho.questions.herd import Supply, supply_of
 from kilisho.questions.maintenance_feed.urine import take_urine
-from kilisho.questions.stated_facts import values_by_id
+from kilisho.questions.stated_facts import all_facts, values_by_id
 from kilisho.rulebook import Structure
 
 FLOWS = ("liquid_per_day", "slurry_per_day", "hydraulic_retention_time", "organic_loading_rate")
@@ -65,11 +65,12 @@ def work_out(asked: Any, ledger: Ledger) -> Work:
     fed = menu.fed
     water_to_feed(fed, asked.dilution, ledger)
     if not menu.known:
+        ledger.choose("feed_mass_per_day", "design_retention", "Nothing says how much is fed: it is what keeps the design retention.")
         _feed_what_retention_asks(fed, ledger, warmth)
     ledger.put(**totals(fed, ledger))
     ledger.solve(*FLOWS)
     take_urine(asked.urine, supply, ledger)
-    low, high = _gas(fed, ledger)
+    low, high = _gas(fed, ledger, warmth)
     balances = ledger.solve(*BALANCES)
     if balances["digestate_mass_per_day"] <= 0:
         raise RefusedError([Fault(("feed",), "gas_exceeds_feed", "with these properties more would leave as gas than is fed")])
@@ -84,11 +85,11 @@ def _feed_what_retention_asks(fed: list[Fed], ledger: Ledger, warmth: Warmth) ->
     scale_to(fed, ledger.values["working_volume"] / retention, ledger)
 
 
-def _gas(fed: list[Fed], ledger: Ledger) -> tuple[dict[str, float], dict[str, float]]:
+def _gas(fed: list[Fed], ledger: Ledger, warmth: Warmth) -> tuple[dict[str, float], dict[str, float]]:
     """The day's gas at typical properties into the ledger, and at all low and all high ones."""
     conditions = {name: ledger.values[name] for name in CONDITIONS}
     ledger.put(**gas_of(fed, conditions))
-    return gas_range(fed, conditions, ledger)
+    return gas_range(fed, conditions, ledger, (warmth.low, warmth.high))
 
 
 def _refuse(asked: Any) -> None:
@@ -114,6 +115,8 @@ def facts_of(work: Work) -> dict[str, Any]:
         },
         **{name: values[name] for name in ("total_ammonia_nitrogen", "free_ammonia")},
         "feeding_interval": work.asked.feeding.every,
+        "dose_share": values["slurry_per_day"] * work.asked.feeding.every / values["working_volume"],
+        **({"heap_age": work.asked.feeding.every} if work.asked.feeding.every > 1 else {}),
         **_supply_fact(work),
         "fed_share_of_design": work.ledger.shelf.curve("design_retention", work.warmth.mean)[1] / values["hydraulic_retention_time"],
         **({"digester_temperature": work.warmth.mean} if work.warmth.known else {}),
@@ -122,11 +125,13 @@ def facts_of(work: Work) -> dict[str, Any]:
     }
     if work.asked.water_available is not None and values["water_per_day"] > 0:
         facts["water_sufficiency"] = work.asked.water_available / values["water_per_day"]
-    return {**facts, **values_by_id(work.asked.facts)}
+    return all_facts(work.ledger.shelf.data, facts, values_by_id(work.asked.facts))
 
 
 def _supply_fact(work: Work) -> dict[str, float]:
     """How far the herd covers what is stated to be fed, for the substrate that is covered worst."""
     supply = work.supply.by_substrate
+    if work.asked.herd and not any(supply.get(one.id) for one in work.fed):
+        return {"supply_sufficiency": 0.0}
     covered = [supply[one.id] / one.mass for one in work.fed if one.id in supply and one.mass > 0]
     return {"supply_sufficiency": min(covered)} if covered else {}

@@ -15,7 +15,7 @@ from kilisho.questions.sizing.shape import SizingAnswer
 from kilisho.questions.sizing.size import Sized, size
 from kilisho.questions.sizing.told import told
 from kilisho.questions.sizing.work import Work, work_out
-from kilisho.questions.stated_facts import values_by_id
+from kilisho.questions.stated_facts import all_facts, values_by_id
 
 
 def _answer(asked: Any, ledger: Ledger, inspector: Inspector, explain: bool) -> Answer:
@@ -31,14 +31,23 @@ def _answer(asked: Any, ledger: Ledger, inspector: Inspector, explain: bool) -> 
 
 def _facts(work: Work, sized: Sized) -> dict[str, Any]:
     values = work.ledger.values
-    return {
+    worked_out = {
         **feed_facts(work.fed),
         "structure_kind": work.structure_id,
         **{name: values[name] for name in ("hydraulic_retention_time", "organic_loading_rate", "slurry_total_solids")},
         **({"water_sufficiency": sized.water_sufficiency} if sized.water_sufficiency is not None else {}),
         **({"digester_temperature": work.warmth.coldest} if work.warmth.known else {}),
-        **values_by_id(work.asked.facts),
+        **_supply_fact(work, sized),
     }
+    return all_facts(work.ledger.shelf.data, worked_out, values_by_id(work.asked.facts))
+
+
+def _supply_fact(work: Work, sized: Sized) -> dict[str, float]:
+    """What the herd gives against what the demand asks for; nothing where one of them is not stated."""
+    if work.asked.herd and not work.supplied:
+        return {"supply_sufficiency": 0.0}
+    demand = sized.sides.get("demand")
+    return {"supply_sufficiency": 1.0 / demand} if work.supplied and demand else {}
 
 
 FORM = Form(

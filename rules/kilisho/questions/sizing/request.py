@@ -28,7 +28,9 @@ class SizingRequest(Enquiry):
     feed: Feed = Field([], description="Substrates; those of the herd when empty.")
     dilution: Dilution | None = None
     gas_demand: Annotated[float | None, f.DAILY_GAS] = Field(None, description="Biogas wanted per day, as used.")
-    appliances: list[ApplianceUse] = Field([], max_length=20, description="Demand by appliances, added to the demand.")
+    appliances: list[ApplianceUse] = Field(
+        [], max_length=20, description="Demand by appliances, instead of gas_demand or people_cooked_for."
+    )
     people_cooked_for: Annotated[int | None, f.whole_number(1, 10_000)] = Field(
         None, description="Demand for cooking; not together with appliances or gas_demand."
     )

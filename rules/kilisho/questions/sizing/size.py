@@ -34,7 +34,10 @@ def size(work: Work) -> Sized:
     """
     sides = _sides(work)
     limited_by = min(sides, key=lambda name: sides[name])
-    _feed(work, sides[limited_by])
+    chosen = sides[limited_by]
+    if work.asked.water_available == 0 and work.ledger.values["water_to_feed_by_volume"] > LEAST_WATER:
+        limited_by = "water"
+    _feed(work, chosen)
     ledger = work.ledger
     ledger.put(design_retention_time=work.retention[1])
     needed = ledger.solve("required_total_volume")["required_total_volume"]
@@ -62,7 +65,12 @@ def _run(work: Work) -> tuple[dict[str, float], dict[str, float]]:
     values = work.ledger.values
     conditions = {name: values[name] for name in CONDITIONS}
     work.ledger.put(**gas_of(work.fed, conditions))
-    return gas_range(work.fed, conditions, work.ledger)
+    return gas_range(work.fed, conditions, work.ledger, (_colder(work, work.warmth.low), _colder(work, work.warmth.high)))
+
+
+def _colder(work: Work, mean: float) -> float:
+    """The coldest month's temperature for a mean at one end of its range."""
+    return mean - (work.warmth.mean - work.warmth.coldest) if work.warmth.known else mean
 
 
 def _sides(work: Work) -> dict[str, float]:
