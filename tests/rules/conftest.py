@@ -301,6 +301,8 @@ def fact_values(name: str) -> st.SearchStrategy[Any]:
         return st.booleans()
     if fact.kind == "one_of":
         return st.sampled_from(fact.values)
+    if fact.kind == "structure":
+        return st.sampled_from(sorted(base().data.structures))
     if fact.kind == "list_of":
         return st.lists(st.sampled_from(fact.values), max_size=3, unique=True)
     assert fact.at_least is not None

@@ -126,7 +126,8 @@ def test_each_condition_fits_its_fact(name: str, subject: str, condition: Condit
         assert isinstance(bound, bool)
     else:
         assert (fact.kind == "list_of") == (operator == "includes_none_of")
-        assert set(bound if isinstance(bound, tuple) else (bound,)) <= set(fact.values)
+        known = load().data.structures if fact.kind == "structure" else fact.values
+        assert set(bound if isinstance(bound, tuple) else (bound,)) <= set(known)
 
 
 def trials(fact: Fact, condition: Condition) -> list[Any]:
@@ -135,6 +136,8 @@ def trials(fact: Fact, condition: Condition) -> list[Any]:
         return [True, False]
     if fact.kind == "one_of":
         return list(fact.values)
+    if fact.kind == "structure":
+        return sorted(load().data.structures)
     if fact.kind == "list_of":
         return [(), *((value,) for value in fact.values)]
     assert fact.unit is not None

@@ -191,6 +191,8 @@ def _candidates(name: str, fact: Any, tests: list[Compiled]) -> list[Any]:
         return [False, True]
     if fact.kind == "one_of":
         return list(fact.values)
+    if fact.kind == "structure":
+        return sorted(base().data.structures)
     if fact.kind == "list_of":
         return [()]
     from kilisho.units import to_canonical
@@ -221,7 +223,8 @@ def test_a_farm_that_answers_everything_well_has_no_unknown() -> None:
 def test_a_value_that_may_be_stated_is_accepted_at_its_bounds(name: str) -> None:
     fact = base().data.facts[name]
     if fact.at_least is None:
-        said: list[Any] = [True] if fact.kind == "yes_no" else [fact.values[0]] if fact.kind == "one_of" else [[], list(fact.values)]
+        by_kind: dict[str, list[Any]] = {"yes_no": [True], "structure": ["bag"]}
+        said = by_kind.get(fact.kind) or ([fact.values[0]] if fact.kind == "one_of" else [[], list(fact.values)])
     else:
         said = [fact.at_least, fact.at_most, {"value": fact.at_most, "unit": fact.unit}]
     for one in said:

@@ -75,6 +75,7 @@ structures:
     gas_storage_share: {typical: 0.2, unit: "1", basis: judgement}
     tanks_in_series: 2
     operating_pressure: {typical: 1, unit: kPa, basis: judgement}
+    checked_as: fixed_dome
     geometry: {shape: cylinder, ratios: {height_to_diameter: {typical: 2, unit: "1", basis: judgement}}}
     buildable_sizes: {unit: m3, total_volumes: [2, 7, 21], basis: judgement}
     confirm_before_filling: [barrels_rinsed]

@@ -52,7 +52,14 @@ FIXED = {
 @given(FEEDS)
 def test_slurry_is_feed_and_liquid_and_digestate_is_slurry_less_gas(fed: dict[str, float]) -> None:
     mass, solids = fed["feed_mass_per_day"], fed["total_solids"]
-    wanted = ("slurry_per_day", "feed_volume_per_day", "liquid_per_day", "water_per_day", "slurry_mass_per_day", "digestate_mass_per_day")
+    wanted = (
+        "slurry_per_day",
+        "displaced_volume_per_day",
+        "liquid_per_day",
+        "water_per_day",
+        "slurry_mass_per_day",
+        "digestate_mass_per_day",
+    )
     more = (
         "biogas_mass_per_day",
         "volatile_solids_per_day",
@@ -62,7 +69,7 @@ def test_slurry_is_feed_and_liquid_and_digestate_is_slurry_less_gas(fed: dict[st
         "slurry_total_solids",
     )
     found = GRAPH.solve({**fed, **FIXED}, (*wanted, *more))
-    assert found["slurry_per_day"] == pytest.approx(found["feed_volume_per_day"] + found["liquid_per_day"], rel=1e-9)
+    assert found["slurry_per_day"] == pytest.approx(found["displaced_volume_per_day"] + found["liquid_per_day"], rel=1e-9)
     assert found["slurry_mass_per_day"] == pytest.approx(mass + 1000 * found["water_per_day"], rel=1e-9)
     assert found["digestate_mass_per_day"] + found["biogas_mass_per_day"] == pytest.approx(found["slurry_mass_per_day"], rel=1e-9)
     assert found["volatile_solids_per_day"] + found["ash_per_day"] == pytest.approx(mass * solids, rel=1e-9)
@@ -83,7 +90,7 @@ def test_answers_balance_to_their_rounding(body: Json) -> None:
     assert value(answer, "digestate_mass_per_day") + gas == pytest.approx(whole, rel=1e-4, abs=1e-2)
     fed_in = value(answer, "slurry_per_day")
     liquid = value(answer, "water_per_day") + value(answer, "urine_per_day")
-    volumes = sum(step["value"] for step in answer["derivation"] if step["quantity"] == "feed_volume_per_day") * 1000
+    volumes = sum(step["value"] for step in answer["derivation"] if step["quantity"] == "displaced_volume_per_day") * 1000
     assert fed_in == pytest.approx(volumes + liquid, rel=1e-4, abs=1e-2)
     every = value(answer, "per_feeding.every")
     assert value(answer, "per_feeding.substrate_mass") == pytest.approx(value(answer, "feed_per_day") * every, rel=1e-4, abs=2e-2)

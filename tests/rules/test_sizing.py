@@ -60,7 +60,9 @@ def test_what_limits_is_the_smallest_side(body: Json) -> None:
         return
     sides = {name: value(answer, f"from_{name}.feed_per_day") for name in ("supply", "demand", "water") if answer.get(f"from_{name}")}
     assert sides
-    if answer["limited_by"] != "largest_buildable_size":
+    if body.get("water_available") in (0, {"value": 0}) or answer["limited_by"] not in sides:
+        assert answer["limited_by"] in ("water", "largest_buildable_size")
+    else:
         assert sides[answer["limited_by"]] == pytest.approx(min(sides.values()), rel=1e-4, abs=1e-3)
         assert value(answer, "feed_per_day") == pytest.approx(min(sides.values()), rel=1e-4, abs=1e-3)
 

@@ -154,7 +154,11 @@ class Menu:
 
 def menu_of(feed: Sequence[DailyFeedItem], supply: Supply, ledger: Ledger) -> Menu:
     """The substrates with their daily masses: as stated, from the herd, or relative shares where only the digester decides."""
-    items = list(feed) or [DailyFeedItem.model_construct(substrate=name) for name in supply.by_substrate] or [_usual(ledger)]
+    items = (
+        list(feed)
+        or [DailyFeedItem.model_construct(substrate=name) for name, mass in supply.by_substrate.items() if mass]
+        or [_usual(ledger)]
+    )
     masses = _masses(items, [supply.by_substrate.get(item.substrate, 0.0) for item in items])
     known = any(masses)
     if known and not all(masses):

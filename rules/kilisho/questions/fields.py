@@ -209,7 +209,8 @@ class Identifier:
     def _read(self, value: Any, info: core_schema.ValidationInfo[Any]) -> str:
         if not isinstance(value, str) or not 0 < len(value) <= LONGEST_IDENTIFIER:
             raise PydanticCustomError("text_expected", "an id as text of at most {longest} characters", {"longest": LONGEST_IDENTIFIER})
-        known = info.context[self.section]
+        # Without a context (models built by hand) there is no rulebook to hold the id against.
+        known = info.context[self.section] if info.context else (value,)
         if value not in known:
             nearest = get_close_matches(value.lower(), known, n=3, cutoff=0.4) or list(known)[:12]
             raise PydanticCustomError("unknown_id", "not an id of the rulebook's {section}", {"section": self.section, "nearest": nearest})
