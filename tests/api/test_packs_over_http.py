@@ -62,7 +62,7 @@ def test_the_new_substrate_can_be_charged(there: httpx.Client) -> None:
     feed = [{"substrate": "cattle_dung", "share": 0.9}, {"substrate": "sunflower_stalk", "share": 0.1}]
     answer = there.post("/v1/first-charge", json={"digester": {"total_volume": 9}, "feed": feed}).json()
     masses = {part["substrate"]: part["mass"]["value"] for part in answer["substrates"]}
-    assert masses["sunflower_stalk"] == pytest.approx(masses["cattle_dung"] / 9, rel=1e-6)
+    assert masses["sunflower_stalk"] == pytest.approx(masses["cattle_dung"] / 9, rel=1e-4)  # told to the gram
     assert answer["rulebook"]["id"] == "base_testland"
 
 
