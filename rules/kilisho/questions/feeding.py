@@ -123,8 +123,13 @@ def feed_facts(fed: Sequence[Fed]) -> dict[str, Any]:
         "poultry_share": sum(one.mass for one in fed if one.entry.group == "poultry") / mass,
         "crop_residue_share": sum(one.mass * one.values["total_solids"] for one in fed if one.entry.group == "crop_residue") / solids,
         "human_excreta_fed": any(one.entry.group == "excreta" and one.mass > 0 for one in fed),
-        "starts_unaided": sum(one.mass for one in fed if one.entry.starts_unaided) >= mass / 2,
+        "starts_unaided": mix_starts_unaided(fed),
     }
+
+
+def mix_starts_unaided(fed: Sequence[Fed]) -> bool:
+    """Whether at least half of the fresh mass brings the methane-forming microbes that start a digester."""
+    return sum(one.mass for one in fed if one.entry.starts_unaided) >= sum(one.mass for one in fed) / 2
 
 
 def shares_of(feed: Sequence[Any], supplies: Sequence[float]) -> list[float]:

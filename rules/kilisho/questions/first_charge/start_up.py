@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from kilisho.questions.answers import Answer, in_days, in_kilograms_per_day, known, plus_days
+from kilisho.questions.feeding import mix_starts_unaided
 from kilisho.questions.first_charge.work import Work
 
 Row = tuple[str, int, str]
@@ -39,7 +40,7 @@ def first_flame_of(work: Work) -> FirstFlame:
     shelf, warmth = work.ledger.shelf, work.warmth
     slow, usual, quick = (shelf.curve("first_burnable_gas", t) for t in (warmth.low, warmth.mean, warmth.high))
     work.ledger.assumptions.append(shelf.assumption("curves", "first_burnable_gas", "days_to_first_burnable_gas"))
-    unaided = sum(p.fed.mass for p in work.piles if p.fed.entry.starts_unaided) >= work.ledger.values["substrate_mass"] / 2
+    unaided = mix_starts_unaided(work.fed)
     helped = work.ledger.values["starter_share"] >= shelf.figure("starter_share").least
     slower = 1 if unaided or helped else UNAIDED_DELAY
     return FirstFlame(quick[0], usual[1] * slower, slow[2] * slower, unaided)
