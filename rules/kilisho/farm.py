@@ -5,10 +5,13 @@ from __future__ import annotations
 from dataclasses import dataclass
 from functools import cached_property
 from itertools import pairwise
-from typing import Any
+from typing import Any, cast
+
+import numpy as np
 
 from kilisho.formulas import digester, feed, first_fill
 from kilisho.quantities import Graph, collect
+from kilisho.ranges import Array, Numeric, Share, Uncertain, about, leading, sampled
 from kilisho.rulebook import Curve, Property, RulebookData
 from kilisho.units import from_canonical
 
@@ -62,26 +65,29 @@ def read_curve(curve: Curve, temperature: float) -> tuple[float, float, float]:
 
 @dataclass(frozen=True, slots=True)
 class Reading:
-    """A figure of the rulebook as plain numbers, with the assumption that tells it."""
+    """A figure of the rulebook as plain numbers and as samples (the typical value where it is exact), with the assumption that tells it."""
 
+    key: str
+    quantity: str
+    of: str | None
     typical: float
     low: float
     high: float
+    samples: Numeric
     assumption: dict[str, Any]
 
 
 @dataclass(frozen=True, slots=True)
 class SubstrateFigures:
-    """A substrate's figures by quantity: typical, low and high, and all of them as assumptions."""
+    """A substrate's figures by quantity: typical, and with samples in place of what is uncertain; the readings by field of the pack."""
 
     typical: dict[str, float]
-    low: dict[str, float]
-    high: dict[str, float]
-    assumptions: dict[str, dict[str, Any]]
+    sampled: dict[str, Numeric]
+    readings: dict[str, Reading]
 
 
 class Shelf:
-    """The rulebook made ready for the hot path: figures as plain numbers, assumptions as finished dictionaries."""
+    """The rulebook made ready for the hot path: figures as plain numbers and as samples, assumptions as finished dictionaries."""
 
     def __init__(self, data: RulebookData) -> None:
         self.data = data
@@ -90,23 +96,37 @@ class Shelf:
         self.substrates = {name: self._substrate(name, entry) for name, entry in data.substrates.items()}
 
     def _substrate(self, name: str, entry: Any) -> SubstrateFigures:
-        stated = {field: quantity for field, quantity in SUBSTRATE_QUANTITIES.items() if getattr(entry, field) is not None}
-        figures = {quantity: getattr(entry, field) for field, quantity in stated.items()}
-        return SubstrateFigures(
-            {"ammonium_share": 0.0} | {quantity: figure.typical for quantity, figure in figures.items()},
-            {"ammonium_share": 0.0} | {quantity: figure.least for quantity, figure in figures.items()},
-            {"ammonium_share": 0.0} | {quantity: figure.most for quantity, figure in figures.items()},
-            {field: self.assumption("substrates", name, field) for field in stated},
-        )
+        readings = {field: self.reading("substrates", name, field) for field in SUBSTRATE_QUANTITIES if getattr(entry, field) is not None}
+        typical = {"ammonium_share": 0.0} | {one.quantity: one.typical for one in readings.values()}
+        samples: dict[str, Numeric] = {one.quantity: one.samples for one in readings.values()}
+        return SubstrateFigures(typical, {"ammonium_share": 0.0, **samples}, readings)
 
     def reading(self, section: str, of: str, field: str) -> Reading:
-        """A figure of practice (section ``figures``; ``field`` is the quantity it stands for) or of an entry of a section."""
+        """A figure of practice (section ``figures``; ``field`` is the quantity it stands for) or of an entry of a section.
+
+        ``collectable`` and ``urine_collectable`` are sections too: shares of an animal's dung and urine by housing.
+        """
         key = (section, of, field)
         found = self._readings.get(key)
         if found is None:
-            figure = self.data.practice.figures[of] if section == "figures" else getattr(getattr(self.data, section)[of], field)
-            found = self._readings[key] = Reading(figure.typical, figure.least, figure.most, self.assumption(*key))
+            found = self._readings[key] = self._read(*key)
         return found
+
+    def _read(self, section: str, of: str, field: str) -> Reading:
+        figure, told = self._figure(section, of, field), self.assumption(section, of, field)
+        # A figure of practice has the same samples whatever it stands for in a question.
+        key = f"{section}/{of}" if section == "figures" else f"{section}/{of}/{field}"
+        samples = sampled(key, figure.least, figure.typical, figure.most)
+        return Reading(key, told["quantity"], told.get("of"), figure.typical, figure.least, figure.most, samples, told)
+
+    def _figure(self, section: str, of: str, field: str) -> Property:
+        data, practice = self.data, self.data.practice
+        if section == "figures":
+            return practice.figures[of]
+        if section in ("collectable", "urine_collectable"):
+            return cast("Property", getattr(getattr(data.animals[of], section), field))
+        entry = getattr(practice if section in ("covers", "containers") else data, section)[of]
+        return cast("Property", getattr(entry, field))
 
     def figure(self, name: str) -> Property:
         """A single figure of practice."""
@@ -125,22 +145,15 @@ class Shelf:
         return found
 
     def _describe(self, section: str, of: str, field: str) -> dict[str, Any]:
-        if section == "figures":
-            figure = self.data.practice.figures[of]
-            return describe(field, None, figure)
         if section == "curves":
             curve = self.data.practice.curves[of]
             return {"quantity": field, "curve": of, "basis": str(curve.basis), "source": list(curve.source)}
-        entry = getattr(self.data.practice if section in ("covers", "containers") else self.data, section)[of]
-        return describe(SUBSTRATE_QUANTITIES.get(field, field) if section == "substrates" else field, of, getattr(entry, field))
-
-    def collected(self, animal: str, housing: str) -> dict[str, Any]:
-        """The assumption of how much of an animal's dung can be gathered."""
-        key = ("collectable", animal, housing)
-        if key not in self._described:
-            figure = getattr(self.data.animals[animal].collectable, housing)
-            self._described[key] = describe(f"collectable_share_{housing}", animal, figure)
-        return self._described[key]
+        figure = self._figure(section, of, field)
+        if section == "figures":
+            return describe(field, None, figure)
+        if section in ("collectable", "urine_collectable"):
+            return describe(f"{section}_share_{field}", of, figure)
+        return describe(SUBSTRATE_QUANTITIES.get(field, field) if section == "substrates" else field, of, figure)
 
     def dilution(self, substrate: str) -> dict[str, Any]:
         """The assumption of how a substrate is diluted."""
@@ -172,33 +185,58 @@ class Shelf:
 class Ledger:
     """Values of one farm by quantity, with what the caller stated, and every assumption made on the way.
 
-    ``values`` holds typical values; ``low`` and ``high`` the ends of those that are uncertain.
+    ``values`` holds typical values; ``sampled`` holds samples of those that are uncertain, and of what follows from them.
     """
 
-    __slots__ = ("assumptions", "derived", "high", "low", "shelf", "stated", "values")
+    __slots__ = ("assumptions", "derived", "inputs", "sampled", "shelf", "stated", "values")
 
     def __init__(self, shelf: Shelf) -> None:
         self.shelf = shelf
         self.values: dict[str, Any] = {}
-        self.low: dict[str, Any] = {}
-        self.high: dict[str, Any] = {}
+        self.sampled: dict[str, Array] = {}
         self.stated: dict[str, Any] = {}
         self.derived: dict[str, None] = {}
+        self.inputs: dict[str, Reading] = {}
         self.assumptions: list[dict[str, Any]] = []
 
     def state(self, name: str, value: Any) -> None:
         """Take a value from the caller."""
         self.values[name] = self.stated[name] = value
+        self.sampled.pop(name, None)
 
     def put(self, **values: Any) -> None:
-        """Take values that were worked out."""
+        """Take values that were worked out and are certain; uncertain ones need ``sample`` after it."""
         self.values.update(values)
+        if self.sampled:
+            for name in values:
+                self.sampled.pop(name, None)
+
+    def sample(self, **samples: Numeric) -> None:
+        """Take the samples of values that were put; plain numbers are passed over."""
+        for name, value in samples.items():
+            if isinstance(value, np.ndarray):
+                self.sampled[name] = value
+
+    def use(self, reading: Reading) -> Reading:
+        """List a figure of the rulebook as an assumption of this answer, and as an input of its ranges."""
+        if reading.key not in self.inputs:
+            self.assumptions.append(reading.assumption)
+            self.inputs[reading.key] = reading
+        return reading
+
+    def figure(self, section: str, of: str, field: str) -> Uncertain:
+        """A figure of the rulebook with its samples, listed as an assumption; it is not a quantity of the graph."""
+        reading = self.use(self.shelf.reading(section, of, field))
+        return Uncertain(reading.typical, reading.samples)
 
     def assume(self, name: str, section: str, of: str, field: str) -> float:
         """Take a figure of the rulebook for ``name`` and list it as an assumption."""
-        reading = self.shelf.reading(section, of, field)
-        self.values[name], self.low[name], self.high[name] = reading.typical, reading.low, reading.high
-        self.assumptions.append(reading.assumption)
+        reading = self.use(self.shelf.reading(section, of, field))
+        self.values[name] = reading.typical
+        if isinstance(reading.samples, float):
+            self.sampled.pop(name, None)
+        else:
+            self.sampled[name] = reading.samples
         return reading.typical
 
     def practice(self, name: str, figure: str | None = None) -> float:
@@ -207,17 +245,45 @@ class Ledger:
             return float(self.stated[name])
         return self.assume(name, "figures", figure or name, name)
 
+    def curve(self, name: str, quantity: str, temperature: float) -> tuple[float, float, float]:
+        """Low, typical and high of a curve of practice at ``temperature`` [Cel], listed as an assumption for ``quantity`` once."""
+        low, typical, high = found = self.shelf.curve(name, temperature)
+        told = {"value": plain(typical), "low": plain(low), "high": plain(high), "unit": self.shelf.data.practice.curves[name].unit}
+        assumption = {**self.shelf.assumption("curves", name, quantity), **told}
+        if assumption not in self.assumptions:
+            self.assumptions.append(assumption)
+        return found
+
     def choose(self, what: str, value: str, why: str) -> str:
         """List a choice that is not a number (a structure, a housing) as an assumption."""
         self.assumptions.append({"quantity": what, "choice": value, "basis": "judgement", "source": [], "note": why})
         return value
 
     def solve(self, *wanted: str) -> dict[str, Any]:
-        """Derive ``wanted`` and keep them in the ledger."""
+        """Derive ``wanted`` and keep them in the ledger, with the samples of those that are uncertain."""
         found = GRAPH.solve(self.values, wanted)
+        if self.sampled:
+            given = {**self.values, **self.sampled}
+            self.sample(**GRAPH.solve(given, wanted))
         self.derived.update(dict.fromkeys(name for name in wanted if name not in self.values))
         self.values.update(found)
         return found
+
+    def uncertain(self, name: str) -> Uncertain:
+        """A value with its samples."""
+        value = self.values[name]
+        return Uncertain(value, self.sampled.get(name, value))
+
+    def of(self, name: str) -> tuple[float, ...]:
+        """The value, and its low and high end where it is uncertain: the arguments of the functions that tell a number."""
+        samples = self.sampled.get(name)
+        return (self.values[name],) if samples is None else about(self.values[name], samples)
+
+    def leading(self, answer: Numeric) -> list[tuple[Reading, Share]]:
+        """The inputs whose measurement would narrow an answer's range most, those that a farm can measure."""
+        measurable = self.shelf.data.practice.measurements
+        keys = [key for key, one in self.inputs.items() if one.quantity in measurable and isinstance(one.samples, np.ndarray)]
+        return [(self.inputs[share.key], share) for share in leading(answer, keys)]
 
     def trace(self) -> list[dict[str, Any]]:
         """How every derived quantity came about from what was stated, assumed and summed over the substrates."""

@@ -325,6 +325,12 @@ class Curve(Known):
         return self
 
 
+class Measurement(Known):
+    """How a farm measures a quantity that an answer would be narrower for."""
+
+    text: Text
+
+
 class Practice(Entry):
     """How the work is done: the figures that are neither substrate nor structure."""
 
@@ -332,6 +338,9 @@ class Practice(Entry):
     covers: dict[Identifier, Cover]
     curves: dict[Identifier, Curve]
     figures: dict[Identifier, PracticeFigure]
+    measurements: dict[Identifier, Measurement] = Field(
+        default_factory=dict, description="By quantity: how to measure it. Only these are proposed as the first to measure."
+    )
 
 
 def _any_kind(value: Any) -> Any:

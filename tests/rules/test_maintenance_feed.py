@@ -107,7 +107,8 @@ def test_more_does_not_come_out_than_went_in(body: Json) -> None:
         return
     assert value(answer, "digestate_mass_per_day") >= 0
     assert 0 <= value(answer, "share_of_potential") <= 100
-    assert value(answer, "biogas_per_day.low") <= value(answer, "biogas_per_day") <= value(answer, "biogas_per_day.high")
+    gas = answer["biogas_per_day"]
+    assert gas.get("low", gas["value"]) <= gas["value"] <= gas.get("high", gas["value"])
 
 
 # By hand
@@ -267,7 +268,7 @@ def test_the_schedule_is_dated_from_the_first_feeding() -> None:
 
 
 def test_the_rule_of_thumb_stands_beside_the_model_with_its_reason() -> None:
-    rule = feed()["rule_of_thumb"]
+    rule = feed(climate={"digester_temperature": 27})["rule_of_thumb"]
     assert value(rule, "biogas_per_day") == 4
     assert rule["within_range"] is True
     assert "temperature" in rule["why"] or "Cel" in rule["why"]

@@ -4,11 +4,15 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from functools import lru_cache
+from typing import Any
 
 import numpy as np
 import numpy.typing as npt
 
+from kilisho.formulas.arrays import Numeric, most
+
 LONGEST_ACCOUNT = 400
+_LEAST_LOSS = 1e-7
 Days = npt.NDArray[np.float64]
 
 
@@ -16,19 +20,19 @@ Days = npt.NDArray[np.float64]
 class Material:
     """What is put on the heap: shares of fresh mass."""
 
-    water: float
-    volatile_solids: float
-    ash: float
-    nitrogen: float
+    water: Any
+    volatile_solids: Any
+    ash: Any
+    nitrogen: Any
 
 
 @dataclass(frozen=True, slots=True)
 class Losses:
-    """First-order losses per day (0..1) of the heap's volatile solids, nitrogen and water."""
+    """First-order losses per day (0 to below 1) of the heap's volatile solids, nitrogen and water."""
 
-    volatile_solids: float
-    nitrogen: float
-    moisture: float
+    volatile_solids: Any
+    nitrogen: Any
+    moisture: Any
 
 
 @dataclass(frozen=True, slots=True)
@@ -117,3 +121,37 @@ def _rows(brought: Days, left_share: Days, material: Material) -> Days:
     shares = np.array([[material.volatile_solids], [material.water], [material.nitrogen]])
     left = left_share * shares
     return np.vstack((brought, left[0] + left[1] + brought * material.ash, brought * shares - left))
+
+
+@dataclass(frozen=True, slots=True)
+class Left:
+    """What is left of one kilogram brought on each day, or once at the start, after 0 to ``LONGEST_ACCOUNT`` days [kg]; (days, samples)."""
+
+    of_daily: Days
+    of_start: Days
+    nitrogen: Days | float
+    nitrogen_loss: Days | float
+
+    def days_until(self, mass: Numeric, per_day: Numeric, on_hand: float) -> Numeric:
+        """Days of collection until the heap holds ``mass``, (samples,); ``LONGEST_ACCOUNT`` where it never does within the account."""
+        gathered = self.of_daily * per_day + self.of_start * on_hand if on_hand else self.of_daily * per_day
+        enough = gathered >= mass * (1 - 1e-12)
+        return np.where(enough.any(axis=0), enough.argmax(axis=0), float(LONGEST_ACCOUNT))
+
+    def nitrogen_lost_of_daily(self, days: int) -> Numeric:
+        """Nitrogen that one kilogram brought on each of ``days`` days has lost [kg]; the geometric series in closed form."""
+        kept = 1.0 - self.nitrogen_loss
+        return self.nitrogen * (days - kept * (1.0 - kept**days) / most(self.nitrogen_loss, _LEAST_LOSS))
+
+    def nitrogen_lost_of_start(self, days: int) -> Numeric:
+        """Nitrogen that one kilogram has lost since the start [kg]."""
+        return self.nitrogen * (1.0 - (1.0 - self.nitrogen_loss) ** days)
+
+
+def left_by_day(material: Material, losses: Losses) -> Left:
+    """What is left of a heap, for samples of material and losses (numbers or arrays (samples,)); see :func:`account` for one farm."""
+    day = np.arange(LONGEST_ACCOUNT + 1, dtype=np.float64)[:, None]
+    organic, water = (np.power(1.0 - np.atleast_1d(loss), day) for loss in (losses.volatile_solids, losses.moisture))
+    of_start = material.volatile_solids * organic + material.water * water + material.ash
+    of_daily = np.concatenate((np.zeros((1, of_start.shape[1])), np.cumsum(of_start[1:], axis=0)))
+    return Left(of_daily, of_start, material.nitrogen, losses.nitrogen)

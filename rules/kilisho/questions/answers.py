@@ -94,11 +94,23 @@ class Step(Told):
     validity: str | None = None
 
 
+class MeasureTold(Told):
+    """Something worth measuring, with what it would narrow."""
+
+    quantity: str
+    of: str | None = Field(None, description="What it belongs to, such as a substrate's id.")
+    answer: str = Field(description="Name of the number in this answer whose range it would narrow.")
+    explains: Amount = Field(description="Part of the spread of that number that comes from this input.")
+    narrows: Amount = Field(description="By how much the range would shrink if the input were known.")
+    how: str
+
+
 class Common(Told):
-    """What every answer carries."""
+    """What every answer carries. Low and high of a number are the ends between which nine in ten of its samples lie."""
 
     name: str | None = None
     assumptions: list[Assumption]
+    measure_first: list[MeasureTold] = Field([], description="The inputs whose measurement would narrow the answer most.")
     findings: list[Finding]
     cautions: list[CautionTold]
     rulebook: RulebookIdentity
@@ -169,6 +181,7 @@ in_litres_per_day = told_in("volume_flow", "L/d", 4)
 in_days = told_in("time", "d", 4)
 in_years = told_in("time", "a", 3)
 in_percent = told_in("share", "%", 4)
+in_whole_percent = told_in("share", "%", 0)
 in_number = told_in("number", "1", 6)
 in_hours = told_in("working_time", "h", 3)
 in_celsius = told_in("temperature", "Cel", 3)

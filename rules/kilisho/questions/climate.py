@@ -12,6 +12,7 @@ from kilisho.farm import Ledger
 from kilisho.formulas.temperature import ground_temperature, seasonal_amplitude_at_depth
 from kilisho.questions.answers import Answer, in_celsius
 from kilisho.questions.requests import Climate
+from kilisho.ranges import Uncertain, sampled
 from kilisho.units import to_canonical
 
 MONTH = 365 / 12
@@ -46,6 +47,11 @@ class Warmth:
         shift = float(ground_temperature(0.0, half_swing, depth, day.timetuple().tm_yday, coldest_day, diffusivity))
         return Warmth(self.mean + shift, self.low + shift, self.high + shift, self.coldest, self.known, self.season)
 
+    @property
+    def uncertain(self) -> Uncertain:
+        """The year's mean with its samples."""
+        return Uncertain(self.mean, sampled("climate/digester_temperature", self.low, self.mean, self.high))
+
     def told(self) -> Answer:
         """The temperatures as an answer shows them."""
         return {
@@ -68,10 +74,17 @@ def warmth_of(climate: Climate | None, ledger: Ledger) -> Warmth:
         warmth = _buried(air, ledger)
     else:
         guess = ledger.practice("digester_temperature", "unknown_digester_temperature")
-        low, high = ledger.low["digester_temperature"], ledger.high["digester_temperature"]
+        reading = ledger.shelf.reading("figures", "unknown_digester_temperature", "digester_temperature")
+        low, high = reading.low, reading.high
         warmth = Warmth(guess, low, high, low, known=False)
-    ledger.put(digester_temperature=warmth.mean)
+    take_temperature(warmth, ledger)
     return warmth
+
+
+def take_temperature(warmth: Warmth, ledger: Ledger) -> None:
+    """Put the slurry's mean temperature into the ledger, with its samples."""
+    ledger.put(digester_temperature=warmth.mean)
+    ledger.sample(digester_temperature=warmth.uncertain.samples)
 
 
 def _air(climate: Climate | None) -> Air | None:
@@ -94,9 +107,10 @@ def _coldest_day(months: Sequence[float]) -> float:
 
 def _buried(air: Air, ledger: Ledger) -> Warmth:
     offset = ledger.practice("soil_offset")
+    reading = ledger.shelf.reading("figures", "soil_offset", "soil_offset")
     swing = ledger.practice("yearly_swing", "unknown_yearly_swing") if air.swing is None else air.swing
     depth, diffusivity = ledger.practice("soil_depth"), ledger.practice("soil_diffusivity")
     amplitude = float(seasonal_amplitude_at_depth(swing / 2, depth, diffusivity))
-    mean, low, high = air.mean + offset, air.mean + ledger.low["soil_offset"], air.mean + ledger.high["soil_offset"]
+    mean, low, high = air.mean + offset, air.mean + reading.low, air.mean + reading.high
     season = None if air.coldest_day is None else (swing / 2, depth, air.coldest_day, diffusivity)
     return Warmth(mean, low, high, mean - amplitude, known=True, season=season)

@@ -2,16 +2,18 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Sequence, Set
 from dataclasses import dataclass
 from typing import Any
 
-from kilisho.farm import GRAPH, SUBSTRATE_QUANTITIES, Ledger, Shelf
+from kilisho.farm import GRAPH, SUBSTRATE_QUANTITIES, Ledger
 from kilisho.faults import Fault, RefusedError
+from kilisho.formulas.arrays import most
 from kilisho.formulas.digester import REFERENCE_TEMPERATURE, SEA_LEVEL_PRESSURE
 from kilisho.formulas.gas import normal_factor
 from kilisho.questions.herd import Supply
 from kilisho.questions.requests import DailyFeedItem, FeedItem
+from kilisho.ranges import Uncertain, certain
 from kilisho.rulebook import Substrate
 
 PER_DAY = (
@@ -32,42 +34,63 @@ MEASURABLE = frozenset(SUBSTRATE_QUANTITIES) | {"methane_potential"}
 
 @dataclass(slots=True)
 class Fed:
-    """One substrate with its properties (typical, and the low and high ends) and its fresh mass, per day or in all."""
+    """One substrate with its properties and its fresh mass, per day or in all.
+
+    ``sampled`` is the same substrate with samples in place of what is uncertain; in it mass and values may be arrays.
+    """
 
     id: str
     entry: Substrate
-    mass: float
-    values: dict[str, float]
-    low: dict[str, float]
-    high: dict[str, float]
+    mass: Any
+    values: dict[str, Any]
+    sampled: Fed | None = None
 
-    def displaced(self, water_density: float) -> float:
+    def displaced(self, water_density: float) -> Any:
         """Room that it takes in slurry; never more than it takes as handled."""
-        return self.mass / max(self.values["bulk_density"], water_density)
+        return self.mass / most(self.values["bulk_density"], water_density)
 
     @property
-    def volume(self) -> float:
+    def volume(self) -> Any:
         """Volume as handled."""
         return self.mass / self.values["bulk_density"]
 
 
-def resolve(item: FeedItem, mass: float, ledger: Ledger) -> Fed:
+def uncertain_mass(one: Fed) -> Uncertain:
+    """The fresh mass with its samples."""
+    return Uncertain(one.mass, (one.sampled or one).mass)
+
+
+def sampled(fed: Sequence[Fed]) -> list[Fed]:
+    """The substrates with samples in place of what is uncertain."""
+    return [one.sampled or one for one in fed]
+
+
+def resolve(item: FeedItem, mass: Uncertain, ledger: Ledger) -> Fed:
     """The substrate's properties: as measured where stated, the rulebook's where not, each of those listed as an assumption."""
-    shelf: Shelf = ledger.shelf
-    figures, entry = shelf.substrates[item.substrate], shelf.data.substrates[item.substrate]
+    figures, entry = ledger.shelf.substrates[item.substrate], ledger.shelf.data.substrates[item.substrate]
     measured = item.model_fields_set & MEASURABLE
-    ledger.assumptions += [told for field, told in figures.assumptions.items() if field not in measured]
+    for field, reading in figures.readings.items():
+        if field not in measured:
+            ledger.use(reading)
+    typical, samples = (_with_measured(item, measured, values) for values in (figures.typical, figures.sampled))
+    return Fed(item.substrate, entry, mass.value, typical, Fed(item.substrate, entry, mass.samples, samples))
+
+
+def _with_measured(item: FeedItem, measured: Set[str], values: dict[str, Any]) -> dict[str, Any]:
     if not measured:
-        return Fed(item.substrate, entry, mass, figures.typical, figures.low, figures.high)
+        return values
     stated = {SUBSTRATE_QUANTITIES[field]: getattr(item, field) for field in measured if field in SUBSTRATE_QUANTITIES}
     if item.methane_potential is not None:
-        methane = stated.get("methane_share", figures.typical["methane_share"])
-        stated["biogas_potential"] = float(item.methane_potential / methane / normal_factor(REFERENCE_TEMPERATURE, SEA_LEVEL_PRESSURE))
-    return Fed(item.substrate, entry, mass, figures.typical | stated, figures.low | stated, figures.high | stated)
+        methane = stated.get("methane_share", values["methane_share"])
+        stated["biogas_potential"] = item.methane_potential / methane / normal_factor(REFERENCE_TEMPERATURE, SEA_LEVEL_PRESSURE)
+    return values | stated
 
 
 def water_to_feed(fed: Sequence[Fed], dilution: Any, ledger: Ledger) -> float:
-    """Volumes of liquid per volume of the mixed feed: as stated, to the target, or by each substrate's practice."""
+    """Volumes of liquid per volume of the mixed feed: as stated, to the target, or by each substrate's practice.
+
+    It is told to be followed, so it is as certain as an instruction; a target is followed with the typical total solids.
+    """
     if dilution is not None and dilution.water_to_feed_by_volume is not None:
         ledger.state("water_to_feed_by_volume", dilution.water_to_feed_by_volume)
     elif dilution is not None and dilution.target_total_solids is not None:
@@ -102,14 +125,19 @@ def _by_practice(one: Fed, ledger: Ledger) -> float:
     return 0.0
 
 
-def totals(fed: Sequence[Fed], ledger: Ledger) -> dict[str, float]:
-    """The extensive quantities of the mix per day, summed over the substrates."""
-    total = dict.fromkeys(("feed_mass_per_day", *PER_DAY), 0.0)
+def take_totals(fed: Sequence[Fed], ledger: Ledger) -> None:
+    """Put the extensive quantities of the mix per day, summed over the substrates, into the ledger."""
+    ledger.put(**_totals(fed, ledger.values["water_density"]))
+    ledger.sample(**_totals(sampled(fed), ledger.values["water_density"]))
+
+
+def _totals(fed: Sequence[Fed], water_density: float) -> dict[str, Any]:
+    total: dict[str, Any] = dict.fromkeys(("feed_mass_per_day", *PER_DAY), 0.0)
     for one in fed:
-        values = {**one.values, "feed_mass_per_day": one.mass, "water_density": ledger.values["water_density"]}
-        total["feed_mass_per_day"] += one.mass
+        values = {**one.values, "feed_mass_per_day": one.mass, "water_density": water_density}
+        total["feed_mass_per_day"] = total["feed_mass_per_day"] + one.mass
         for name, value in GRAPH.solve(values, PER_DAY).items():
-            total[name] += value
+            total[name] = total[name] + value
     return total
 
 
@@ -129,7 +157,7 @@ def feed_facts(fed: Sequence[Fed]) -> dict[str, Any]:
 
 def mix_starts_unaided(fed: Sequence[Fed]) -> bool:
     """Whether at least half of the fresh mass brings the methane-forming microbes that start a digester."""
-    return sum(one.mass for one in fed if one.entry.starts_unaided) >= sum(one.mass for one in fed) / 2
+    return bool(sum(one.mass for one in fed if one.entry.starts_unaided) >= sum(one.mass for one in fed) / 2)
 
 
 def shares_of(feed: Sequence[Any], supplies: Sequence[float]) -> list[float]:
@@ -161,40 +189,48 @@ def menu_of(feed: Sequence[DailyFeedItem], supply: Supply, ledger: Ledger) -> Me
     """The substrates with their daily masses: as stated, from the herd, or relative shares where only the digester decides."""
     items = (
         list(feed)
-        or [DailyFeedItem.model_construct(substrate=name) for name, mass in supply.by_substrate.items() if mass]
+        or [DailyFeedItem.model_construct(substrate=name) for name, mass in supply.by_substrate.items() if mass.value]
         or [_usual(ledger)]
     )
-    masses = _masses(items, [supply.by_substrate.get(item.substrate, 0.0) for item in items])
-    known = any(masses)
-    if known and not all(masses):
-        unknown = [i for i, mass in enumerate(masses) if not mass]
+    masses = _masses(items, [supply.of(item.substrate) for item in items])
+    known = any(mass.value for mass in masses)
+    if known and not all(mass.value for mass in masses):
+        unknown = [i for i, mass in enumerate(masses) if not mass.value]
         detail = "state its mass or the shares: no animal of the herd gives it"
         raise RefusedError([Fault(("feed", i), "amount_unknown", detail) for i in unknown])
-    amounts = masses if known else shares_of(items, [0.0] * len(items))
+    amounts = masses if known else [certain(share) for share in shares_of(items, [0.0] * len(items))]
     return Menu([resolve(item, mass, ledger) for item, mass in zip(items, amounts, strict=True)], known)
 
 
-def _masses(items: Sequence[DailyFeedItem], supplies: Sequence[float]) -> list[float]:
+def _masses(items: Sequence[DailyFeedItem], supplies: Sequence[Uncertain]) -> list[Uncertain]:
     """Stated masses, or the herd's; with stated shares, as much in all as the herd's own substrates allow."""
-    masses = [item.mass if item.mass is not None else supply for item, supply in zip(items, supplies, strict=True)]
+    masses = [certain(item.mass) if item.mass is not None else supply for item, supply in zip(items, supplies, strict=True)]
     if all(item.share is None for item in items):
         return masses
-    shares = shares_of(items, masses)
-    totals = [mass / share for mass, share in zip(masses, shares, strict=True) if mass and share]
-    return [share * min(totals, default=0.0) for share in shares]
+    shares = shares_of(items, [mass.value for mass in masses])
+    totals = [mass.times(1 / share) for mass, share in zip(masses, shares, strict=True) if mass.value and share]
+    scarcest = min(totals, key=lambda total: total.value, default=certain(0.0))
+    return [scarcest.times(share) for share in shares]
 
 
-def slurry_of(fed: Sequence[Fed], ledger: Ledger) -> float:
+def slurry_of(fed: Sequence[Fed], ledger: Ledger) -> Any:
     """Slurry that the substrates make with their liquid."""
     room = sum(one.displaced(ledger.values["water_density"]) for one in fed)
-    return room + sum(one.volume for one in fed) * float(ledger.values["water_to_feed_by_volume"])
+    return room + sum(one.volume for one in fed) * ledger.values["water_to_feed_by_volume"]
 
 
-def scale_to(fed: Sequence[Fed], slurry: float, ledger: Ledger) -> None:
+def scale_to(fed: Sequence[Fed], slurry: Uncertain, ledger: Ledger) -> None:
     """Scale all masses so that they make ``slurry`` [m3/d] with their water."""
-    made = slurry_of(fed, ledger)
-    for one in fed:
-        one.mass *= slurry / made
+    for side, wanted in ((fed, slurry.value), (sampled(fed), slurry.samples)):
+        scale = wanted / slurry_of(side, ledger)
+        for one in side:
+            one.mass = one.mass * scale
+
+
+def scale_by(fed: Sequence[Fed], scale: float) -> None:
+    """Multiply all masses."""
+    for one in (*fed, *sampled(fed)):
+        one.mass = one.mass * scale
 
 
 def _usual(ledger: Ledger) -> DailyFeedItem:

@@ -7,29 +7,37 @@ from dataclasses import dataclass
 
 from kilisho.farm import Ledger
 from kilisho.questions.requests import HerdItem
+from kilisho.ranges import Uncertain, certain
+
+NOTHING = certain(0.0)
 
 
 @dataclass(slots=True)
 class Supply:
     """What a herd gives per day, by substrate, and its gathered urine."""
 
-    by_substrate: dict[str, float]
+    by_substrate: dict[str, Uncertain]
     heads: dict[str, int]
-    urine: float
+    urine: Uncertain
     rule_of_thumb_gas: float | None
 
+    def of(self, substrate: str) -> Uncertain:
+        """What it gives of a substrate; 0 for what no animal of it gives."""
+        return self.by_substrate.get(substrate, NOTHING)
 
-def supply_of(herd: Sequence[HerdItem], ledger: Ledger) -> Supply:
-    """What the herd gives per day, as stated for each head or from the rulebook."""
+
+def supply_of(herd: Sequence[HerdItem], ledger: Ledger, *, with_urine: bool = False) -> Supply:
+    """What the herd gives per day, as stated for each head or from the rulebook; urine only where it is asked for."""
     data = ledger.shelf.data
-    supply = Supply({}, {}, 0.0, None)
+    supply = Supply({}, {}, NOTHING, None)
     for item in herd:
         animal = data.animals[item.animal]
         housing = item.housing or ledger.choose("housing", "stall", f"Housing of {item.animal} was not stated.")
-        gathered = item.count * _dung_per_head(item, housing, ledger)
-        supply.by_substrate[animal.substrate] = supply.by_substrate.get(animal.substrate, 0.0) + gathered
+        gathered = _dung_per_head(item, housing, ledger).times(item.count)
+        supply.by_substrate[animal.substrate] = supply.of(animal.substrate).plus(gathered)
         supply.heads[animal.substrate] = supply.heads.get(animal.substrate, 0) + item.count
-        supply.urine += item.count * _urine_per_head(item, housing, ledger)
+        if with_urine:
+            supply.urine = supply.urine.plus(_urine_per_head(item, housing, ledger).times(item.count))
     supply.rule_of_thumb_gas = _rule_of_thumb(herd, ledger)
     return supply
 
@@ -42,21 +50,16 @@ def _rule_of_thumb(herd: Sequence[HerdItem], ledger: Ledger) -> float | None:
     return float(sum(count * rule.typical for count, rule in rules if rule is not None))
 
 
-def _dung_per_head(item: HerdItem, housing: str, ledger: Ledger) -> float:
+def _dung_per_head(item: HerdItem, housing: str, ledger: Ledger) -> Uncertain:
     if item.dung_per_day is not None:
-        return item.dung_per_day
-    animal, shelf = ledger.shelf.data.animals[item.animal], ledger.shelf
-    share = getattr(animal.collectable, housing)
+        return certain(item.dung_per_day)
+    share = ledger.figure("collectable", item.animal, housing)
     if item.live_weight is not None:
-        ledger.assumptions.append(shelf.assumption("animals", item.animal, "dung_per_live_weight"))
-        return float(item.live_weight * animal.dung_per_live_weight.typical * share.typical)
-    ledger.assumptions.append(shelf.assumption("animals", item.animal, "dung_per_day"))
-    ledger.assumptions.append(shelf.collected(item.animal, housing))
-    return float(animal.dung_per_day.typical * share.typical)
+        return ledger.figure("animals", item.animal, "dung_per_live_weight").by(share).times(item.live_weight)
+    return ledger.figure("animals", item.animal, "dung_per_day").by(share)
 
 
-def _urine_per_head(item: HerdItem, housing: str, ledger: Ledger) -> float:
+def _urine_per_head(item: HerdItem, housing: str, ledger: Ledger) -> Uncertain:
     if item.urine_per_day is not None:
-        return item.urine_per_day
-    animal = ledger.shelf.data.animals[item.animal]
-    return float(animal.urine_per_day.typical * getattr(animal.urine_collectable, housing).typical)
+        return certain(item.urine_per_day)
+    return ledger.figure("animals", item.animal, "urine_per_day").by(ledger.figure("urine_collectable", item.animal, housing))

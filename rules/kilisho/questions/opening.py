@@ -6,6 +6,8 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from typing import Any
 
+import numpy as np
+
 from kilisho.farm import Ledger, Shelf
 from kilisho.packs import Rulebook
 from kilisho.questions.answers import Answer, Common
@@ -40,7 +42,9 @@ def open_form(form: Form, rulebook: Rulebook, **members: type[Ask]) -> Question:
 
     def answer(asked: Any, explain: bool) -> Answer:
         ledger = Ledger(shelf)
-        own = form.answer(asked, ledger, inspector, explain)
+        # Among the samples one may divide by nothing; what is not finite is not told as a range.
+        with np.errstate(all="ignore"):
+            own = form.answer(asked, ledger, inspector, explain)
         named = {"name": asked.name} if asked.name else {}
         return {**named, **own, "assumptions": ledger.assumptions, "rulebook": rulebook.identity}
 

@@ -10,12 +10,13 @@ from kilisho.questions.carrying import containers_of
 from kilisho.questions.digester import digester_contradictions
 from kilisho.questions.findings import Inspector
 from kilisho.questions.first_charge import shape
-from kilisho.questions.first_charge.heaps import purchases_for
+from kilisho.questions.first_charge.heaps import days_of, purchases_for
 from kilisho.questions.first_charge.labour import labour_of
 from kilisho.questions.first_charge.request import EXAMPLE, FirstChargeRequest
 from kilisho.questions.first_charge.start_up import fill_text, first_flame_of, schedule, start_up
 from kilisho.questions.first_charge.stockpile import stockpile
 from kilisho.questions.first_charge.work import Work, animal_days, facts_of, work_out
+from kilisho.questions.measuring import measure_first
 from kilisho.questions.opening import Form
 
 
@@ -34,6 +35,7 @@ def _answer(asked: Any, ledger: Ledger, inspector: Inspector, explain: bool) -> 
         "labour": labour,
         "confirm_before_filling": confirmations,
         "start_up": start_up(work, flame, fill_days),
+        "measure_first": measure_first(ledger, substrate_mass=ledger.uncertain("substrate_mass").samples, **days_of(work.piles)),
         "schedule": schedule(work, flame, fill_days, fill_text(confirmations, complete=not any(lacking.values()))),
         "findings": inspector.shown(inspector.inspect(facts), digester_contradictions(work.structure, ledger)),
         "cautions": inspector.cautions(work.structure.cautions, imported, *(one.entry.cautions for one in work.fed)),
@@ -42,16 +44,17 @@ def _answer(asked: Any, ledger: Ledger, inspector: Inspector, explain: bool) -> 
 
 
 def _amounts(work: Work) -> Answer:
-    values, days = work.ledger.values, animal_days(work)
+    of, days = work.ledger.of, animal_days(work)
+    total = work.ledger.uncertain("substrate_mass")
     return {
-        "slurry_volume": in_cubic_metres(values["slurry_volume"]),
-        "substrate_mass": in_kilograms(values["substrate_mass"]),
-        "substrate_volume": in_cubic_metres(values["substrate_volume"]),
-        "water_volume": in_cubic_metres(values["water_volume"]),
+        "slurry_volume": in_cubic_metres(*of("slurry_volume")),
+        "substrate_mass": in_kilograms(*of("substrate_mass")),
+        "substrate_volume": in_cubic_metres(*of("substrate_volume")),
+        "water_volume": in_cubic_metres(*of("water_volume")),
         "starter_slurry": in_kilograms(work.asked.starter_slurry),
-        "slurry_total_solids": in_percent(values["first_charge_total_solids"]),
-        "substrates": [shape.substrate(one, values["substrate_mass"]) for one in work.fed],
-        **known(animal_days=None if days is None else in_number(days)),
+        "slurry_total_solids": in_percent(*of("first_charge_total_solids")),
+        "substrates": [shape.substrate(one, total) for one in work.fed],
+        **known(animal_days=None if days is None else in_number(*days)),
     }
 
 

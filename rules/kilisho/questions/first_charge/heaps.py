@@ -3,16 +3,19 @@
 from __future__ import annotations
 
 import datetime as dt
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
+from functools import lru_cache, reduce
+from typing import Any
 
-from kilisho.farm import Ledger
+from kilisho.farm import Ledger, Shelf
+from kilisho.formulas.arrays import Numeric, most
 from kilisho.formulas.purchasing import SMALLEST_MASS, Offer, buy
-from kilisho.formulas.stockpile import LONGEST_ACCOUNT, Heap, Losses, Material, account
+from kilisho.formulas.stockpile import LONGEST_ACCOUNT, Heap, Left, Losses, Material, account, left_by_day
 from kilisho.questions.answers import Answer, in_days, in_kilograms, in_kilograms_per_day, in_kilometres, known, plus_days
-from kilisho.questions.feeding import Fed
+from kilisho.questions.feeding import Fed, uncertain_mass
 from kilisho.questions.requests import Purchase
-from kilisho.rulebook import Cover
+from kilisho.ranges import Uncertain, about
 
 SHORT = 0.5
 
@@ -22,11 +25,12 @@ class Pile:
     """One substrate's heap against its need [kg]."""
 
     fed: Fed
-    needed: float
-    per_day: float
+    needed: Uncertain
+    per_day: Uncertain
     heap: Heap
     days: int
     days_needed: int | None
+    spread: Spread
 
     @property
     def collected(self) -> float:
@@ -41,7 +45,7 @@ class Pile:
     @property
     def shortfall(self) -> float:
         """Mass that is missing on the day of filling; less than half a kilogram is nothing."""
-        missing = self.needed - self.on_heap
+        missing = self.needed.value - self.on_heap
         return missing if missing > SHORT else 0.0
 
     def told(self, starts_on: dt.date | None) -> Answer:
@@ -49,13 +53,13 @@ class Pile:
         brought, on_heap, solids, water = self.heap.table(self.days + 1)
         return {
             "substrate": self.fed.id,
-            "per_day": in_kilograms_per_day(self.per_day),
-            "needed": in_kilograms(self.needed),
-            "collected": in_kilograms(self.collected),
-            "on_heap": in_kilograms(self.on_heap),
-            "shortfall": in_kilograms(self.shortfall),
-            **known(days_needed=None if self.days_needed is None else in_days(self.days_needed)),
-            "nitrogen_lost": in_kilograms(float(self.heap.nitrogen_lost[self.days])),
+            "per_day": in_kilograms_per_day(*self.per_day.told),
+            "needed": in_kilograms(*self.needed.told),
+            "collected": in_kilograms(*collected_of([self])),
+            "on_heap": in_kilograms(*on_heap_of([self])),
+            "shortfall": in_kilograms(*shortfall_of([self]).told),
+            **known(days_needed=None if self.days_needed is None else in_days(*about(float(self.days_needed), self.spread.days_needed))),
+            "nitrogen_lost": in_kilograms(*about(float(self.heap.nitrogen_lost[self.days]), self.spread.nitrogen_lost)),
             "account": {
                 "unit": "kg",
                 **known(first_day=plus_days(starts_on, 0)),
@@ -67,20 +71,94 @@ class Pile:
         }
 
 
-def pile_up(fed: Fed, per_day: float, on_hand: float, cover: Cover, days: int | None) -> Pile:
+@dataclass(frozen=True, slots=True)
+class Spread:
+    """Samples of one heap: what was put on it and what is left of it at filling, what is missing, when there is enough, nitrogen lost."""
+
+    collected: Numeric
+    on_heap: Numeric
+    shortfall: Numeric
+    days_needed: Numeric
+    nitrogen_lost: Numeric
+
+
+def collected_of(piles: Sequence[Pile]) -> tuple[float, ...]:
+    """Fresh mass that was put on the heaps until filling, with its range [kg]."""
+    return about(sum([p.collected for p in piles]), sum([p.spread.collected for p in piles]))
+
+
+def on_heap_of(piles: Sequence[Pile]) -> tuple[float, ...]:
+    """What is left of it, with its range [kg]."""
+    return about(sum([p.on_heap for p in piles]), sum([p.spread.on_heap for p in piles]))
+
+
+def shortfall_of(piles: Sequence[Pile]) -> Uncertain:
+    """What is missing at filling, with its samples [kg]."""
+    return Uncertain(sum([p.shortfall for p in piles]), sum([p.spread.shortfall for p in piles]))
+
+
+def days_of(piles: Sequence[Pile]) -> dict[str, Numeric]:
+    """Samples of the days until all heaps hold enough, as an answer to measure for; nothing where one never does."""
+    ever = all(pile.days_needed is not None for pile in piles)
+    return {"days_needed": reduce(most, [pile.spread.days_needed for pile in piles])} if ever else {}
+
+
+def pile_up(fed: Fed, per_day: Uncertain, on_hand: float, cover: CoverUsed, days: int | None) -> Pile:
     """The heap of one substrate over ``days`` of collection; over as many as it takes when None."""
-    values = fed.values
+    material, losses = _material(fed.values), Losses(*(loss.value for loss in cover.losses))
+    span = _span(fed.mass, per_day.value, on_hand, days)
+    heap = account(material, losses, per_day.value, on_hand, span)
+    enough = heap.days_until(fed.mass)
+    if enough is None and span < LONGEST_ACCOUNT and per_day.value > 0:
+        heap = account(material, losses, per_day.value, on_hand, LONGEST_ACCOUNT)
+        enough = heap.days_until(fed.mass)
+    until = min(days if days is not None else enough or 0, len(heap.brought) - 1)
+    return Pile(fed, uncertain_mass(fed), per_day, heap, until, enough, _spread(fed, per_day, on_hand, cover, until))
+
+
+def _spread(fed: Fed, per_day: Uncertain, on_hand: float, cover: CoverUsed, days: int) -> Spread:
+    needed, sampled = uncertain_mass(fed).samples, fed.sampled or fed
+    left = cover.left_of(sampled)
+    on_heap = per_day.samples * left.of_daily[days] + on_hand * left.of_start[days]
+    enough = left.days_until(needed, per_day.samples, on_hand)
+    nitrogen = per_day.samples * left.nitrogen_lost_of_daily(days) + on_hand * left.nitrogen_lost_of_start(days)
+    return Spread(on_hand + per_day.samples * days, on_heap, most(needed - on_heap, 0.0), enough, nitrogen)
+
+
+@dataclass(frozen=True, slots=True)
+class CoverUsed:
+    """A cover and its losses per day of volatile solids, nitrogen and water."""
+
+    id: str
+    losses: tuple[Uncertain, Uncertain, Uncertain]
+    shelf: Shelf
+
+    def left_of(self, sampled: Fed) -> Left:
+        """What is left of a substrate under this cover; kept for substrates on which nothing was measured."""
+        if sampled.values is self.shelf.substrates[sampled.id].sampled:
+            return _left_of(self.shelf, sampled.id, self)
+        return self.left_of_values(sampled.values)
+
+    def left_of_values(self, values: Mapping[str, Any]) -> Left:
+        """What is left of a material with these sampled values."""
+        return left_by_day(_material(values), Losses(*(loss.samples for loss in self.losses)))
+
+    def __hash__(self) -> int:
+        return hash(self.id)
+
+    def __eq__(self, other: object) -> bool:
+        return isinstance(other, CoverUsed) and (other.id, other.shelf) == (self.id, self.shelf)
+
+
+@lru_cache(maxsize=16)
+def _left_of(shelf: Shelf, substrate: str, cover: CoverUsed) -> Left:
+    return cover.left_of_values(shelf.substrates[substrate].sampled)
+
+
+def _material(values: Mapping[str, Any]) -> Material:
     solids = values["total_solids"]
     organic = solids * values["volatile_solids_share"]
-    material = Material(1 - solids, organic, solids - organic, solids * values["nitrogen_share"])
-    losses = Losses(cover.volatile_solids_loss.typical, cover.nitrogen_loss.typical, cover.moisture_loss.typical)
-    span = _span(fed.mass, per_day, on_hand, days)
-    heap = account(material, losses, per_day, on_hand, span)
-    enough = heap.days_until(fed.mass)
-    if enough is None and span < LONGEST_ACCOUNT and per_day > 0:
-        heap = account(material, losses, per_day, on_hand, LONGEST_ACCOUNT)
-        enough = heap.days_until(fed.mass)
-    return Pile(fed, fed.mass, per_day, heap, min(days if days is not None else enough or 0, len(heap.brought) - 1), enough)
+    return Material(1 - solids, organic, solids - organic, solids * values["nitrogen_share"])
 
 
 def _span(needed: float, per_day: float, on_hand: float, days: int | None) -> int:
@@ -129,12 +207,12 @@ def _told(purchase: Purchase, offer: Offer, mass: float, fed: Fed) -> Answer:
     }
 
 
-def cover_of(name: str | None, ledger: Ledger) -> tuple[str, Cover]:
+def cover_of(name: str | None, ledger: Ledger) -> CoverUsed:
     """The cover named, or an open heap: what is not known to be covered is counted as uncovered."""
     covers = ledger.shelf.data.practice.covers
     chosen = name or ledger.choose(
         "cover", "uncovered" if "uncovered" in covers else next(iter(covers)), "Nobody said that the heap is covered."
     )
-    for field in ("volatile_solids_loss", "nitrogen_loss", "moisture_loss", "keeps_for"):
-        ledger.assumptions.append(ledger.shelf.assumption("covers", chosen, field))
-    return chosen, covers[chosen]
+    ledger.figure("covers", chosen, "keeps_for")
+    solids, nitrogen, water = (ledger.figure("covers", chosen, f"{name}_loss") for name in ("volatile_solids", "nitrogen", "moisture"))
+    return CoverUsed(chosen, (solids, nitrogen, water), ledger.shelf)

@@ -3,36 +3,50 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 
 from kilisho.formulas.labour import carrying_hours, whole_containers
 from kilisho.questions.answers import Answer, in_hours, in_kilograms
 from kilisho.questions.first_charge.work import Work
+from kilisho.ranges import Uncertain, certain
 
 
 def labour_of(work: Work, carried_in: tuple[str, float]) -> Answer:
     """Person-hours to carry dung and water in one kind of container (name, volume [m3]) and to mix them."""
-    ledger, asked = work.ledger, work.asked
-    values = ledger.values
-    speed, handling, distance = (ledger.practice(name) for name in ("walking_speed", "handling_time", "carrying_distance"))
-    to_water = asked.water_distance if asked.water_distance is not None else distance
     name, volume = carried_in
-    trips = whole_containers(values["substrate_volume"], volume), whole_containers(values["water_volume"], volume)
-    carrying = carrying_hours(trips[0], distance, speed, handling) + carrying_hours(trips[1], to_water, speed, handling)
-    return _told(work, carrying, sum(trips), name)
-
-
-def _told(work: Work, carrying: float, trips: int, carried_in: str) -> Answer:
-    """Hours of mixing and carrying; days and daily mass where it is known who works."""
-    values, crew = work.ledger.values, work.asked.labour
-    total = values["mixing_hours"] + carrying
-    out: Answer = {
-        "mixing": in_hours(values["mixing_hours"]),
-        "carrying": in_hours(carrying),
-        "total": in_hours(total),
-        "trips": trips,
-        "carried_in": carried_in,
+    values = work.ledger.values
+    trips = [whole_containers(values[part], volume) for part in ("substrate_volume", "water_volume")]
+    carrying = _carrying(work, volume, trips)
+    total = work.ledger.uncertain("mixing_hours").plus(carrying)
+    return {
+        "mixing": in_hours(*work.ledger.of("mixing_hours")),
+        "carrying": in_hours(*carrying.told),
+        "total": in_hours(*total.told),
+        "trips": sum(trips),
+        "carried_in": name,
+        **_crew(work, total.value),
     }
-    if crew is not None:
-        out["days"] = days = math.ceil(total / (crew.people * crew.hours_per_day) - 1e-9)
-        out["mass_per_person_and_day"] = in_kilograms((values["substrate_mass"] + values["water_mass"]) / crew.people / days)
-    return out
+
+
+def _carrying(work: Work, volume: float, trips: Sequence[int]) -> Uncertain:
+    """Hours of carrying: whole containers of the typical volumes, and parts of one among the samples."""
+    ledger = work.ledger
+    for name in ("walking_speed", "handling_time", "carrying_distance"):
+        ledger.practice(name)
+    speed, handling, distance = (ledger.uncertain(name) for name in ("walking_speed", "handling_time", "carrying_distance"))
+    to_water = distance if work.asked.water_distance is None else certain(work.asked.water_distance)
+    total = certain(0.0)
+    for part, way, whole in zip(("substrate_volume", "water_volume"), (distance, to_water), trips, strict=True):
+        hours = carrying_hours(whole, way.value, speed.value, handling.value)
+        samples = carrying_hours(ledger.uncertain(part).samples / volume, way.samples, speed.samples, handling.samples)
+        total = total.plus(Uncertain(float(hours), samples))
+    return total
+
+
+def _crew(work: Work, hours: float) -> Answer:
+    """Days and daily mass where it is known who works."""
+    values, crew = work.ledger.values, work.asked.labour
+    if crew is None:
+        return {}
+    days = math.ceil(hours / (crew.people * crew.hours_per_day) - 1e-9)
+    return {"days": days, "mass_per_person_and_day": in_kilograms((values["substrate_mass"] + values["water_mass"]) / crew.people / days)}

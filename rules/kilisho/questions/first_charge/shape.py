@@ -21,7 +21,8 @@ from kilisho.questions.answers import (
     in_litres,
     in_percent,
 )
-from kilisho.questions.feeding import Fed
+from kilisho.questions.feeding import Fed, uncertain_mass
+from kilisho.ranges import Uncertain
 from kilisho.rulebook import Structure
 
 
@@ -74,7 +75,9 @@ class Remedy(Told):
 class StockpileTold(Told):
     """Own collection against the need. Dates are there when the request states one to count from."""
 
-    days_needed: Amount | None = Field(None, description="Days of own collection until there is enough; absent when there never is.")
+    days_needed: Amount | None = Field(
+        None, description="Days of own collection until there is enough; absent when there never is. A high end of 400 d stands for never."
+    )
     start_by: str | None = Field(None, description="Latest first day of collection for the stated ready date.")
     enough_on: str | None = Field(None, description="Day on which own collection suffices.")
     collected: Amount
@@ -155,9 +158,11 @@ class FirstChargeAnswer(Common):
     schedule: list[Event]
 
 
-def substrate(fed: Fed, total: float) -> Answer:
+def substrate(fed: Fed, total: Uncertain) -> Answer:
     """One substrate's mass and its share of the total [kg]."""
-    return {"substrate": fed.id, "mass": in_kilograms(fed.mass), "share": in_percent(fed.mass / total)}
+    mass = uncertain_mass(fed)
+    share = Uncertain(mass.value / total.value, mass.samples / total.samples)
+    return {"substrate": fed.id, "mass": in_kilograms(*mass.told), "share": in_percent(*share.told)}
 
 
 def container(name: str, volume: float, values: Mapping[str, float]) -> Answer:

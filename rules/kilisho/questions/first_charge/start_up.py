@@ -67,11 +67,10 @@ def start_up(work: Work, flame: FirstFlame, fill_days: int) -> Answer:
 def _ramp(work: Work) -> list[Answer]:
     """Quarter by quarter to the full feed: what the farm gathers, as far as the shortest retention for this temperature allows."""
     ledger = work.ledger
-    step = round(ledger.shelf.curve("feed_step", work.warmth.mean)[1])
-    shortest, usual, _ = ledger.shelf.curve("design_retention", work.warmth.mean)
-    ledger.assumptions.append(ledger.shelf.assumption("curves", "design_retention", "design_retention_time"))
+    step = round(ledger.curve("feed_step", "feed_step", work.warmth.mean)[1])
+    shortest, usual, _ = ledger.curve("design_retention", "design_retention_time", work.warmth.mean)
     per_day = ledger.values["working_volume"] * ledger.values["substrate_mass"] / ledger.values["fresh_slurry_volume"]
-    given = sum(pile.per_day for pile in work.piles)
+    given = sum(pile.per_day.value for pile in work.piles)
     full = min(per_day / shortest, given) if given else per_day / usual
     return [
         {"from_day": index * step, "share_of_full_feed": share, "feed_per_day": in_kilograms_per_day(full * share)}

@@ -4,9 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 
+from kilisho.formulas.arrays import most
 from kilisho.questions.answers import Answer, in_cubic_metres, in_days, in_kilograms, in_percent, known, plus_days
-from kilisho.questions.first_charge.heaps import Pile
+from kilisho.questions.first_charge.heaps import Pile, collected_of, days_of, on_heap_of, shortfall_of
 from kilisho.questions.first_charge.work import Work, oldest_dung
+from kilisho.ranges import about
 
 
 def stockpile(work: Work, purchases: Sequence[Answer], lacking: Mapping[str, float]) -> Answer:
@@ -15,18 +17,20 @@ def stockpile(work: Work, purchases: Sequence[Answer], lacking: Mapping[str, flo
     short, still = sum([pile.shortfall for pile in piles]), sum(lacking.values())
     needed = [pile.days_needed for pile in piles]
     days = None if None in needed else max(n for n in needed if n is not None)
+    sampled_days = days_of(piles).get("days_needed")
+    shortfall = shortfall_of(piles)
     start, ready = asked.stockpile.starts_on, asked.digester_ready_on
     oldest = oldest_dung(work)
     return {
         **known(
-            days_needed=None if days is None else in_days(days),
+            days_needed=None if days is None or sampled_days is None else in_days(*about(days, sampled_days)),
             start_by=plus_days(ready, None if days is None else -days),
             enough_on=plus_days(start, days),
         ),
-        "collected": in_kilograms(sum([pile.collected for pile in piles])),
-        "on_heap": in_kilograms(sum([pile.on_heap for pile in piles])),
-        "shortfall": in_kilograms(short),
-        "shortfall_after_purchases": in_kilograms(still),
+        "collected": in_kilograms(*collected_of(piles)),
+        "on_heap": in_kilograms(*on_heap_of(piles)),
+        "shortfall": in_kilograms(*shortfall.told),
+        "shortfall_after_purchases": in_kilograms(*about(still, most(shortfall.samples - (short - still), 0.0))),
         "enough": short == 0,
         "in_words": _in_words(work, days, short),
         **known(oldest=None if oldest is None else in_days(oldest)),
@@ -56,7 +60,7 @@ def _of_one(pile: Pile) -> str:
     there = f"{pile.heap.brought[0]:,.0f} kg lay there, and " if pile.heap.brought[0] else ""
     gathered = pile.collected - float(pile.heap.brought[0])
     text = f"{pile.fed.entry.name}: {there}{pile.days} days bring {gathered:,.0f} kg, of which {pile.on_heap:,.0f} kg are left at filling. "
-    text += f"The charge needs {pile.needed:,.0f} kg."
+    text += f"The charge needs {pile.needed.value:,.0f} kg."
     return f"{text} That is {pile.shortfall:,.0f} kg too little." if pile.shortfall else text
 
 

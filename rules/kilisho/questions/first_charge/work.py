@@ -11,12 +11,13 @@ from kilisho.faults import Fault, RefusedError
 from kilisho.formulas.stockpile import LONGEST_ACCOUNT
 from kilisho.questions import refusals
 from kilisho.questions.carrying import lifted_load
-from kilisho.questions.climate import Warmth, warmth_of
+from kilisho.questions.climate import Warmth, take_temperature, warmth_of
 from kilisho.questions.digester import take_digester
-from kilisho.questions.feeding import Fed, feed_facts, resolve, shares_of, water_to_feed
+from kilisho.questions.feeding import Fed, feed_facts, resolve, sampled, shares_of, slurry_of, water_to_feed
 from kilisho.questions.first_charge.heaps import Pile, cover_of, pile_up
 from kilisho.questions.herd import Supply, supply_of
 from kilisho.questions.stated_facts import all_facts, values_by_id
+from kilisho.ranges import Uncertain, certain
 from kilisho.rulebook import Structure
 
 LONGEST_WAIT = 36_500.0
@@ -60,8 +61,8 @@ def work_out(asked: Any, ledger: Ledger) -> Work:
     water_to_feed(fed, asked.dilution, ledger)
     _take_amounts(asked, ledger, fed)
     warmth = warmth_of(asked.climate, ledger).on(asked.digester_ready_on)
-    ledger.put(digester_temperature=warmth.mean)
-    cover_id, cover = cover_of(asked.stockpile.cover, ledger)
+    take_temperature(warmth, ledger)
+    cover = cover_of(asked.stockpile.cover, ledger)
     days = (
         None if None in (asked.digester_ready_on, asked.stockpile.starts_on) else (asked.digester_ready_on - asked.stockpile.starts_on).days
     )
@@ -69,7 +70,8 @@ def work_out(asked: Any, ledger: Ledger) -> Work:
         pile_up(one, _gathered(asked, supply, one, index), asked.stockpile.on_hand if index == 0 else 0.0, cover, days)
         for index, one in enumerate(fed)
     ]
-    return Work(asked, ledger, structure_id, structure, supply, fed, warmth, cover_id, piles, cover.keeps_for.typical)
+    keeps_for = ledger.shelf.data.practice.covers[cover.id].keeps_for.typical
+    return Work(asked, ledger, structure_id, structure, supply, fed, warmth, cover.id, piles, keeps_for)
 
 
 def _refuse(asked: Any) -> None:
@@ -88,43 +90,62 @@ def _refuse(asked: Any) -> None:
         raise RefusedError(faults)
 
 
-def _gathered(asked: Any, supply: Supply, fed: Fed, index: int) -> float:
+def _gathered(asked: Any, supply: Supply, fed: Fed, index: int) -> Uncertain:
     """What the farm gathers of a substrate per day: from its herd, and as stated for the substrate itself."""
-    herd = supply.by_substrate.get(fed.id, 0.0) if all(item.substrate != fed.id for item in asked.feed[:index]) else 0.0
-    return herd + (asked.feed[index].gathered_per_day or 0.0)
+    return supply.of(fed.id).plus(certain(asked.feed[index].gathered_per_day or 0.0))
 
 
 def _mix(asked: Any, ledger: Ledger, supply: Supply) -> list[Fed]:
     """The substrates with their relative masses; real masses follow once the volumes are known."""
-    shares = shares_of(asked.feed, [supply.by_substrate.get(item.substrate, 0.0) for item in asked.feed])
-    return [resolve(item, share, ledger) for item, share in zip(asked.feed, shares, strict=True)]
+    shares = shares_of(asked.feed, [supply.of(item.substrate).value for item in asked.feed])
+    return [resolve(item, certain(share), ledger) for item, share in zip(asked.feed, shares, strict=True)]
 
 
 def _take_amounts(asked: Any, ledger: Ledger, fed: Sequence[Fed]) -> None:
     """Volumes and masses of the charge, and each substrate's own mass."""
     values = ledger.values
     ledger.put(starter_volume=asked.starter_slurry / values["water_density"])
+    ledger.put(**_blend(fed, values["water_density"]))
+    ledger.sample(**_blend(sampled(fed), values["water_density"]))
+    _take_fill(asked, ledger, fed)
+    if values["starter_volume"] >= values["first_fill_share"] * values["total_volume"]:
+        raise RefusedError([Fault(("starter_slurry",), "starter_fills_digester", "must leave room for fresh slurry")])
+    ledger.solve(*WANTED)
+    _take_masses(fed, ledger.uncertain("substrate_mass"))
+
+
+def _blend(fed: Sequence[Fed], water_density: float) -> dict[str, Any]:
+    """Density and total solids of the mix, and the room that it takes in slurry."""
     mass, volume = sum(one.mass for one in fed), sum(one.volume for one in fed)
-    room = sum(one.displaced(values["water_density"]) for one in fed)
-    ledger.put(
-        displacement=room / volume,
-        bulk_density=mass / volume,
-        total_solids=sum(one.mass * one.values["total_solids"] for one in fed) / mass,
-    )
+    return {
+        "displacement": sum(one.displaced(water_density) for one in fed) / volume,
+        "bulk_density": mass / volume,
+        "total_solids": sum(one.mass * one.values["total_solids"] for one in fed) / mass,
+    }
+
+
+def _take_fill(asked: Any, ledger: Ledger, fed: Sequence[Fed]) -> None:
+    """How full the first charge makes the digester: by the stated masses, as stated, or to the normal level."""
+    values = ledger.values
     if all(item.mass is not None for item in asked.feed):
-        filled = room + volume * values["water_to_feed_by_volume"] + values["starter_volume"]
+        filled, samples = (slurry_of(side, ledger) + values["starter_volume"] for side in (fed, sampled(fed)))
         ledger.put(first_fill_share=filled / values["total_volume"])
+        ledger.sample(first_fill_share=samples / ledger.uncertain("total_volume").samples)
         if filled > values["total_volume"]:
             raise RefusedError([Fault(("feed",), "volume_impossible", "the stated masses make more slurry than total_volume holds")])
     elif asked.first_fill_share is not None:
         ledger.state("first_fill_share", asked.first_fill_share)
     else:
         ledger.put(first_fill_share=values["fill_share"])
-    if values["starter_volume"] >= values["first_fill_share"] * values["total_volume"]:
-        raise RefusedError([Fault(("starter_slurry",), "starter_fills_digester", "must leave room for fresh slurry")])
-    ledger.solve(*WANTED)
-    for one in fed:
-        one.mass *= values["substrate_mass"] / mass
+        ledger.sample(first_fill_share=ledger.uncertain("fill_share").samples)
+
+
+def _take_masses(fed: Sequence[Fed], total: Uncertain) -> None:
+    """Turn the relative masses into those of the charge."""
+    for side, wanted in ((fed, total.value), (sampled(fed), total.samples)):
+        scale = wanted / sum(one.mass for one in side)
+        for one in side:
+            one.mass = one.mass * scale
 
 
 def facts_of(work: Work, mass_per_person: float | None) -> dict[str, Any]:
@@ -139,7 +160,7 @@ def facts_of(work: Work, mass_per_person: float | None) -> dict[str, Any]:
         "first_fill_share": values["first_fill_share"],
         "seal_margin": values["first_fill_share"] / work.structure.least_fill_share.typical,
         "fill_margin": values["first_fill_share"] / work.structure.fill_share.most,
-        "stockpile_sufficiency": min(pile.on_heap / pile.needed if pile.needed else 1.0 for pile in work.piles),
+        "stockpile_sufficiency": min(pile.on_heap / pile.needed.value if pile.needed.value else 1.0 for pile in work.piles),
         **({"heap_age": age} if (age := oldest_dung(work)) is not None else {}),
         **lifted_load(asked.containers, max(values["bulk_density"], values["water_density"])),
         "heap_covered": work.ledger.shelf.data.practice.covers[work.cover_id].covered,
@@ -164,23 +185,24 @@ def _carbon_to_nitrogen(fed: Sequence[Fed]) -> float:
     """Carbon over nitrogen of the whole charge, from the balances of both."""
     nitrogen = [one.mass * one.values["total_solids"] * one.values["nitrogen_share"] for one in fed]
     carbon = [mass * one.values["carbon_to_nitrogen_of_feed"] for mass, one in zip(nitrogen, fed, strict=True)]
-    return sum(carbon) / sum(nitrogen)
+    return float(sum(carbon) / sum(nitrogen))
 
 
-def animal_days(work: Work) -> float | None:
+def animal_days(work: Work) -> tuple[float, ...] | None:
     """Days of one animal's dung in the charge: of the farm's own animals, or of the main substrate's first animal in the rulebook.
 
     None for a substrate that no animal gives.
     """
     ledger, supply, main = work.ledger, work.supply, work.fed[0].id
     heads = supply.heads.get(main, 0)
-    if heads and supply.by_substrate[main] > 0:
-        per_day = supply.by_substrate[main] / heads
+    if heads and supply.of(main).value > 0:
+        per_day = supply.of(main).times(1 / heads)
     else:
-        giver = next(((name, animal) for name, animal in ledger.shelf.data.animals.items() if animal.substrate == main), None)
+        giver = next((name for name, animal in ledger.shelf.data.animals.items() if animal.substrate == main), None)
         if giver is None:
             return None
-        ledger.assumptions.append(ledger.shelf.assumption("animals", giver[0], "dung_per_day"))
-        per_day = giver[1].dung_per_day.typical
-    ledger.put(dung_per_animal_day=per_day)
-    return float(ledger.solve("animal_days")["animal_days"])
+        per_day = ledger.figure("animals", giver, "dung_per_day")
+    ledger.put(dung_per_animal_day=per_day.value)
+    ledger.sample(dung_per_animal_day=per_day.samples)
+    ledger.solve("animal_days")
+    return ledger.of("animal_days")

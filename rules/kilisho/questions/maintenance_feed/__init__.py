@@ -14,6 +14,7 @@ from kilisho.questions.maintenance_feed.request import EXAMPLE, MaintenanceFeedR
 from kilisho.questions.maintenance_feed.shape import MaintenanceFeedAnswer
 from kilisho.questions.maintenance_feed.upkeep import schedule, upkeep
 from kilisho.questions.maintenance_feed.work import facts_of, work_out
+from kilisho.questions.measuring import measure_first
 from kilisho.questions.opening import Form
 
 
@@ -24,6 +25,7 @@ def _answer(asked: Any, ledger: Ledger, inspector: Inspector, explain: bool) -> 
         **process(work),
         **upkeep(work),
         "schedule": schedule(work),
+        "measure_first": measure_first(ledger, biogas_per_day=ledger.uncertain("biogas_per_day").samples),
         "findings": inspector.shown(inspector.inspect(facts_of(work)), digester_contradictions(work.structure, ledger)),
         "cautions": inspector.cautions(work.structure.cautions, *(one.entry.cautions for one in work.fed)),
         **({"derivation": [*trace_of(work.fed, ledger), *ledger.trace()]} if explain else {}),

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import Any
 
+from kilisho.farm import Ledger
 from kilisho.formulas.labour import whole_containers
 from kilisho.questions.answers import (
     Answer,
@@ -20,8 +21,9 @@ from kilisho.questions.answers import (
     in_percent,
 )
 from kilisho.questions.carrying import containers_of
-from kilisho.questions.feeding import Fed
+from kilisho.questions.feeding import Fed, uncertain_mass
 from kilisho.questions.maintenance_feed.work import Work
+from kilisho.ranges import Uncertain
 
 URINE_TEXT = (
     "The trade finds that urine raises the gas. The model counts no gas from urine itself: it saves water, brings nitrogen and a buffer "
@@ -31,30 +33,31 @@ URINE_TEXT = (
 
 def per_feeding(work: Work) -> Answer:
     """What goes in at one feeding, and the day's slurry."""
-    values, every = work.ledger.values, work.asked.feeding.every
+    ledger, values, every = work.ledger, work.ledger.values, work.asked.feeding.every
     substrate, water, urine = (values[n] * every for n in ("feed_volume_per_day", "water_per_day", "urine_per_day"))
-    counts = [_container(name, size, (substrate, water, urine), values) for name, size in containers_of(work.asked.containers, work.ledger)]
+    counts = [_container(name, size, (substrate, water, urine), values) for name, size in containers_of(work.asked.containers, ledger)]
     return {
         "per_feeding": {
             "every": in_days(every),
-            "substrate_mass": in_kilograms(values["feed_mass_per_day"] * every),
-            "substrates": [_part(one, every, values["feed_mass_per_day"]) for one in work.fed],
-            "water_volume": in_litres(water),
+            "substrate_mass": in_kilograms(*ledger.uncertain("feed_mass_per_day").times(every).told),
+            "substrates": [_part(one, every, ledger) for one in work.fed],
+            "water_volume": in_litres(*ledger.uncertain("water_per_day").times(every).told),
             "urine_volume": in_litres(urine),
             "containers": counts,
         },
-        "feed_per_day": in_kilograms_per_day(values["feed_mass_per_day"]),
-        "water_per_day": in_litres_per_day(values["water_per_day"]),
+        "feed_per_day": in_kilograms_per_day(*ledger.of("feed_mass_per_day")),
+        "water_per_day": in_litres_per_day(*ledger.of("water_per_day")),
         "urine_per_day": in_litres_per_day(values["urine_per_day"]),
-        "slurry_per_day": in_litres_per_day(values["slurry_per_day"]),
-        "urine": _urine(values),
+        "slurry_per_day": in_litres_per_day(*ledger.of("slurry_per_day")),
+        "urine": _urine(ledger),
     }
 
 
-def _urine(values: dict[str, Any]) -> Answer:
+def _urine(ledger: Ledger) -> Answer:
     """Urine gathered and used, what limits its use, and how the trade's word about it fits the model."""
+    values = ledger.values
     return {
-        "gathered": in_litres_per_day(values["urine_gathered"]),
+        "gathered": in_litres_per_day(*ledger.of("urine_gathered")),
         "used": in_litres_per_day(values["urine_per_day"]),
         "limited_by": values["urine_limited_by"],
         "nitrogen": in_kilograms_per_day(values["urine_nitrogen_per_day"]),
@@ -62,8 +65,10 @@ def _urine(values: dict[str, Any]) -> Answer:
     }
 
 
-def _part(one: Fed, every: float, total: float) -> Answer:
-    return {"substrate": one.id, "mass": in_kilograms(one.mass * every), "share": in_percent(one.mass / total)}
+def _part(one: Fed, every: float, ledger: Ledger) -> Answer:
+    mass, total = uncertain_mass(one), ledger.uncertain("feed_mass_per_day")
+    share = Uncertain(mass.value / total.value, mass.samples / total.samples)
+    return {"substrate": one.id, "mass": in_kilograms(*mass.times(every).told), "share": in_percent(*share.told)}
 
 
 def _container(name: str, size: float, volumes: tuple[float, float, float], values: dict[str, Any]) -> Answer:
@@ -75,23 +80,22 @@ def _container(name: str, size: float, volumes: tuple[float, float, float], valu
 
 def process(work: Work) -> Answer:
     """Retention, loading, gas with its range, ammonia and digestate."""
-    values, low, high = work.ledger.values, work.low, work.high
-    gas = in_cubic_metres_per_day(values["biogas_per_day"], low["biogas_per_day"], high["biogas_per_day"])
-    share = in_percent(values["share_of_potential"], low["share_of_potential"], high["share_of_potential"])
+    ledger, of = work.ledger, work.ledger.of
+    nitrogen = ledger.uncertain("nitrogen_per_day").plus(ledger.uncertain("urine_nitrogen_per_day"))
     return {
-        "hydraulic_retention_time": in_days(values["hydraulic_retention_time"]),
-        "organic_loading_rate": in_kilograms_per_cubic_metre_and_day(values["organic_loading_rate"]),
-        "slurry_total_solids": in_percent(values["slurry_total_solids"]),
+        "hydraulic_retention_time": in_days(*of("hydraulic_retention_time")),
+        "organic_loading_rate": in_kilograms_per_cubic_metre_and_day(*of("organic_loading_rate")),
+        "slurry_total_solids": in_percent(*of("slurry_total_solids")),
         "digester_temperature": work.warmth.told(),
-        "share_of_potential": share,
-        "biogas_per_day": gas,
-        "methane_share": in_percent(values["methane_share"]),
-        "carbon_to_nitrogen": in_number(values["carbon_to_nitrogen"]),
-        "nitrogen_per_day": in_kilograms_per_day(values["nitrogen_per_day"] + values["urine_nitrogen_per_day"]),
-        "total_ammonia_nitrogen": in_grams_per_litre(values["total_ammonia_nitrogen"]),
-        "free_ammonia": in_milligrams_per_litre(values["free_ammonia"]),
-        "digestate_per_day": in_litres_per_day(values["digestate_per_day"]),
-        "digestate_mass_per_day": in_kilograms_per_day(values["digestate_mass_per_day"]),
+        "share_of_potential": in_percent(*of("share_of_potential")),
+        "biogas_per_day": in_cubic_metres_per_day(*of("biogas_per_day")),
+        "methane_share": in_percent(*of("methane_share")),
+        "carbon_to_nitrogen": in_number(*of("carbon_to_nitrogen")),
+        "nitrogen_per_day": in_kilograms_per_day(*nitrogen.told),
+        "total_ammonia_nitrogen": in_grams_per_litre(*of("total_ammonia_nitrogen")),
+        "free_ammonia": in_milligrams_per_litre(*of("free_ammonia")),
+        "digestate_per_day": in_litres_per_day(*of("digestate_per_day")),
+        "digestate_mass_per_day": in_kilograms_per_day(*of("digestate_mass_per_day")),
         **_rule_of_thumb(work),
     }
 
@@ -101,7 +105,8 @@ def _rule_of_thumb(work: Work) -> Answer:
     if work.supply.rule_of_thumb_gas is None:
         return {}
     rule, values = work.supply.rule_of_thumb_gas, work.ledger.values
-    inside = work.low["biogas_per_day"] <= rule <= work.high["biogas_per_day"]
+    _, *ends = work.ledger.of("biogas_per_day")
+    inside = bool(ends) and ends[0] <= rule <= ends[1]
     why = (
         f"The trade's gas per head holds for a warm digester, plentiful dung and a long retention; here the slurry is at "
         f"{values['digester_temperature']:.0f} Cel and stays {values['hydraulic_retention_time']:.0f} d. "

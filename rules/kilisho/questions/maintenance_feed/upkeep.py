@@ -5,8 +5,11 @@ from __future__ import annotations
 import datetime as dt
 import math
 
+from kilisho.farm import Ledger
+from kilisho.formulas.arrays import least
 from kilisho.questions.answers import Answer, in_cubic_metres, in_days, in_kilograms, in_litres, in_years, known, plus_days
 from kilisho.questions.maintenance_feed.work import Work
+from kilisho.ranges import Uncertain
 
 YEAR = 365.25
 CENTURY = 100 * YEAR
@@ -21,8 +24,8 @@ CLEAN_FEED = (
 
 def upkeep(work: Work) -> Answer:
     """Storing between feedings, catching up, grit and desludging."""
-    ledger, values, asked = work.ledger, work.ledger.values, work.asked
-    every, normal = asked.feeding.every, values["feed_mass_per_day"] * asked.feeding.every
+    ledger, asked = work.ledger, work.asked
+    every = asked.feeding.every
     extra = ledger.practice("catch_up_share")
     to_make_up = math.ceil(asked.feeding.missed / extra - 1e-9)
     return {
@@ -35,46 +38,34 @@ def upkeep(work: Work) -> Answer:
         },
         "catching_up": {
             "missed_feedings": asked.feeding.missed,
-            "largest_feeding": in_kilograms(normal * (1 + extra)),
+            "largest_feeding": in_kilograms(*ledger.uncertain("feed_mass_per_day").times(every * (1 + extra)).told),
             "feedings_to_make_up": to_make_up,
             "text": f"Never feed at once what was missed: at most {extra * 100:.0f} % more than usual; pause if the gas falls or sours.",
         },
         "grit": {
-            "sludge_per_year": in_litres(values["sludge_per_day"] * YEAR),
-            **known(desludging_interval=_desludging_told(work)),
+            "sludge_per_year": in_litres(*ledger.uncertain("sludge_per_day").times(YEAR).told),
+            **known(desludging_interval=_desludging_told(ledger)),
             **_sludge_so_far(work),
             "clean_feed": list(CLEAN_FEED),
         },
     }
 
 
-def _desludging_told(work: Work) -> Answer | None:
-    """Time until the sludge is due, with the most and least that the feeds may settle; None where nothing settles."""
-    values = work.ledger.values
-    if not values["sludge_per_day"]:
-        return None
-    ends = [_grit(work, side) for side in ("high", "low")]
-    low, high = (values["desludging_interval"] * values["grit_per_day"] / grit if grit else None for grit in ends)
-    return in_years(values["desludging_interval"], low, high)
-
-
-def _grit(work: Work, side: str) -> float:
-    """What settles per day if all feeds settle at one end of their range."""
-    shares = [getattr(one, side)["settling_share"] for one in work.fed]
-    ash = [one.mass * one.values["total_solids"] * (1 - one.values["volatile_solids_share"]) for one in work.fed]
-    return float(sum(mass * share for mass, share in zip(ash, shares, strict=True)))
+def _desludging_told(ledger: Ledger) -> Answer | None:
+    """Time until the sludge is due; None where nothing settles."""
+    return in_years(*ledger.of("desludging_interval")) if ledger.values["sludge_per_day"] else None
 
 
 def _sludge_so_far(work: Work) -> Answer:
     """What has settled over the digester's age and the retention that is left; empty where the age is not stated."""
-    age, values = work.asked.digester.age, work.ledger.values
+    age = work.asked.digester.age
     if age is None:
         return {}
-    settled = min(age * values["sludge_per_day"], values["working_volume"])
-    return {
-        "sludge_so_far": in_cubic_metres(settled),
-        "retention_left": in_days((values["working_volume"] - settled) / values["slurry_per_day"]),
-    }
+    sludge, working = work.ledger.uncertain("sludge_per_day"), work.ledger.uncertain("working_volume")
+    settled = Uncertain(min(age * sludge.value, working.value), least(age * sludge.samples, working.samples))
+    slurry = work.ledger.uncertain("slurry_per_day")
+    left = Uncertain((working.value - settled.value) / slurry.value, (working.samples - settled.samples) / slurry.samples)
+    return {"sludge_so_far": in_cubic_metres(*settled.told), "retention_left": in_days(*left.told)}
 
 
 def _operation(work: Work, every: float) -> Answer:

@@ -8,6 +8,7 @@ from typing import Any
 from kilisho.farm import Ledger
 from kilisho.questions.feeding import NO_URINE
 from kilisho.questions.herd import Supply
+from kilisho.ranges import certain
 
 URINE = "cattle_urine"
 
@@ -22,23 +23,25 @@ def take_urine(urine: Any, supply: Supply, ledger: Ledger) -> None:
     ledger.put(**NO_URINE, urine_gathered=0.0, urine_limited_by="gathered")
     if urine is None or not urine.collected:
         return
-    gathered = urine.volume if urine.volume is not None else supply.urine
+    gathered = certain(urine.volume) if urine.volume is not None else supply.urine
     per_volume = _per_volume(ledger)
     limits = {
-        "gathered": gathered,
+        "gathered": gathered.value,
         "largest_share_of_liquid": ledger.practice("largest_urine_share") * ledger.values["liquid_per_day"],
         "carbon_to_nitrogen": _within_carbon_to_nitrogen(ledger, per_volume),
     }
     limited_by = min(limits, key=lambda name: limits[name])
     used = limits[limited_by]
     brought = {f"urine_{name}_per_day": used * value for name, value in per_volume.items()}
-    ledger.put(urine_gathered=gathered, urine_limited_by=limited_by, urine_per_day=used, **brought)
+    ledger.put(urine_gathered=gathered.value, urine_limited_by=limited_by, urine_per_day=used, **brought)
+    ledger.sample(urine_gathered=gathered.samples)
 
 
 def _per_volume(ledger: Ledger) -> dict[str, float]:
     """Mass, solids, nitrogen, carbon and ammonium nitrogen in a cubic metre of urine [kg]."""
     figures = ledger.shelf.substrates[URINE].typical
-    ledger.assumptions += [ledger.shelf.assumption("substrates", URINE, field) for field in ("total_solids", "nitrogen", "bulk_density")]
+    for field in ("total_solids", "nitrogen", "bulk_density", "carbon_to_nitrogen"):
+        ledger.figure("substrates", URINE, field)
     mass = figures["bulk_density"]
     solids = mass * figures["total_solids"]
     nitrogen = solids * figures["nitrogen_share"]

@@ -11,8 +11,8 @@ from kilisho.questions import refusals
 from kilisho.questions.carrying import lifted_load
 from kilisho.questions.climate import Warmth, warmth_of
 from kilisho.questions.digester import take_digester
-from kilisho.questions.feeding import Fed, feed_facts, menu_of, scale_to, totals, water_to_feed
-from kilisho.questions.gas import CONDITIONS, gas_of, gas_range
+from kilisho.questions.feeding import Fed, feed_facts, menu_of, scale_to, take_totals, water_to_feed
+from kilisho.questions.gas import take_gas
 from kilisho.questions.herd import Supply, supply_of
 from kilisho.questions.maintenance_feed.urine import take_urine
 from kilisho.questions.stated_facts import all_facts, values_by_id
@@ -45,8 +45,6 @@ class Work:
     supply: Supply
     fed: list[Fed]
     warmth: Warmth
-    low: dict[str, float]
-    high: dict[str, float]
 
 
 def work_out(asked: Any, ledger: Ledger) -> Work:
@@ -59,7 +57,7 @@ def work_out(asked: Any, ledger: Ledger) -> Work:
     ledger.practice("slurry_ph", "unknown_slurry_ph")
     for figure in ("grit_held_in_mixing_tank", "sludge_density", "sludge_allowance"):
         ledger.practice(figure)
-    supply = supply_of(asked.herd, ledger)
+    supply = supply_of(asked.herd, ledger, with_urine=asked.urine is not None and asked.urine.collected and asked.urine.volume is None)
     warmth = warmth_of(asked.climate, ledger)
     menu = menu_of(asked.feed, supply, ledger)
     fed = menu.fed
@@ -67,29 +65,21 @@ def work_out(asked: Any, ledger: Ledger) -> Work:
     if not menu.known:
         ledger.choose("feed_mass_per_day", "design_retention", "Nothing says how much is fed: it is what keeps the design retention.")
         _feed_what_retention_asks(fed, ledger, warmth)
-    ledger.put(**totals(fed, ledger))
+    take_totals(fed, ledger)
     ledger.solve(*FLOWS)
     take_urine(asked.urine, supply, ledger)
-    low, high = _gas(fed, ledger, warmth)
+    take_gas(fed, ledger)
     balances = ledger.solve(*BALANCES)
     if balances["digestate_mass_per_day"] <= 0:
         raise RefusedError([Fault(("feed",), "gas_exceeds_feed", "with these properties more would leave as gas than is fed")])
     if balances["sludge_per_day"]:
         ledger.solve("desludging_interval")
-    return Work(asked, ledger, structure_id, structure, supply, fed, warmth, low, high)
+    return Work(asked, ledger, structure_id, structure, supply, fed, warmth)
 
 
 def _feed_what_retention_asks(fed: list[Fed], ledger: Ledger, warmth: Warmth) -> None:
-    retention = ledger.shelf.curve("design_retention", warmth.mean)[1]
-    ledger.assumptions.append(ledger.shelf.assumption("curves", "design_retention", "design_retention_time"))
-    scale_to(fed, ledger.values["working_volume"] / retention, ledger)
-
-
-def _gas(fed: list[Fed], ledger: Ledger, warmth: Warmth) -> tuple[dict[str, float], dict[str, float]]:
-    """The day's gas at typical properties into the ledger, and at all low and all high ones."""
-    conditions = {name: ledger.values[name] for name in CONDITIONS}
-    ledger.put(**gas_of(fed, conditions))
-    return gas_range(fed, conditions, ledger, (warmth.low, warmth.high))
+    retention = ledger.curve("design_retention", "design_retention_time", warmth.mean)[1]
+    scale_to(fed, ledger.uncertain("working_volume").times(1 / retention), ledger)
 
 
 def _refuse(asked: Any) -> None:
@@ -133,5 +123,5 @@ def _supply_fact(work: Work) -> dict[str, float]:
     supply = work.supply.by_substrate
     if work.asked.herd and not any(supply.get(one.id) for one in work.fed):
         return {"supply_sufficiency": 0.0}
-    covered = [supply[one.id] / one.mass for one in work.fed if one.id in supply and one.mass > 0]
+    covered = [supply[one.id].value / one.mass for one in work.fed if one.id in supply and one.mass > 0]
     return {"supply_sufficiency": min(covered)} if covered else {}

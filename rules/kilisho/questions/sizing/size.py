@@ -5,8 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from kilisho.faults import Fault, RefusedError
-from kilisho.questions.feeding import NO_URINE, slurry_of, totals
-from kilisho.questions.gas import CONDITIONS, gas_of, gas_range
+from kilisho.questions.feeding import NO_URINE, scale_by, slurry_of, take_totals
+from kilisho.questions.gas import gas_of, take_gas
 from kilisho.questions.sizing.work import Work
 
 DERIVED = ("slurry_per_day", "slurry_total_solids", "hydraulic_retention_time", "organic_loading_rate")
@@ -21,8 +21,6 @@ class Sized:
     limited_by: str
     needed: float
     total: float
-    low: dict[str, float]
-    high: dict[str, float]
     sides: dict[str, float]
     water_sufficiency: float | None
 
@@ -49,28 +47,16 @@ def size(work: Work) -> Sized:
     ledger.put(total_volume=total)
     ledger.practice("gas_storage_of_daily_gas")
     ledger.solve("working_volume", "gas_storage_volume", *DERIVED, "water_per_day")
-    low, high = _run(work)
+    take_gas(work.fed, ledger)
     ledger.solve("gas_storage_needed")
-    return Sized(limited_by, needed, total, low, high, sides, _water_sufficiency(work, sides))
+    return Sized(limited_by, needed, total, sides, _water_sufficiency(work, sides))
 
 
 def _feed(work: Work, scale: float) -> None:
     """Scale the feed to ``scale`` times its stated (or unit) amount and put its totals into the ledger."""
-    for one in work.fed:
-        one.mass *= scale
-    work.ledger.put(**totals(work.fed, work.ledger), **NO_URINE)
-
-
-def _run(work: Work) -> tuple[dict[str, float], dict[str, float]]:
-    values = work.ledger.values
-    conditions = {name: values[name] for name in CONDITIONS}
-    work.ledger.put(**gas_of(work.fed, conditions))
-    return gas_range(work.fed, conditions, work.ledger, (_colder(work, work.warmth.low), _colder(work, work.warmth.high)))
-
-
-def _colder(work: Work, mean: float) -> float:
-    """The coldest month's temperature for a mean at one end of its range."""
-    return mean - (work.warmth.mean - work.warmth.coldest) if work.warmth.known else mean
+    scale_by(work.fed, scale)
+    take_totals(work.fed, work.ledger)
+    work.ledger.put(**NO_URINE)
 
 
 def _sides(work: Work) -> dict[str, float]:

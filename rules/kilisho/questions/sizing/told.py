@@ -34,7 +34,7 @@ def told(work: Work, sized: Sized) -> Answer:
         "feed_per_day": in_kilograms_per_day(values["feed_mass_per_day"]),
         "water_per_day": in_litres_per_day(values["water_per_day"]),
         "slurry_per_day": in_litres_per_day(values["slurry_per_day"]),
-        "biogas_per_day": in_cubic_metres_per_day(gas, sized.low["biogas_per_day"], sized.high["biogas_per_day"]),
+        "biogas_per_day": in_cubic_metres_per_day(*work.ledger.of("biogas_per_day")),
         **_against_demand(work, gas),
         "digester_temperature": work.warmth.told(),
         **{f"from_{name}": _side(work, sized, scale) for name, scale in sized.sides.items()},
@@ -44,9 +44,7 @@ def told(work: Work, sized: Sized) -> Answer:
 
 
 def _storage_needed(work: Work) -> Answer:
-    ledger, gas = work.ledger, work.ledger.values["biogas_per_day"]
-    low, high = (side["gas_storage_of_daily_gas"] * gas for side in (ledger.low, ledger.high))
-    return in_cubic_metres(ledger.values["gas_storage_needed"], low, high)
+    return in_cubic_metres(*work.ledger.of("gas_storage_needed"))
 
 
 def _needed_range(work: Work, sized: Sized) -> tuple[float, float]:
@@ -64,7 +62,8 @@ def _rule_of_thumb(work: Work) -> Answer:
     """The total volume that the trade would build for this feed, with the reason why it differs."""
     ledger, feed = work.ledger, work.ledger.values["feed_mass_per_day"]
     usual = ledger.practice("dung_per_plant_volume")
-    low, high = feed / ledger.high["dung_per_plant_volume"], feed / ledger.low["dung_per_plant_volume"]
+    reading = ledger.shelf.reading("figures", "dung_per_plant_volume", "dung_per_plant_volume")
+    low, high = feed / reading.high, feed / reading.low
     return {
         "total_volume": in_cubic_metres(feed / usual, low, high),
         "why": f"The trade sizes by dung per plant volume whatever the temperature; this size keeps {work.retention[1]:.0f} d of retention "

@@ -41,6 +41,7 @@ def work_out(asked: Any, ledger: Ledger) -> Work:
     supply = supply_of(asked.herd, ledger)
     warmth = warmth_of(asked.climate, ledger)
     ledger.put(digester_temperature=warmth.coldest)
+    ledger.sample(digester_temperature=warmth.uncertain.samples - (warmth.mean - warmth.coldest if warmth.known else 0.0))
     menu = menu_of(asked.feed, supply, ledger)
     water_to_feed(menu.fed, asked.dilution, ledger)
     retention = _retention(asked, ledger, warmth, menu.fed)
@@ -52,8 +53,7 @@ def _retention(asked: Any, ledger: Ledger, warmth: Warmth, fed: list[Fed]) -> tu
     if asked.hydraulic_retention_time is not None:
         wanted = asked.hydraulic_retention_time
         return wanted, wanted, wanted
-    low, usual, high = ledger.shelf.curve("design_retention", warmth.coldest)
-    ledger.assumptions.append(ledger.shelf.assumption("curves", "design_retention", "design_retention_time"))
+    low, usual, high = ledger.curve("design_retention", "design_retention_time", warmth.coldest)
     solids = [one.mass * one.values["total_solids"] for one in fed]
     factor = sum(s * one.entry.retention_factor.typical for s, one in zip(solids, fed, strict=True)) / sum(solids)
     return low * factor, usual * factor, high * factor

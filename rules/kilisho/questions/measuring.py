@@ -1,0 +1,24 @@
+"""What is worth measuring first: the inputs whose measurement would narrow an answer most."""
+
+from __future__ import annotations
+
+from kilisho.farm import Ledger
+from kilisho.questions.answers import Answer, in_whole_percent
+from kilisho.ranges import Numeric
+
+
+def measure_first(ledger: Ledger, **answers: Numeric) -> list[Answer]:
+    """For each answer, given by name with its samples, the few inputs that a farm can measure and that narrow it most."""
+    texts = ledger.shelf.data.practice.measurements
+    return [
+        {
+            "quantity": reading.quantity,
+            **({"of": reading.of} if reading.of else {}),
+            "answer": answer,
+            "explains": in_whole_percent(share.explains),
+            "narrows": in_whole_percent(share.narrows),
+            "how": texts[reading.quantity].text,
+        }
+        for answer, samples in answers.items()
+        for reading, share in ledger.leading(samples)
+    ]
