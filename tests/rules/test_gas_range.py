@@ -80,8 +80,8 @@ def test_the_growth_kinetics_widen_the_range_upwards_and_bound_it() -> None:
     share = float(chen_hashimoto_share(25.0, retention, parameter)) / 0.6 / float(normal_factor(25.0, 101325.0))
     potential, reach = data.substrates["cattle_dung"].methane_potential, data.practice.figures["growth_model_reach"]
     high = answer["biogas_per_day"]["high"]
-    value, grown = answer["biogas_per_day"]["value"], solids * potential.typical * reach.typical * share
-    assert value + 0.7 * (grown - value) < high < solids * potential.most * reach.most * share
+    promised, grown = answer["biogas_per_day"]["value"], solids * potential.typical * reach.typical * share
+    assert promised + 0.7 * (grown - promised) < high < solids * potential.most * reach.most * share
     cold = ask("maintenance-feed", like(FEED, climate={"digester_temperature": 19.9}))["biogas_per_day"]
     assert high / answer["biogas_per_day"]["value"] > cold["high"] / cold["value"]
 
