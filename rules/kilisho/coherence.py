@@ -18,6 +18,7 @@ def incoherences(data: RulebookData) -> Iterator[tuple[PathInPack, str]]:
             yield path, f"one of the {section} listed under {section}:, not {name!r}"
     yield from _condition_faults(data)
     yield from _unreadable(data)
+    yield from _disordered_ph(data)
     yield from _doubled_places(data)
     yield from _unchecked_structures(data)
 
@@ -80,6 +81,18 @@ def _unreadable(data: RulebookData) -> Iterator[tuple[PathInPack, str]]:
     for name, structure in data.structures.items():
         missing = [ratio for ratio in RATIOS[structure.geometry.shape] if ratio not in structure.geometry.ratios]
         yield from ((("structures", name, "geometry", "ratios"), f"{ratio} for this shape") for ratio in missing)
+
+
+# A slope of growth needs room between its two pH in every draw from their ranges.
+PH_THAT_FALL = ("upper_ph", "lower_ph"), ("acidifiers_upper_ph", "acidifiers_lower_ph"), ("lower_ph", "acidifiers_lower_ph")
+LEAST_ROOM = 0.1
+
+
+def _disordered_ph(data: RulebookData) -> Iterator[tuple[PathInPack, str]]:
+    """Limits of pH whose ranges overlap: the process model would divide by nothing or turn the limit round."""
+    for upper, lower in PH_THAT_FALL:
+        if getattr(data.process, upper).least < getattr(data.process, lower).most + LEAST_ROOM:
+            yield ("process", upper), f"a lowest value at least {LEAST_ROOM} above the highest of {lower}"
 
 
 def _doubled_places(data: RulebookData) -> Iterator[tuple[PathInPack, str]]:

@@ -10,6 +10,7 @@ from typing import Any, cast
 import numpy as np
 
 from kilisho.formulas import digester, feed, first_fill
+from kilisho.process import Parameters
 from kilisho.quantities import Graph, collect
 from kilisho.ranges import Array, Numeric, Share, Uncertain, about, leading, sampled
 from kilisho.rulebook import Curve, Property, RulebookData
@@ -167,6 +168,11 @@ class Shelf:
                 describe(name, substrate, figure) if figure else {"quantity": name, "of": substrate, "value": 0.0, "unit": "1"}
             )
         return self._described[key]
+
+    @cached_property
+    def process(self) -> Parameters:
+        """The parameters of the process model at their typical values; ``dataclasses.replace`` puts sampled ones in their place."""
+        return Parameters(**{name: getattr(self.data.process, name).typical for name in type(self.data.process).model_fields})
 
     @cached_property
     def ids(self) -> dict[str, tuple[str, ...]]:

@@ -27,6 +27,9 @@ DEEPEST_NESTING = 30
 _SECTIONS_OF_ENTRIES = ("sources", "substrates", "animals", "structures", "appliances", "facts", "checks", "cautions")
 _SECTIONS_OF_PRACTICE = ("containers", "covers", "curves", "figures")
 
+# How many steps of a path lead to what a layer replaces whole: section, id, field.
+_FIELD_DEPTHS: dict[str | int, int] = {"practice": 4, "process": 2}
+
 Path_ = tuple[str | int, ...]
 
 
@@ -195,6 +198,8 @@ def _merge(contents: Sequence[dict[str, Any]]) -> dict[str, Any]:
                     _merge_entries(merged["practice"].setdefault(part, {}), rows) if isinstance(rows, dict) else merged["practice"].update(
                         {part: rows}
                     )
+            elif section == "process" and isinstance(entries, dict):
+                _merge_entries(merged, {"process": entries})
             else:
                 merged[section] = entries
     return merged
@@ -217,7 +222,7 @@ def _merge_entries(into: dict[str, Any], entries: Mapping[str, Any]) -> None:
 
 def _located(layers: Sequence[_Layer], path: Path_, expected: str) -> PackFault:
     """The fault at the file that has the last word on the field, at the line of the longest part of ``path`` that it states."""
-    field_depth = 4 if path[:1] == ("practice",) else 3
+    field_depth = _FIELD_DEPTHS.get(path[0] if path else "", 3)
     for depth in range(min(field_depth, len(path)), 0, -1):
         for layer in reversed(layers):
             if path[:depth] in layer.lines:

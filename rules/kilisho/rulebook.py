@@ -140,6 +140,9 @@ if TYPE_CHECKING:
     Rate = Property
     SpecificFlow = Property
     GasUseRate = Property
+    PartOfOne = Property
+    PositiveConcentration = Property
+    Ph = Property
 else:
     Share = _of("share", 0, 1)
     PositiveShare = _of("share", 1e-5, 1)
@@ -158,6 +161,9 @@ else:
     Rate = _of("rate", 0, 10)
     SpecificFlow = _of("specific_flow", 0, 1)
     GasUseRate = _of("gas_use_rate")
+    PartOfOne = _of("share", 1e-3, 0.99)
+    Ph = _of("number", 1, 13)
+    PositiveConcentration = _of("density", 1e-4)
 
 
 class Source(Entry):
@@ -205,6 +211,9 @@ class Substrate(Named):
     methane_share: PositiveShare = Field(description="Methane in the biogas, by volume.")
     methane_potential: GasYield = Field(description="Ultimate methane, normal volume per mass of volatile solids.")
     degradation_rate: PositiveRate = Field(description="First-order rate at 20 Cel in an unstirred digester.")
+    quick_share: Share | None = Field(
+        None, description="Part of the degradable matter that sours on the day of feeding (sugar, starch); none when absent."
+    )
     settling_share: Share = Field(description="Part of the ash that settles as grit.")
     dilution: Dilution
     growth_model: Literal["cattle", "swine"] | None = Field(
@@ -343,6 +352,33 @@ class Practice(Entry):
     )
 
 
+class Process(Entry):
+    """What the process model must be told of microbes and feeds; the same names as ``kilisho.process.Parameters``."""
+
+    growth_factor: PositiveNumber = Field(description="Multiplies the greatest growth rate of the methanogens.")
+    cell_yield: PartOfOne = Field(description="Cells grown per acids taken up, both as chemical oxygen demand.")
+    half_saturation: PositiveConcentration = Field(description="Acids at half the growth, as chemical oxygen demand.")
+    decay_share: PartOfOne = Field(description="Decay of the methanogens, share of their greatest growth rate.")
+    free_ammonia_limit: PositiveConcentration = Field(description="Free ammonia nitrogen that halves growth.")
+    upper_ph: Ph = Field(description="pH at which growth begins to fall.")
+    lower_ph: Ph = Field(description="pH at which 5 % of the growth is left.")
+    acidifiers_upper_ph: Ph = Field(description="pH at which the forming of acids begins to fall.")
+    acidifiers_lower_ph: Ph = Field(description="pH at which 5 % of the forming of acids is left.")
+    ammonia_need: Density = Field(description="Ammonia nitrogen that halves growth for want of it.")
+    early_gas_share: Share = Field(description="Part of the carbon dioxide that comes as acids are formed.")
+    gas_held: PositiveNumber = Field(description="Volume of dissolved carbon dioxide per volume of slurry under that gas.")
+    oxygen_demand: Number = Field(description="Chemical oxygen demand of volatile solids, kg/kg.")
+    methanogens_of_ruminants: Number = Field(description="Methanogens in the volatile solids of fresh dung of ruminants, kg/kg.")
+    methanogens_of_others: Number = Field(description="Methanogens in the volatile solids of other fresh feeds, kg/kg.")
+    base_of_dung: Number = Field(description="Positive charge of dung that makes alkalinity, over that of its potassium.")
+    base_of_others: Number = Field(description="The same for feeds that are not dung.")
+    early_ammonium_share: Share = Field(description="Ammonium in the nitrogen of fresh feed over that after digestion.")
+    slurry_methanogens: Density = Field(description="Methanogens in working cattle slurry, as chemical oxygen demand.")
+    slurry_acids: Density = Field(description="Acids in working cattle slurry, as chemical oxygen demand.")
+    slurry_ammonia: Density = Field(description="Ammonia nitrogen in working cattle slurry.")
+    slurry_fixed_alkalinity: Density = Field(description="Alkalinity of working cattle slurry beside ammonia's, as calcium carbonate.")
+
+
 def _any_kind(value: Any) -> Any:
     if not isinstance(value, dict) or value.get("kind") not in KINDS:
         raise PydanticCustomError("unknown_kind", "kind must be one of {kinds}", {"kinds": ", ".join(KINDS)})
@@ -472,6 +508,7 @@ class RulebookData(Entry):
     structures: dict[Identifier, Structure]
     appliances: dict[Identifier, Appliance]
     practice: Practice
+    process: Process
     facts: dict[Identifier, Fact]
     checks: dict[Identifier, Check]
     cautions: dict[Identifier, Caution]

@@ -19,16 +19,19 @@ os.environ.setdefault("OMP_NUM_THREADS", "1")
 
 import numpy as np  # noqa: E402
 
+from kilisho.farm import Shelf  # noqa: E402
+from kilisho.packs import load  # noqa: E402
 from kilisho.process import Conditions, Feedstock, History, feedstock, mixed, simulate, working_slurry  # noqa: E402
 
 DAYS = 365
+PARAMETERS = Shelf(load().data).process
 
 
 def dung(rng: np.random.Generator, farms: int) -> Feedstock:
     """One substrate with the spread of a sample of farms."""
     return feedstock(
         biogas_yield=rng.uniform(0.20, 0.31, farms), degradation_rate=rng.uniform(0.006, 0.020, farms), methane_share=0.6,
-        nitrogen=0.0225, ammonium_share=0.6, potassium=0.014, starts_unaided=True, of_dung=True,
+        nitrogen=0.0225, ammonium_share=0.6, potassium=0.014, starts_unaided=True, of_dung=True, parameters=PARAMETERS,
     )  # fmt: skip
 
 
@@ -40,7 +43,7 @@ def case(farms: int, substrates: int) -> tuple[History, Conditions]:
     solids = 60.0 / substrates * slurry[:, None, :] * rng.uniform(0.8, 1.2, (DAYS, substrates, farms))
     season = 22.0 - 5.0 * np.cos(2 * np.pi * np.arange(DAYS) / DAYS)
     temperature = season[:, None] + rng.uniform(-3, 3, farms)
-    history = History(mixed(*[dung(rng, farms) for _ in range(substrates)]), solids, slurry, working_slurry(1.0))
+    history = History(mixed(*[dung(rng, farms) for _ in range(substrates)]), solids, slurry, working_slurry(1.0, PARAMETERS))
     return history, Conditions(rng.uniform(5.5, 7.0, farms), temperature)
 
 
@@ -50,7 +53,7 @@ def measure(farms: int, substrates: int, repeats: int) -> tuple[float, float]:
     taken = []
     for _ in range(repeats):
         processor, clock = time.process_time(), time.perf_counter()
-        simulate(history, conditions)
+        simulate(history, conditions, PARAMETERS)
         taken.append((time.process_time() - processor, time.perf_counter() - clock))
     return min(one for one, _ in taken), min(one for _, one in taken)
 

@@ -13,12 +13,12 @@ import numpy as np
 import numpy.typing as npt
 import pytest
 from scipy.optimize import curve_fit
-from tests.reference.process_runs import of_pack
+from tests.reference.process_runs import PARAMETERS, of_pack
 from tests.reference.record import check, note
 
 from kilisho.formulas.kinetics import batch_share
 from kilisho.process import Conditions, Feedstock, History, Run, Start, simulate, working_slurry
-from kilisho.process.kinetics import METHANE_PER_COD
+from kilisho.process.parameters import METHANE_PER_COD
 
 HAFNER = "Hafner et al. 2019, experiment 1A (as printed), process model"
 TRADE = "Fact of the trade (common practice, no source), process model"
@@ -41,7 +41,7 @@ def bottle(potential: float, rate: float) -> npt.NDArray[np.float64]:
     solids, slurry = np.zeros((32, 1, 1)), np.zeros((32, 1))
     slurry[0], solids[0] = 0.5, 5.0
     start = Start(volume=0.5, methanogens=8.0, ammonia=1.0, strong_cations=40.0)
-    run = simulate(History(feed, solids, slurry, start), Conditions(1.0, WARM))
+    run = simulate(History(feed, solids, slurry, start), Conditions(1.0, WARM), PARAMETERS)
     return np.interp(DAYS, np.arange(33.0), np.concatenate([[0.0], np.cumsum(run.methane[:, 0])])) / 5.0 * 1000
 
 
@@ -60,8 +60,8 @@ def batches(warm: npt.NDArray[np.float64]) -> Run:
     """A batch of typical cattle dung with a third of starter slurry at each temperature [Cel]."""
     solids, slurry = np.zeros((60, 1, warm.size)), np.zeros((60, warm.size))
     slurry[0], solids[0] = 2 / 3, 60.0 * 2 / 3
-    history = History(of_pack("cattle_dung"), solids, slurry, working_slurry(np.full(warm.size, 1 / 3)))
-    return simulate(history, Conditions(1.0, np.repeat(warm[None, :], 60, axis=0)))
+    history = History(of_pack("cattle_dung"), solids, slurry, working_slurry(np.full(warm.size, 1 / 3), PARAMETERS))
+    return simulate(history, Conditions(1.0, np.repeat(warm[None, :], 60, axis=0)), PARAMETERS)
 
 
 def test_three_quarters_of_a_batch_in_the_first_half() -> None:

@@ -17,13 +17,13 @@ from dataclasses import replace
 
 import numpy as np
 import pytest
-from tests.reference.process_runs import fed_steadily, of_pack, yield_of
+from tests.reference.process_runs import PARAMETERS, fed_steadily, of_pack, yield_of
 from tests.reference.record import check
 
 from kilisho.formulas.kinetics import chen_hashimoto_cattle_parameter, chen_hashimoto_share
 from kilisho.formulas.theoretical_yield import buswell
-from kilisho.process import Conditions, Feedstock, History, Kinetics, simulate, working_slurry
-from kilisho.process.kinetics import METHANE_PER_COD
+from kilisho.process import Conditions, Feedstock, History, simulate, working_slurry
+from kilisho.process.parameters import METHANE_PER_COD
 
 BUSWELL = "Buswell and Mueller 1952 (recalled, to be confirmed), process model"
 WASHOUT = "Chen and Hashimoto 1980 (recalled, to be confirmed), process model"
@@ -47,8 +47,8 @@ def test_washout(temperature: float, days: float) -> None:
     one, long = np.ones((1, 1)), 300
     feed = Feedstock(one, one, one, 0.6 * one, 0 * one, 0.02 * one, 0 * one, 0 * one, 20 * one, 0 * one)
     slurry = np.repeat(1 / retention[None, :], long, axis=0)
-    history = History(feed, 30.0 * slurry[:, None, :], slurry, working_slurry(1.0))
-    run = simulate(history, Conditions(1.0, temperature), Kinetics(free_ammonia_limit=1e6))
+    history = History(feed, 30.0 * slurry[:, None, :], slurry, working_slurry(1.0, PARAMETERS))
+    run = simulate(history, Conditions(1.0, temperature), replace(PARAMETERS, free_ammonia_limit=1e6))
     lives = run.cod_as_methane[-1] > 0.1 * run.cod_in[-1]
     assert not lives[0]
     assert lives[-1]

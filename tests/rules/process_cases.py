@@ -9,11 +9,14 @@ import numpy.typing as npt
 from scipy.integrate import solve_ivp
 from scipy.optimize import brentq
 
+from kilisho.farm import Shelf
 from kilisho.formulas.ammonia import ammonia_pka
-from kilisho.process import Conditions, Feedstock, History, Kinetics, Run, Start, feedstock, mixed, simulate, working_slurry
+from kilisho.packs import load
+from kilisho.process import Conditions, Feedstock, History, Parameters, Run, Start, feedstock, mixed, simulate, working_slurry
 
 Array = npt.NDArray[np.float64]
 
+PARAMETERS = Shelf(load().data).process
 SOLIDS = 60.0
 CATTLE: dict[str, Any] = {
     "biogas_yield": 0.25, "degradation_rate": 0.009, "methane_share": 0.60, "nitrogen": 0.0225, "ammonium_share": 0.60,
@@ -29,9 +32,14 @@ KITCHEN: dict[str, Any] = {
 }  # fmt: skip
 
 
+def of(figures: dict[str, Any], **changes: Any) -> Feedstock:
+    """A substrate of these figures, with changes."""
+    return feedstock(**{"parameters": PARAMETERS, **figures, **changes})
+
+
 def cattle(**changes: Any) -> Feedstock:
     """Dairy cattle dung of the base pack, with changes."""
-    return feedstock(**{**CATTLE, **changes})
+    return of(CATTLE, **changes)
 
 
 def steady(days: int, volume: float, retention: float, solids: float = SOLIDS) -> tuple[Array, Array]:
@@ -49,21 +57,21 @@ def charge(days: int, volume: float, solids: float = SOLIDS) -> tuple[Array, Arr
 
 def healthy(volume: float = 6.0) -> Start:
     """A full digester in good health, without gas of its own left."""
-    return working_slurry(volume)
+    return working_slurry(volume, PARAMETERS)
 
 
 def run_of(  # noqa: PLR0917
     feeds: tuple[Array, Array], temperature: Any = 25.0, start: Start | None = None, feed: Feedstock | None = None, tanks: int = 1,
-    substeps: int = 8, volume: Any = 6.0, kinetics: Kinetics | None = None,
+    substeps: int = 8, volume: Any = 6.0, parameters: Parameters = PARAMETERS,
 ) -> Run:  # fmt: skip
     """A run of the model on invented conditions."""
     history = History(feed or cattle(), *feeds, start or Start())
-    return simulate(history, Conditions(volume, temperature, tanks), kinetics, substeps)
+    return simulate(history, Conditions(volume, temperature, tanks), parameters, substeps)
 
 
 def both(first: dict[str, Any], second: dict[str, Any]) -> Feedstock:
     """Two substrates."""
-    return mixed(feedstock(**first), feedstock(**second))
+    return mixed(of(first), of(second))
 
 
 # The equations once more, for one stirred tank and one substrate, as a plain system for scipy: degradable, acids, methanogens, ammonia,
@@ -96,30 +104,30 @@ def _limit(ph: float, upper: float, lower: float) -> float:
 class Reference:
     """One tank, one substrate, one farm by scipy's Radau with tight tolerances."""
 
-    def __init__(self, feed: Feedstock, volume: float, temperature: float, kinetics: Kinetics) -> None:
-        self.feed, self.volume, self.temperature, self.kinetics = feed, volume, temperature, kinetics
+    def __init__(self, feed: Feedstock, volume: float, temperature: float, parameters: Parameters) -> None:
+        self.feed, self.volume, self.temperature, self.parameters = feed, volume, temperature, parameters
         self.rate = float(feed.rate[0, 0]) * 1.106 ** (temperature - 20)
         self.growth = 0.013 * temperature - 0.129 if temperature >= 15 else 0.066 * np.exp(0.013 / 0.066 * (temperature - 15))
         share = float(feed.methane_share[0, 0])
-        self.gas = 0.35 * (1 - kinetics.cell_yield) * (1 - share) / share
+        self.gas = 0.35 * (1 - parameters.cell_yield) * (1 - share) / share
         self.released = float(feed.releasable[0, 0] / feed.degradable[0, 0])
 
     def change(self, _time: float, state: Array, cations: float) -> list[float]:
         degradable, acids, cells, ammonia, waiting, _methane, _carbon, over = state
-        kinetics, held = self.kinetics, self.volume
+        parameters, held = self.parameters, self.volume
         nitrogen = ammonia / held / 0.014
         ions = hydrogen_by_bracketing(self.temperature, (nitrogen, cations, max(acids, 0.0) / held / 0.064), over)
         ph = 3 - np.log10(ions)
         ammonium = 10 ** (3 - ammonia_pka(self.temperature))
         free = ammonia / held * ammonium / (ammonium + ions)
         forming = self.rate * _limit(ph, 5.5, 4.0) * degradable
-        left = _limit(ph, 6.8, 6.0) * nitrogen / (nitrogen + kinetics.ammonia_need / 0.014) / (1 + free / kinetics.free_ammonia_limit)
-        taken = self.growth / kinetics.cell_yield * left * cells * acids / (kinetics.half_saturation * held + acids)
-        grown, gas = kinetics.cell_yield * taken, self.gas * forming
+        left = _limit(ph, 6.8, 6.0) * nitrogen / (nitrogen + parameters.ammonia_need / 0.014) / (1 + free / parameters.free_ammonia_limit)
+        taken = self.growth / parameters.cell_yield * left * cells * acids / (parameters.half_saturation * held + acids)
+        grown, gas = parameters.cell_yield * taken, self.gas * forming
         late = waiting * taken / max(acids, 1e-12)
-        methane, carbon = 0.35 * (1 - kinetics.cell_yield) * taken, gas * 2 / 3 + late
-        moved = (carbon - over * (methane + carbon)) / (kinetics.gas_held * held)
-        decay = kinetics.decay_share * self.growth
+        methane, carbon = 0.35 * (1 - parameters.cell_yield) * taken, gas * 2 / 3 + late
+        moved = (carbon - over * (methane + carbon)) / (parameters.gas_held * held)
+        decay = parameters.decay_share * self.growth
         released = self.released * forming - 14 / 160 * grown
         return [-forming, forming - taken, grown - decay * cells, released, gas / 3 - late, methane, carbon, moved]
 

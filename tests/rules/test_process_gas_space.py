@@ -7,7 +7,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 from scipy.integrate import solve_ivp
-from tests.rules.process_cases import cattle, charge, healthy, run_of
+from tests.rules.process_cases import PARAMETERS, cattle, charge, healthy, run_of
 
 from kilisho.process import Conditions, History, Run, simulate, working_slurry
 from kilisho.process.headspace import RELIABLE, WEAK, first_burnable_day, gas_space
@@ -17,7 +17,7 @@ DAYS, VOLUME = 60, 6.0
 
 def first_charge(temperature: float = 25.0, starter: float = 0.0, days: int = DAYS, volume: float = VOLUME) -> Run:
     """A first charge of cattle dung, part of it slurry of a working digester."""
-    start = working_slurry(starter * volume) if starter else None
+    start = working_slurry(starter * volume, PARAMETERS) if starter else None
     return run_of(charge(days, volume * (1 - starter)), temperature, start, volume=volume, substeps=4)
 
 
@@ -94,7 +94,7 @@ def test_farms_together_are_the_farms_alone() -> None:
     temperatures = (18.0, 28.0)
     solids, slurry = charge(DAYS, VOLUME)
     history = History(cattle(), np.repeat(solids, 2, axis=2), np.repeat(slurry, 2, axis=1))
-    together = simulate(history, Conditions(VOLUME, np.tile(temperatures, (DAYS, 1))), None, 4)
+    together = simulate(history, Conditions(VOLUME, np.tile(temperatures, (DAYS, 1))), PARAMETERS, 4)
     alone = [first_burnable_day(first_charge(temperature), 2.0)[0] for temperature in temperatures]
     assert first_burnable_day(together, 2.0) == pytest.approx(alone, rel=1e-9)
 

@@ -10,6 +10,7 @@ from tests.rules.process_cases import (
     CATTLE,
     KITCHEN,
     LAYERS,
+    PARAMETERS,
     SOLIDS,
     Array,
     both,
@@ -23,8 +24,8 @@ from tests.rules.process_cases import (
 from kilisho.formulas.ammonia import free_ammonia_share
 from kilisho.formulas.gas import normal_factor
 from kilisho.formulas.kinetics import batch_share, mixed_share, temperature_corrected_rate
-from kilisho.process import Conditions, History, Kinetics, cod_gap, nitrogen_gap, simulate
-from kilisho.process.kinetics import growth_rate
+from kilisho.process import Conditions, History, cod_gap, nitrogen_gap, simulate
+from kilisho.process.parameters import growth_rate
 
 POTENTIAL = 0.25 / mixed_share(temperature_corrected_rate(0.009, 25.0), 60.0, 1.0)
 FEW = settings(max_examples=15)
@@ -135,12 +136,12 @@ def test_free_ammonia_is_emersons_share() -> None:
 
 def test_growth_rises_smoothly_with_temperature_and_never_ends() -> None:
     warmth = np.linspace(0, 45, 451)
-    rate = np.asarray(growth_rate(warmth, Kinetics()))
+    rate = np.asarray(growth_rate(warmth, PARAMETERS.growth_factor))
     assert (np.diff(rate) > 0).all()
     assert (np.abs(np.diff(rate, 2)) < 1e-3).all()
     assert rate[0] > 0
-    assert growth_rate(20.0, Kinetics()) == pytest.approx(0.131)
-    assert growth_rate(15.0, Kinetics()) == pytest.approx(0.066)
+    assert growth_rate(20.0, PARAMETERS.growth_factor) == pytest.approx(0.131)
+    assert growth_rate(15.0, PARAMETERS.growth_factor) == pytest.approx(0.066)
 
 
 def test_more_substrates_than_one_add_up_when_the_digester_is_well() -> None:
@@ -175,7 +176,7 @@ def test_what_it_cannot_take_is_refused_in_clear_words(change: dict[str, object]
     told |= change
     history = History(cattle(), told["solids"], told["slurry"], healthy(told["start"]))  # type: ignore[arg-type]
     with pytest.raises(ValueError, match=words):
-        simulate(history, Conditions(told["volume"], told["temperature"], told["tanks"]), None, told["substeps"])  # type: ignore[arg-type]
+        simulate(history, Conditions(told["volume"], told["temperature"], told["tanks"]), PARAMETERS, told["substeps"])  # type: ignore[arg-type]
 
 
 def test_an_empty_digester_gives_nothing_and_no_warning() -> None:

@@ -10,6 +10,7 @@ from scipy.linalg import expm
 from tests.rules.process_cases import (
     KITCHEN,
     LAYERS,
+    PARAMETERS,
     SOLIDS,
     Array,
     Reference,
@@ -18,11 +19,12 @@ from tests.rules.process_cases import (
     charge,
     healthy,
     hydrogen_by_bracketing,
+    of,
     run_of,
     steady,
 )
 
-from kilisho.process import Conditions, Feedstock, History, Kinetics, Start, feedstock, simulate
+from kilisho.process import Conditions, Feedstock, History, Start, simulate
 from kilisho.process.acidity import equilibria, hydrogen
 from kilisho.process.flow import pour
 from kilisho.process.uptake import left_over
@@ -74,7 +76,7 @@ BATCHES: dict[str, tuple[float, float, Feedstock, float]] = {
     "start-up at 25 Cel": (25.0, 60.0, cattle(), 0.0),
     "cold start at 12 Cel": (12.0, 60.0, cattle(), 0.0),
     "overload that sours": (25.0, 90.0, cattle(starts_unaided=False), 0.3),
-    "ammonia of poultry": (30.0, 60.0, feedstock(**LAYERS), 0.3),
+    "ammonia of poultry": (30.0, 60.0, of(LAYERS), 0.3),
 }
 
 
@@ -91,7 +93,7 @@ def test_batches_follow_scipy(name: str) -> None:
         solids * feed.ammonia[0, 0] + 0.8 * slurry, 0.0, 0.0, 0.0, 0.4,
     ])  # fmt: skip
     cations = (solids * feed.strong_cations[0, 0] + 15.0 * slurry) / volume
-    told = Reference(feed, volume, temperature, Kinetics()).days(state, cations, days)
+    told = Reference(feed, volume, temperature, PARAMETERS).days(state, cations, days)
     gas = told[:, 5] + told[:, 6]
     for run, share in ((ours, 2e-4), (coarse, 3e-3)):
         assert np.cumsum(run.biogas_normal[:, 0]) == pytest.approx(gas, rel=share)
@@ -103,10 +105,10 @@ def test_batches_follow_scipy(name: str) -> None:
 
 def test_fed_days_follow_scipy() -> None:
     days, volume, temperature = 30, 6.0, 25.0
-    feed, kinetics = cattle(), Kinetics()
+    feed = cattle()
     solids, slurry = steady(days, volume, 40.0)
     ours = run_of((solids, slurry), temperature, healthy(volume))
-    reference = Reference(feed, volume, temperature, kinetics)
+    reference = Reference(feed, volume, temperature, PARAMETERS)
     state = np.array([0.0, 0.6, 4.2, 4.8, 0.0, 0.0, 0.0, 0.4])
     cations, gas = 15.0, []
     kept = np.exp(-slurry[0, 0] / volume)
@@ -147,11 +149,11 @@ def test_many_farms_at_once_are_each_farm_alone() -> None:
     solids, slurry = rng.uniform(0, 6, (days, 2, farms)), rng.uniform(0.05, 0.3, (days, farms))
     volume, warm = rng.uniform(4, 8, farms), rng.uniform(12, 35, (days, farms))
     held = rng.uniform(0, 4, farms)
-    many = simulate(History(feed, solids, slurry, healthy_array(held)), Conditions(volume, warm, 2))
+    many = simulate(History(feed, solids, slurry, healthy_array(held)), Conditions(volume, warm, 2), PARAMETERS)
     for farm in range(farms):
         one = slice(farm, farm + 1)
         history = History(feed, solids[:, :, one], slurry[:, one], healthy_array(held[one]))
-        alone = simulate(history, Conditions(volume[one], warm[:, one], 2))
+        alone = simulate(history, Conditions(volume[one], warm[:, one], 2), PARAMETERS)
         for name in ("biogas", "acids", "ph", "ammonia", "methanogens", "cod_held"):
             # The rounds of the pH solver follow the slowest farm, so the last digits differ.
             assert getattr(many, name)[:, farm] == pytest.approx(getattr(alone, name)[:, 0], rel=1e-4), name

@@ -1,11 +1,11 @@
 """The process model: how solids become acids and gas, day by day, in a digester that is filled, fed, missed, overfed or cold.
 
-``simulate(history, conditions)`` runs it; :mod:`kilisho.process.feedstocks` turns the properties of packs into its terms.
+``simulate(history, conditions, parameters)`` runs it; :mod:`kilisho.process.feedstocks` turns the properties of packs into its terms.
 """
 
 from kilisho.process.feedstocks import Feedstock, feedstock, mixed
 from kilisho.process.history import Conditions, History, Start, working_slurry
-from kilisho.process.kinetics import Kinetics
+from kilisho.process.parameters import Parameters
 from kilisho.process.run import Run, cod_gap, nitrogen_gap
 from kilisho.process.simulate import simulate
 
@@ -13,7 +13,7 @@ __all__ = [
     "Conditions",
     "Feedstock",
     "History",
-    "Kinetics",
+    "Parameters",
     "Run",
     "Start",
     "cod_gap",

@@ -5,7 +5,7 @@ from __future__ import annotations
 import numpy as np
 import numpy.typing as npt
 
-from kilisho.process.kinetics import NITROGEN_IN_CELLS
+from kilisho.process.parameters import NITROGEN_IN_CELLS
 from kilisho.process.state import ACIDS, AMMONIA, BOUND, METHANOGENS, SPENT, Contents
 
 Array = npt.NDArray[np.float64]

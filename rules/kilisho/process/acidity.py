@@ -10,7 +10,7 @@ import numpy.typing as npt
 from kilisho.formulas.ammonia import ammonia_pka
 from kilisho.formulas.arrays import Numeric
 from kilisho.formulas.gas import GAS_CONSTANT
-from kilisho.process.kinetics import NITROGEN_MASS, Kinetics
+from kilisho.process.parameters import NITROGEN_MASS, Parameters
 
 Array = npt.NDArray[np.float64]
 
@@ -84,9 +84,9 @@ def ph_factor(ph: Array, upper: Numeric, lower: Numeric) -> Array:
     return np.exp(-3.0 * below * below) if below.any() else np.ones_like(ph)
 
 
-def growth_factor(ph: Array, ions: Array, total_ammonia: Array, constants: Equilibria, kinetics: Kinetics) -> Array:
+def growth_factor(ph: Array, ions: Array, total_ammonia: Array, constants: Equilibria, parameters: Parameters) -> Array:
     """Part of the methanogens' growth that pH, free ammonia and want of nitrogen leave [1]; ``ions`` belong to ``ph``, ammonia [mol/m3]."""
     free = total_ammonia * NITROGEN_MASS * constants.ammonium / (constants.ammonium + ions)
-    need = kinetics.ammonia_need / NITROGEN_MASS
-    ammonia = total_ammonia / (total_ammonia + need) / (1.0 + free / kinetics.free_ammonia_limit)
-    return ph_factor(ph, kinetics.upper_ph, kinetics.lower_ph) * ammonia
+    need = parameters.ammonia_need / NITROGEN_MASS
+    ammonia = total_ammonia / (total_ammonia + need) / (1.0 + free / parameters.free_ammonia_limit)
+    return ph_factor(ph, parameters.upper_ph, parameters.lower_ph) * ammonia

@@ -10,21 +10,9 @@ import numpy.typing as npt
 from kilisho.formulas.arrays import Numeric
 from kilisho.formulas.digester import REFERENCE_TEMPERATURE, SEA_LEVEL_PRESSURE, reference_share
 from kilisho.formulas.gas import normal_factor
-from kilisho.process.kinetics import METHANE_PER_COD, Kinetics
+from kilisho.process.parameters import METHANE_PER_COD, POTASSIUM_MASS, Parameters
 
 Array = npt.NDArray[np.float64]
-
-# Chemical oxygen demand of volatile solids of dung [kg/kg], from memory (1.2 to 1.6); it only sets what passes through undigested.
-COD_OF_VOLATILE_SOLIDS = 1.42
-# Methanogens in the volatile solids of fresh dung of ruminants [kg/kg], judgement: with it cattle dung starts without help in the times
-# that practice reports; range 0.0005 to 0.004. Other feeds bring a fiftieth of it.
-METHANOGENS_OF_RUMINANTS, METHANOGENS_OF_OTHERS = 0.002, 0.00004
-# Positive charge that no chloride or sulphate balances, over that of potassium [1]: dung has lime and magnesia beside it. Judgement; it
-# gives digested cattle slurry 5 to 6 kg/m3 of alkalinity as calcium carbonate. Range 1.5 to 4 for dung, 0.5 to 1.5 for other feeds.
-BASE_OF_DUNG, BASE_OF_OTHERS = 3.0, 1.0
-POTASSIUM_MASS = 0.0391
-# Ammonium in the nitrogen of the fresh feed over that after digestion [1]: 25 to 40 % against 50 to 70 % for cattle. From memory.
-EARLY_AMMONIUM_SHARE = 0.5
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -65,8 +53,8 @@ def feedstock(  # noqa: PLR0913 -- one argument a property of the pack
     potassium: Numeric,
     starts_unaided: bool,
     of_dung: bool,
+    parameters: Parameters,
     quick_share: Numeric = 0.0,
-    kinetics: Kinetics | None = None,
 ) -> Feedstock:
     """One substrate from the properties that packs give, for one farm or one value a farm.
 
@@ -77,6 +65,7 @@ def feedstock(  # noqa: PLR0913 -- one argument a property of the pack
     degradation_rate, methane_share, ammonium_share : as in packs [1/d, 1, 1].
     nitrogen, potassium : per volatile solids, not per total solids [kg/kg].
     starts_unaided : brings the methanogens of a rumen. of_dung : has the lime of dung (packs: group ``dung``).
+    parameters : cell yield, oxygen demand, methanogens, base and early ammonium are read; see :class:`Parameters`.
     quick_share : see :class:`Feedstock`.
 
     Returns
@@ -85,12 +74,12 @@ def feedstock(  # noqa: PLR0913 -- one argument a property of the pack
     """
     share = quick_share + (1.0 - quick_share) * reference_share(degradation_rate)
     normal = biogas_yield / share * normal_factor(REFERENCE_TEMPERATURE, SEA_LEVEL_PRESSURE)
-    degradable = normal * methane_share / METHANE_PER_COD / (1.0 - (kinetics or Kinetics()).cell_yield)
-    early = nitrogen * ammonium_share * EARLY_AMMONIUM_SHARE
+    degradable = normal * methane_share / METHANE_PER_COD / (1.0 - parameters.cell_yield)
+    early = nitrogen * ammonium_share * parameters.early_ammonium_share
     releasable = np.minimum((nitrogen * ammonium_share - early) / share, nitrogen - early)
-    cations = potassium / POTASSIUM_MASS * (BASE_OF_DUNG if of_dung else BASE_OF_OTHERS)
-    inert = np.maximum(COD_OF_VOLATILE_SOLIDS - degradable, 0.0)
-    methanogens = METHANOGENS_OF_RUMINANTS if starts_unaided else METHANOGENS_OF_OTHERS
+    cations = potassium / POTASSIUM_MASS * (parameters.base_of_dung if of_dung else parameters.base_of_others)
+    inert = np.maximum(parameters.oxygen_demand - degradable, 0.0)
+    methanogens = parameters.methanogens_of_ruminants if starts_unaided else parameters.methanogens_of_others
     bound = nitrogen - early - releasable
     values = (degradable, quick_share, degradation_rate, methane_share, inert, early, releasable, bound, cations, methanogens)
     return Feedstock(*(np.atleast_1d(np.asarray(value, dtype=np.float64))[None, :] for value in values))

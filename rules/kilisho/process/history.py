@@ -9,6 +9,7 @@ import numpy.typing as npt
 
 from kilisho.formulas.arrays import Numeric
 from kilisho.process.feedstocks import Feedstock
+from kilisho.process.parameters import CARBONATE_PER_CHARGE, Parameters
 
 Array = npt.NDArray[np.float64]
 
@@ -36,13 +37,15 @@ class Start:
     gas_share: Numeric = 0.4
 
 
-def working_slurry(volume: Numeric) -> Start:
-    """Starter slurry [m3] from a working cattle digester.
-
-    0.7 kg/m3 of methanogens is what the model itself holds at 25 Cel, 60 d and 60 kg/m3 of volatile solids (derived); 0.8 kg/m3 of ammonia
-    nitrogen and 15 mol/m3 of strong cations follow from dung at 7.5 % total solids (derived). Its own gas is left out.
-    """
-    return Start(volume=volume, methanogens=0.7, acids=0.1, ammonia=0.8, strong_cations=15.0)
+def working_slurry(volume: Numeric, parameters: Parameters) -> Start:
+    """Starter slurry [m3] from a working cattle digester; its own gas is left out."""
+    return Start(
+        volume=volume,
+        methanogens=parameters.slurry_methanogens,
+        acids=parameters.slurry_acids,
+        ammonia=parameters.slurry_ammonia,
+        strong_cations=parameters.slurry_fixed_alkalinity / CARBONATE_PER_CHARGE,
+    )
 
 
 @dataclass(frozen=True, slots=True, eq=False)

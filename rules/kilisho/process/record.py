@@ -9,7 +9,7 @@ from kilisho.formulas.digester import SEA_LEVEL_PRESSURE
 from kilisho.formulas.gas import normal_factor
 from kilisho.process.accounts import nitrogen_in, oxygen_demand
 from kilisho.process.acidity import Equilibria, ph_of
-from kilisho.process.kinetics import METHANE_PER_COD, NITROGEN_MASS, Kinetics
+from kilisho.process.parameters import METHANE_PER_COD, NITROGEN_MASS, Parameters
 from kilisho.process.run import Run
 from kilisho.process.state import ACIDS, AMMONIA, METHANOGENS, Contents, State, settle
 
@@ -24,8 +24,8 @@ _DERIVED = ("biogas", "temperature", "cod_as_methane", "cod_start", "nitrogen_st
 class Record:
     """Arrays (days, farms) of one run that fill up day by day."""
 
-    def __init__(self, temperature: Array, farms: int, figures: Contents, kinetics: Kinetics, state: State) -> None:
-        self._kinetics = kinetics
+    def __init__(self, temperature: Array, farms: int, figures: Contents, parameters: Parameters, state: State) -> None:
+        self._parameters = parameters
         self._days = {name: np.zeros((temperature.shape[0], farms)) for name in Run.__slots__ if name not in _DERIVED}
         self._temperature, self._figures = np.broadcast_to(temperature, (temperature.shape[0], farms)), figures
         held, self._first_volume = state.pools.sum(axis=1), state.volume
@@ -40,7 +40,7 @@ class Record:
 
     def close(self, day: int, state: State, constants: Equilibria, methane: Array, carbon_dioxide: Array) -> None:
         """The end of a day, with its gas [normal m3], (farms,)."""
-        settle(state, constants, self._kinetics)
+        settle(state, constants, self._parameters)
         days, held = self._days, state.pools.sum(axis=1)
         volume = np.maximum(state.volume, _EMPTY)
         days["methane"][day], days["biogas_normal"][day], days["volume"][day] = methane, methane + carbon_dioxide, state.volume

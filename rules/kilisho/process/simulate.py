@@ -9,7 +9,7 @@ import numpy.typing as npt
 
 from kilisho.process.flow import pour
 from kilisho.process.history import Conditions, History
-from kilisho.process.kinetics import Kinetics
+from kilisho.process.parameters import Parameters
 from kilisho.process.reactions import Day, day_of, react
 from kilisho.process.record import Record
 from kilisho.process.run import Run
@@ -23,20 +23,20 @@ SUBSTEPS = 8
 
 class _Model(NamedTuple):
     history: History
-    kinetics: Kinetics
+    parameters: Parameters
     figures: Contents
     working_volume: Array
     farms: int
 
 
-def simulate(history: History, conditions: Conditions, kinetics: Kinetics | None = None, substeps: int = SUBSTEPS) -> Run:
+def simulate(history: History, conditions: Conditions, parameters: Parameters, substeps: int = SUBSTEPS) -> Run:
     """Gas, acids and ammonia of a digester day by day, for one farm or many at once.
 
     Parameters
     ----------
     history : feeds by day and what is there at first; see :class:`History`.
     conditions : volume, temperature, mixing; see :class:`Conditions`.
-    kinetics : parameters; the defaults of :class:`Kinetics` when left out.
+    parameters : see :class:`Parameters`.
     substeps : steps a day, 1 to 96.
 
     Returns
@@ -55,14 +55,13 @@ def simulate(history: History, conditions: Conditions, kinetics: Kinetics | None
     ``kilisho.formulas.kinetics.mixed_share`` of the potential. Left out: scum, sludge that stays behind, sulphide, hydrogen, long fatty
     acids, cold shock, and the carbon dioxide that the slurry takes up as bicarbonate.
     """
-    temperature, farms = checked(history, conditions, substeps)
-    kinetics = kinetics or Kinetics()
+    temperature, farms = checked(history, conditions, parameters, substeps)
     volume = np.broadcast_to(np.asarray(conditions.working_volume, dtype=np.float64), (farms,))
-    model = _Model(history, kinetics, contents(history.feedstock, kinetics), volume, farms)
+    model = _Model(history, parameters, contents(history.feedstock, parameters), volume, farms)
     state = first_state(history.start, farms, conditions.tanks_in_series, history.feedstock)
-    record = Record(temperature, farms, model.figures, kinetics, state)
+    record = Record(temperature, farms, model.figures, parameters, state)
     for day, warmth in enumerate(temperature):
-        _one_day(state, day, day_of(warmth, model.figures, kinetics, 1.0 / substeps), model, record, substeps)
+        _one_day(state, day, day_of(warmth, model.figures, parameters, 1.0 / substeps), model, record, substeps)
     return record.told()
 
 
@@ -72,9 +71,9 @@ def _one_day(state: State, index: int, day: Day, model: _Model, record: Record, 
     if slurry.any():
         carbon_dioxide += _feed(state, index, model, record)
     if index == 0:
-        settle(state, day.constants, model.kinetics)
+        settle(state, day.constants, model.parameters)
     for _ in range(substeps):
-        made, freed = react(state, day, model.figures, model.kinetics)
+        made, freed = react(state, day, model.figures, model.parameters)
         methane += made.sum(axis=0)
         carbon_dioxide += freed.sum(axis=0)
     record.close(index, state, day.constants, methane, carbon_dioxide)
@@ -82,7 +81,7 @@ def _one_day(state: State, index: int, day: Day, model: _Model, record: Record, 
 
 def _feed(state: State, index: int, model: _Model, record: Record) -> Array:
     history, farms = model.history, model.farms
-    rows, gas = brought_by(history.volatile_solids[index], history.feedstock, model.figures, model.kinetics, farms)
+    rows, gas = brought_by(history.volatile_solids[index], history.feedstock, model.figures, model.parameters, farms)
     slurry = np.broadcast_to(history.slurry[index], (farms,))
     state.pools, state.volume, left = pour(state.pools, state.volume, rows, slurry, model.working_volume)
     record.feed(index, rows, left, slurry)

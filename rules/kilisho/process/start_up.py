@@ -11,7 +11,7 @@ import numpy.typing as npt
 from kilisho.process.feedstocks import Feedstock, feedstock
 from kilisho.process.headspace import RELIABLE, first_burnable_day
 from kilisho.process.history import Conditions, History, working_slurry
-from kilisho.process.kinetics import Kinetics
+from kilisho.process.parameters import Parameters
 from kilisho.process.simulate import simulate
 
 Array = npt.NDArray[np.float64]
@@ -30,35 +30,36 @@ class Surface(NamedTuple):
     aided: Array
 
 
-def dung(starts_unaided: bool) -> Feedstock:
+def dung(starts_unaided: bool, parameters: Parameters) -> Feedstock:
     """Dung of the surface: the base pack's dairy cattle dung, with or without the methanogens of a rumen."""
     per_volatile = 1.0 / 0.8
     return feedstock(
         biogas_yield=0.25, degradation_rate=0.009, methane_share=0.60, nitrogen=0.018 * per_volatile, ammonium_share=0.60,
         potassium=0.011 * per_volatile, starts_unaided=starts_unaided, of_dung=True,
+        parameters=parameters,
     )  # fmt: skip
 
 
-def first_charge_days(temperature: Array, starter_share: Array, starts_unaided: bool, kinetics: Kinetics | None = None) -> Array:
+def first_charge_days(temperature: Array, starter_share: Array, starts_unaided: bool, parameters: Parameters) -> Array:
     """Days to burnable gas by full runs; temperature [Cel] and starter share of the slurry [1] of one shape (farms,)."""
     farms = temperature.shape[0]
     solids, slurry = np.zeros((HORIZON, 1, farms)), np.zeros((HORIZON, farms))
     slurry[0] = 1.0 - starter_share
     solids[0, 0] = SOLIDS_OF_CHARGE * slurry[0]
-    history = History(dung(starts_unaided), solids, slurry, working_slurry(starter_share))
-    run = simulate(history, Conditions(1.0, np.broadcast_to(temperature, (HORIZON, farms))), kinetics)
+    history = History(dung(starts_unaided, parameters), solids, slurry, working_slurry(starter_share, parameters))
+    run = simulate(history, Conditions(1.0, np.broadcast_to(temperature, (HORIZON, farms))), parameters)
     return first_burnable_day(run, GAS_SPACE_SHARE, RELIABLE)
 
 
 @lru_cache(maxsize=1)
-def surface() -> Surface:
+def surface(parameters: Parameters) -> Surface:
     """The grid of ``TEMPERATURES`` and ``STARTER_SHARES``; a few seconds of work, done once."""
     warm, share = (axis.ravel() for axis in np.meshgrid(TEMPERATURES, STARTER_SHARES, indexing="ij"))
     shape = TEMPERATURES.size, STARTER_SHARES.size
-    return Surface(*(first_charge_days(warm, share, unaided).reshape(shape) for unaided in (True, False)))
+    return Surface(*(first_charge_days(warm, share, unaided, parameters).reshape(shape) for unaided in (True, False)))
 
 
-def start_up_days(temperature: float, starter_share: float, starts_unaided: bool) -> float:
+def start_up_days(temperature: float, starter_share: float, starts_unaided: bool, parameters: Parameters) -> float:
     """Days until a first charge of dung gives gas that burns reliably.
 
     Parameters
@@ -77,7 +78,7 @@ def start_up_days(temperature: float, starter_share: float, starts_unaided: bool
     ValueError
         Outside the grid.
     """
-    grid = surface().unaided if starts_unaided else surface().aided
+    grid = surface(parameters).unaided if starts_unaided else surface(parameters).aided
     row, up = _place(temperature, TEMPERATURES, "temperature")
     column, right = _place(starter_share, STARTER_SHARES, "starter share")
     corners = grid[row : row + 2, column : column + 2]

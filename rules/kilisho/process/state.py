@@ -11,7 +11,7 @@ import numpy.typing as npt
 from kilisho.process.acidity import Equilibria, growth_factor, hydrogen, ph_factor, ph_of
 from kilisho.process.feedstocks import Feedstock
 from kilisho.process.history import Start
-from kilisho.process.kinetics import ACID_MASS, METHANE_PER_COD, NITROGEN_MASS, Kinetics
+from kilisho.process.parameters import ACID_MASS, METHANE_PER_COD, NITROGEN_MASS, Parameters
 
 Array = npt.NDArray[np.float64]
 
@@ -52,9 +52,9 @@ class State:
         return self.pools[AMMONIA] / (held * NITROGEN_MASS), self.pools[CATIONS] / held, acids / (held * ACID_MASS)
 
 
-def contents(feedstock: Feedstock, kinetics: Kinetics) -> Contents:
+def contents(feedstock: Feedstock, parameters: Parameters) -> Contents:
     """Rate, carbon dioxide [normal m3/kg] and nitrogen [kg/kg] for the chemical oxygen demand of each substrate as it degrades."""
-    methane = METHANE_PER_COD * (1.0 - kinetics.cell_yield)
+    methane = METHANE_PER_COD * (1.0 - parameters.cell_yield)
     carbon_dioxide = methane * (1.0 - feedstock.methane_share) / feedstock.methane_share
     nitrogen = feedstock.releasable / np.where(feedstock.degradable > 0.0, feedstock.degradable, 1.0)
     return Contents(feedstock.rate, carbon_dioxide, np.where(feedstock.degradable > 0.0, nitrogen, 0.0))
@@ -78,7 +78,7 @@ def first_state(start: Start, farms: int, tanks: int, feedstock: Feedstock) -> S
     return State(pools, volume, 1e-4 * one, start.gas_share * one, one, one)
 
 
-def brought_by(solids: Array, feedstock: Feedstock, figures: Contents, kinetics: Kinetics, farms: int) -> tuple[Array, Array]:
+def brought_by(solids: Array, feedstock: Feedstock, figures: Contents, parameters: Parameters, farms: int) -> tuple[Array, Array]:
     """Rows that one day's solids [kg], (substrates, farms), put in, and the carbon dioxide [normal m3] of what sours at once."""
     substrates = solids.shape[0]
     rows = np.zeros((substrates + EXTRA_ROWS, farms))
@@ -92,19 +92,19 @@ def brought_by(solids: Array, feedstock: Feedstock, figures: Contents, kinetics:
     rows[AMMONIA] = (solids * feedstock.ammonia + quick * figures.nitrogen).sum(axis=0)
     rows[BOUND] = (solids * feedstock.bound).sum(axis=0)
     rows[CATIONS] = (solids * feedstock.strong_cations).sum(axis=0)
-    rows[GAS_IN_ACIDS] = gas.sum(axis=0) * (1.0 - kinetics.early_gas_share)
-    return rows, np.broadcast_to(gas.sum(axis=0) * kinetics.early_gas_share, (farms,))
+    rows[GAS_IN_ACIDS] = gas.sum(axis=0) * (1.0 - parameters.early_gas_share)
+    return rows, np.broadcast_to(gas.sum(axis=0) * parameters.early_gas_share, (farms,))
 
 
-def settle(state: State, constants: Equilibria, kinetics: Kinetics) -> None:
+def settle(state: State, constants: Equilibria, parameters: Parameters) -> None:
     """Bring pH of ``state``, and what it leaves of the rates, to the balance of its contents."""
     charges = state.charges(state.pools[ACIDS])
     state.ions = hydrogen(state.ions, charges, state.gas_share, constants)
-    hold(state, charges[0], constants, kinetics)
+    hold(state, charges[0], constants, parameters)
 
 
-def hold(state: State, total_ammonia: Array, constants: Equilibria, kinetics: Kinetics) -> None:
+def hold(state: State, total_ammonia: Array, constants: Equilibria, parameters: Parameters) -> None:
     """Set what pH and total ammonia [mol/m3] leave of the rates."""
     ph = ph_of(state.ions)
-    state.growth = growth_factor(ph, state.ions, total_ammonia, constants, kinetics)
-    state.forming = ph_factor(ph, kinetics.acidifiers_upper_ph, kinetics.acidifiers_lower_ph)
+    state.growth = growth_factor(ph, state.ions, total_ammonia, constants, parameters)
+    state.forming = ph_factor(ph, parameters.acidifiers_upper_ph, parameters.acidifiers_lower_ph)
