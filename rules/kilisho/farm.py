@@ -124,6 +124,8 @@ class Shelf:
         data, practice = self.data, self.data.practice
         if section == "figures":
             return practice.figures[of]
+        if section == "process":
+            return cast("Property", getattr(data.process, of))
         if section in ("collectable", "urine_collectable"):
             return cast("Property", getattr(getattr(data.animals[of], section), field))
         entry = getattr(practice if section in ("covers", "containers") else data, section)[of]
@@ -150,7 +152,7 @@ class Shelf:
             curve = self.data.practice.curves[of]
             return {"quantity": field, "curve": of, "basis": str(curve.basis), "source": list(curve.source)}
         figure = self._figure(section, of, field)
-        if section == "figures":
+        if section in ("figures", "process"):
             return describe(field, None, figure)
         if section in ("collectable", "urine_collectable"):
             return describe(f"{section}_share_{field}", of, figure)

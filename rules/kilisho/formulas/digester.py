@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from kilisho.formulas import kinetics
 from kilisho.formulas.arrays import Numeric, least
-from kilisho.formulas.gas import moist_biogas_density
+from kilisho.formulas.gas import moist_biogas_density, normal_factor
 from kilisho.quantities import given, quantity
 
 # The state in which packs give ``biogas_yield``: the reference point of the handbooks' yield tables.
@@ -20,6 +20,7 @@ GIVEN = (
     given("biogas_yield", "gas_yield", "Biogas as used per mass of volatile solids at 25 Cel and 60 d."),
     given("degradation_rate", "rate", "First-order rate at 20 Cel."),
     given("methane_share", "share", "Methane in the biogas by volume."),
+    given("gas_pressure", "pressure", "Absolute pressure of the place, at which gas volumes are told."),
     given("settling_share", "share", "Part of the ash that settles."),
     given("grit_held_in_mixing_tank", "share", "Part of the grit that stays in the mixing tank."),
     given("sludge_density", "density", "Density of settled sludge."),
@@ -79,10 +80,24 @@ def biogas_potential(biogas_yield: Numeric, reference_share: Numeric) -> Numeric
     return biogas_yield / reference_share
 
 
+@quantity("number", empirical="moist gas at 25 Cel; pressure in Pa, 50000 to 110000")
+def gas_volume_factor(gas_pressure: Numeric) -> Numeric:
+    """Volume of moist gas at 25 Cel at the pressure of the place against that at sea level, the state of the handbooks' yields."""
+    return normal_factor(REFERENCE_TEMPERATURE, SEA_LEVEL_PRESSURE) / normal_factor(REFERENCE_TEMPERATURE, gas_pressure)
+
+
 @quantity("volume_flow", source="werner-1989")
-def biogas_per_day(volatile_solids_per_day: Numeric, biogas_potential: Numeric, share_of_potential: Numeric) -> Numeric:
-    """Biogas as used per day at steady feeding."""
-    return volatile_solids_per_day * biogas_potential * share_of_potential
+def biogas_per_day(
+    volatile_solids_per_day: Numeric, biogas_potential: Numeric, share_of_potential: Numeric, gas_volume_factor: Numeric
+) -> Numeric:
+    """Biogas per day at steady feeding, as used: moist, at 25 Cel and the pressure of the place."""
+    return volatile_solids_per_day * biogas_potential * share_of_potential * gas_volume_factor
+
+
+@quantity("volume_flow", empirical="dry gas at 0 Cel and 101325 Pa")
+def biogas_per_day_normal(biogas_per_day: Numeric, gas_pressure: Numeric) -> Numeric:
+    """The day's biogas as normal volume."""
+    return biogas_per_day * normal_factor(REFERENCE_TEMPERATURE, gas_pressure)
 
 
 @quantity("volume_flow")
@@ -91,10 +106,10 @@ def methane_per_day(biogas_per_day: Numeric, methane_share: Numeric) -> Numeric:
     return biogas_per_day * methane_share
 
 
-@quantity("mass_flow", empirical="moist gas at the digester's temperature and sea-level pressure")
-def biogas_mass_per_day(biogas_per_day: Numeric, methane_share: Numeric, digester_temperature: Numeric) -> Numeric:
+@quantity("mass_flow", empirical="moist gas at 25 Cel and the pressure of the place")
+def biogas_mass_per_day(biogas_per_day: Numeric, methane_share: Numeric, gas_pressure: Numeric) -> Numeric:
     """Mass that leaves as gas per day."""
-    return biogas_per_day * moist_biogas_density(methane_share, digester_temperature, SEA_LEVEL_PRESSURE)
+    return biogas_per_day * moist_biogas_density(methane_share, REFERENCE_TEMPERATURE, gas_pressure)
 
 
 @quantity("mass_flow")

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence, Set
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any
 
 from kilisho.farm import GRAPH, SUBSTRATE_QUANTITIES, Ledger
@@ -225,6 +225,14 @@ def scale_to(fed: Sequence[Fed], slurry: Uncertain, ledger: Ledger) -> None:
         scale = wanted / slurry_of(side, ledger)
         for one in side:
             one.mass = one.mass * scale
+
+
+def scaled(fed: Sequence[Fed], scale: float) -> list[Fed]:
+    """The substrates with all masses multiplied; those given stay as they are."""
+    return [
+        replace(one, mass=one.mass * scale, sampled=replace(other, mass=other.mass * scale))
+        for one, other in zip(fed, sampled(fed), strict=True)
+    ]
 
 
 def scale_by(fed: Sequence[Fed], scale: float) -> None:

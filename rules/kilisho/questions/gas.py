@@ -9,13 +9,13 @@ import numpy as np
 
 from kilisho.farm import GRAPH, Ledger
 from kilisho.formulas.arrays import least, most
-from kilisho.formulas.digester import SEA_LEVEL_PRESSURE
+from kilisho.formulas.digester import REFERENCE_TEMPERATURE
 from kilisho.formulas.gas import normal_factor
 from kilisho.formulas.kinetics import chen_hashimoto_cattle_parameter, chen_hashimoto_share, chen_hashimoto_swine_parameter
 from kilisho.questions.feeding import PER_DAY, Fed, sampled
 
 GAS = ("biogas_per_day", "share_of_potential")
-CONDITIONS = ("hydraulic_retention_time", "digester_temperature", "tanks_in_series")
+CONDITIONS = ("hydraulic_retention_time", "digester_temperature", "tanks_in_series", "gas_pressure")
 # Where the growth kinetics were measured: 20 to 60 Cel, up to 100 kg volatile solids per cubic metre.
 LEAST_GROWTH_TEMPERATURE, MOST_SOLIDS_CONCENTRATION = 20.0, 100.0
 GROWTH_PARAMETERS = {"cattle": chen_hashimoto_cattle_parameter, "swine": chen_hashimoto_swine_parameter}
@@ -82,7 +82,7 @@ def _grown(one: Fed, conditions: Mapping[str, Any], concentration: Any, ledger: 
     share = chen_hashimoto_share(temperature, retention, GROWTH_PARAMETERS[str(one.entry.growth_model)](concentration))
     solids = one.mass * one.values["total_solids"] * one.values["volatile_solids_share"]
     potential = ledger.figure("substrates", one.id, "methane_potential").samples
-    return solids * potential * share / one.values["methane_share"] / normal_factor(temperature, SEA_LEVEL_PRESSURE)
+    return solids * potential * share / one.values["methane_share"] / normal_factor(REFERENCE_TEMPERATURE, conditions["gas_pressure"])
 
 
 def trace_of(fed: Sequence[Fed], ledger: Ledger) -> list[dict[str, Any]]:

@@ -1,0 +1,176 @@
+"""Tells a gas forecast: the series by day, week or month, when the gas first burns, what it tends to, and what a change would do."""
+
+from __future__ import annotations
+
+import datetime as dt
+import math
+from collections.abc import Iterator, Sequence
+from typing import Any
+
+import numpy as np
+
+from kilisho.formulas.digester import REFERENCE_TEMPERATURE
+from kilisho.formulas.gas import normal_factor
+from kilisho.process.headspace import RELIABLE, first_burnable_day
+from kilisho.process.run import ACID_RATIO_STOP, ACID_RATIO_WATCH
+from kilisho.questions.answers import (
+    Answer,
+    in_celsius,
+    in_cubic_metres,
+    in_cubic_metres_per_day,
+    in_days,
+    in_kilograms_per_cubic_metre_and_day,
+    in_number,
+    in_percent,
+    in_whole_percent,
+    known,
+    plus_days,
+)
+from kilisho.questions.digestion import ends_of, samples_of
+from kilisho.questions.gas_forecast.calendar import gaps_in
+from kilisho.questions.gas_forecast.work import Work
+from kilisho.ranges import SAMPLES, Array
+
+LEVELS = ("low", "raised", "high")
+
+
+def told(work: Work) -> Answer:
+    """The forecast's own members."""
+    gas, methane = gas_of_run(work)
+    return {
+        "first_day": work.first_day.isoformat(),
+        "days": work.asked.days,
+        "interval": work.asked.interval,
+        **_first_flame(work),
+        **_steady(work),
+        "total_gas": in_cubic_metres(*ends_of(gas.sum(axis=0))),
+        "total_methane_normal": in_cubic_metres(*ends_of(methane.sum(axis=0))),
+        "least_gas": _worst(gas, work),
+        "highest_acid_risk": LEVELS[int(_levels(work.run.acid_ratio).max())],
+        "series": list(_series(work, gas, methane)),
+        "changes": [_change(work, gas, place) for place in range(len(work.changes))],
+        "gaps": [_gap(work, *gap) for gap in gaps_in(work.spans, work.asked.days)],
+    }
+
+
+def gas_of_run(work: Work) -> tuple[Array, Array]:
+    """Gas as used and normal methane by day, (days, columns); the samples reach as far towards the growth kinetics as the steady gas."""
+    factor = float(normal_factor(REFERENCE_TEMPERATURE, work.ledger.values["gas_pressure"]))
+    reach = np.ones(work.columns.count)
+    reach[1 : 1 + SAMPLES] = work.reach
+    return work.run.biogas_normal / factor * reach, work.run.methane * reach
+
+
+def _first_flame(work: Work) -> Answer:
+    """Days from the first charge until the gas space holds gas that burns; nothing for a digester that has long been working."""
+    if work.asked.first_charge is None:
+        return {}
+    space = np.maximum(work.columns.laid(work.ledger.uncertain("total_volume")) - work.run.volume[-1], 0.05 * work.run.volume[-1])
+    days = first_burnable_day(work.run, space, RELIABLE)
+    starts = float(np.isfinite(samples_of(days)).mean())
+    told_days = np.where(np.isfinite(days), days, float(work.asked.days))
+    value, *ends = ends_of(told_days)
+    found: Answer = {"starts": in_whole_percent(starts)}
+    if math.isfinite(days[0]):
+        dates = known(earliest=plus_days(work.first_day, math.floor(ends[0] if ends else value)), latest=plus_days(work.first_day, math.ceil(ends[1] if ends else value)))
+        found |= {"first_burnable_gas_day": in_days(value, *ends), "first_burnable_gas": dates}
+    return found
+
+
+def _steady(work: Work) -> Answer:
+    """What the gas tends to if the last plan is kept at the year's mean temperature; nothing without a plan."""
+    if not work.changes:
+        return {}
+    of = work.ledger.of
+    return {
+        "steady_gas": in_cubic_metres_per_day(*of("biogas_per_day")),
+        "steady_gas_normal": in_cubic_metres_per_day(*of("biogas_per_day_normal")),
+        "share_of_potential": in_percent(*of("share_of_potential")),
+        "methane_share": in_percent(*of("methane_share")),
+        "hydraulic_retention_time": in_days(*of("hydraulic_retention_time")),
+        "organic_loading_rate": in_kilograms_per_cubic_metre_and_day(*of("organic_loading_rate")),
+        "slurry_total_solids": in_percent(*of("slurry_total_solids")),
+    }
+
+
+def _worst(gas: Array, work: Work) -> Answer:
+    """The day of least typical gas after the first hundred days (or the second half of a shorter forecast)."""
+    from_day = min(100, work.asked.days // 2)
+    day = from_day + int(gas[from_day:, 0].argmin())
+    return {"day": day, **known(date=plus_days(work.first_day, day)), "gas": in_cubic_metres_per_day(*ends_of(gas[day]))}
+
+
+def _levels(ratio: Array) -> Array:
+    """Acid risk by day, 0 to 2: high where the typical ratio calls for a stop, raised where it or one sample in twenty is out of the usual."""
+    typical, upper = ratio[:, 0], np.quantile(samples_of(ratio), 0.95, axis=1)
+    return np.where(typical > ACID_RATIO_STOP, 2, np.where((typical > ACID_RATIO_WATCH) | (upper > ACID_RATIO_STOP), 1, 0))
+
+
+def _series(work: Work, gas: Array, methane: Array) -> Iterator[Answer]:
+    run, levels = work.run, _levels(work.run.acid_ratio)
+    for first, last in _steps(work):
+        days = slice(first, last + 1)
+        ratio = run.acid_ratio[days].max(axis=0)
+        yield {
+            "day": first,
+            **known(date=plus_days(work.first_day, first)),
+            **({"days": last - first + 1} if last > first else {}),
+            "gas": in_cubic_metres_per_day(*ends_of(gas[days].mean(axis=0))),
+            "methane": in_cubic_metres_per_day(*ends_of(methane[days].mean(axis=0))),
+            "temperature": in_celsius(*ends_of(run.temperature[days].mean(axis=0))),
+            "acid_risk": LEVELS[int(levels[days].max())],
+            "acid_ratio": in_number(*ends_of(ratio)),
+        }
+
+
+def _steps(work: Work) -> Iterator[tuple[int, int]]:
+    """First and last day of each step of the series; months are those of the calendar."""
+    days, day = work.asked.days, 0
+    while day < days:
+        length = 1 if work.asked.interval == "day" else 7 if work.asked.interval == "week" else _left_of_month(work.first_day + dt.timedelta(days=day))
+        yield day, min(day + length, days) - 1
+        day += length
+
+
+def _left_of_month(day: dt.date) -> int:
+    following = (day.replace(day=28) + dt.timedelta(days=4)).replace(day=1)
+    return (following - day).days
+
+
+def _change(work: Work, gas: Array, place: int) -> Answer:
+    """What a change of the last plan, from its first day on, would do over the forecast."""
+    change, column = work.changes[place], 1 + SAMPLES + place
+    before, after = float(gas[:, 0].sum()), float(gas[:, column].sum())
+    since = max(span.first for span in work.spans)
+    tail = slice(max(since, work.asked.days - 90), None)
+    return {
+        "change": change.name,
+        "text": change.text,
+        "total_gas": in_cubic_metres(after),
+        "against_plan": in_percent(after / before - 1.0) if before else in_percent(0.0),
+        "gas_at_the_end": in_cubic_metres_per_day(float(gas[tail, column].mean())),
+        "against_plan_at_the_end": in_percent(float(gas[tail, column].mean() / gas[tail, 0].mean()) - 1.0) if gas[tail, 0].any() else in_percent(0.0),
+        "hydraulic_retention_time": in_days(_retention(work, column)),
+        "acid_risk": LEVELS[_level_of(work.run.acid_ratio[since:, column])],
+    }
+
+
+def _retention(work: Work, column: int) -> float:
+    """Retention at the mean slurry of the last plan."""
+    since = max(span.first for span in work.spans)
+    return float(work.run.volume[-1, column] / max(work.feeds.slurry[since:, column].mean(), 1e-9))
+
+
+def _level_of(ratio: Array) -> int:
+    highest = float(ratio.max(initial=0.0))
+    return 2 if highest > ACID_RATIO_STOP else 1 if highest > ACID_RATIO_WATCH else 0
+
+
+def _gap(work: Work, first: int, last: int) -> Answer:
+    return {"first_day": first, "last_day": last, **known(date=plus_days(work.first_day, first), until=plus_days(work.first_day, last))}
+
+
+def rows_of(answer: Answer) -> Sequence[Any]:
+    """The series of an answer, as the rows of a table."""
+    found: Sequence[Any] = answer["series"]
+    return found
