@@ -53,6 +53,8 @@ def _operation(question: Question, asked: str, told: str) -> Part:
     body = {"required": True, "content": {JSON: {"schema": {"$ref": PLACE + asked}, "example": question.example}}}
     shown = shortened(example_answer(question))
     answer = responses.success("The answer. Long lists are cut short in the example.", JSON, {"$ref": PLACE + told}, shown)
+    for media_type, write in question.representations.items():
+        answer["content"][media_type] = {"schema": {"type": "string"}, "example": write(shown)}
     return {
         "operationId": operation_id(question.name),
         "tags": ["Questions"],

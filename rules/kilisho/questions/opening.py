@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from typing import Any
 
 import numpy as np
@@ -11,7 +11,7 @@ import numpy as np
 from kilisho.farm import Ledger, Shelf
 from kilisho.packs import Rulebook
 from kilisho.questions.answers import Answer, Common
-from kilisho.questions.asking import Question
+from kilisho.questions.asking import Question, Representations
 from kilisho.questions.findings import Inspector
 from kilisho.questions.requests import Ask, Enquiry
 from kilisho.questions.stated_facts import with_facts
@@ -22,7 +22,8 @@ class Form:
     """A question as its file writes it down.
 
     ``answer`` takes the validated request, a fresh ledger and the operation's inspector, and gives the answer's own members;
-    ``operation`` is the name under which checks and cautions are asked for.
+    ``operation`` is the name under which checks and cautions are asked for. ``representations`` write an answer, unchanged, as
+    another media type than JSON, such as ``{"text/csv": days_as_csv}``.
     """
 
     name: str
@@ -33,6 +34,7 @@ class Form:
     response: type[Common]
     answer: Callable[[Any, Ledger, Inspector, bool], Answer]
     example: dict[str, Any]
+    representations: Representations = field(default_factory=dict)
 
 
 def open_form(form: Form, rulebook: Rulebook, **members: type[Ask]) -> Question:
@@ -48,4 +50,4 @@ def open_form(form: Form, rulebook: Rulebook, **members: type[Ask]) -> Question:
         named = {"name": asked.name} if asked.name else {}
         return {**named, **own, "assumptions": ledger.assumptions, "rulebook": rulebook.identity}
 
-    return Question(form.name, form.title, form.description, request, form.response, answer, form.example, shelf.ids)
+    return Question(form.name, form.title, form.description, request, form.response, answer, form.example, shelf.ids, form.representations)
