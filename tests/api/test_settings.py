@@ -23,11 +23,13 @@ def test_everything_can_be_set() -> None:
         "KILISHO_LARGEST_BODY": "2000",
         "KILISHO_CORS_ORIGINS": "https://app.example, http://localhost:3000",
         "KILISHO_CATALOGUE_MAX_AGE": "0",
+        "KILISHO_SLOW_AT_ONCE": "2",
+        "KILISHO_SLOW_WAITING": "0",
         "KILISHO_LOG_LEVEL": "warning",
         "OTHER": "ignored",
     }
     origins = ("https://app.example", "http://localhost:3000")
-    assert read(environment) == Settings("0.0.0.0", 9000, 4, ("a.yaml", "b"), 2000, origins, 0, "warning")
+    assert read(environment) == Settings("0.0.0.0", 9000, 4, ("a.yaml", "b"), 2000, origins, 0, 2, 0, "warning")
 
 
 @pytest.mark.parametrize(
@@ -48,6 +50,8 @@ def test_everything_can_be_set() -> None:
         ("CORS_ORIGINS", "app.example", "origins such as"),
         ("CORS_ORIGINS", "https://app.example/path", "origins such as"),
         ("CATALOGUE_MAX_AGE", "1e3", "a whole number from 0"),
+        ("SLOW_AT_ONCE", "0", "a whole number from 1 to 16"),
+        ("SLOW_WAITING", "1001", "a whole number from 0 to 1000"),
         ("LOG_LEVEL", "loud", "debug, info, warning or error"),
     ],
 )

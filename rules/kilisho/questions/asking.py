@@ -22,7 +22,8 @@ class Question:
 
     ``answer`` takes the validated request and whether the derivation is wanted; it raises :class:`RefusedError` for faults
     that only show between members. ``ids`` are the rulebook's ids by section, against which those of a request are read.
-    ``representations`` write an answer as another media type than JSON.
+    ``representations`` write an answer as another media type than JSON. A ``slow`` question may compute for a second: whoever
+    serves it keeps other answers from waiting for it.
     """
 
     name: str
@@ -34,6 +35,7 @@ class Question:
     example: dict[str, Any]
     ids: Mapping[str, Collection[str]]
     representations: Representations = field(default_factory=dict)
+    slow: bool = False
 
     @cached_property
     def members(self) -> tuple[str, ...]:

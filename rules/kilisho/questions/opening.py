@@ -23,7 +23,7 @@ class Form:
 
     ``answer`` takes the validated request, a fresh ledger and the operation's inspector, and gives the answer's own members;
     ``operation`` is the name under which checks and cautions are asked for. ``representations`` write an answer, unchanged, as
-    another media type than JSON, such as ``{"text/csv": days_as_csv}``.
+    another media type than JSON, such as ``{"text/csv": days_as_csv}``. ``slow`` says that an answer takes 0.1 s or more.
     """
 
     name: str
@@ -35,6 +35,7 @@ class Form:
     answer: Callable[[Any, Ledger, Inspector, bool], Answer]
     example: dict[str, Any]
     representations: Representations = field(default_factory=dict)
+    slow: bool = False
 
 
 def open_form(form: Form, rulebook: Rulebook, **members: type[Ask]) -> Question:
@@ -50,4 +51,15 @@ def open_form(form: Form, rulebook: Rulebook, **members: type[Ask]) -> Question:
         named = {"name": asked.name} if asked.name else {}
         return {**named, **own, "assumptions": ledger.assumptions, "rulebook": rulebook.identity}
 
-    return Question(form.name, form.title, form.description, request, form.response, answer, form.example, shelf.ids, form.representations)
+    return Question(
+        name=form.name,
+        title=form.title,
+        description=form.description,
+        request=request,
+        response=form.response,
+        answer=answer,
+        example=form.example,
+        ids=shelf.ids,
+        representations=form.representations,
+        slow=form.slow,
+    )
