@@ -1,4 +1,4 @@
-"""A question that no farm asks: it shows what a form may say of itself (further media types), for tests of the boundary."""
+"""A question that no farm asks: it shows what a form may say of itself (media types, slowness, a limit), for tests of the boundary."""
 
 from __future__ import annotations
 
@@ -10,6 +10,7 @@ from kilisho.farm import Ledger
 from kilisho.questions import fields as f
 from kilisho.questions.answers import Amount, Answer, Common, Told, in_cubic_metres_per_day
 from kilisho.questions.findings import Inspector
+from kilisho.questions.limits import Limits
 from kilisho.questions.opening import Form
 from kilisho.questions.requests import Enquiry
 from kilisho.questions.tables import CSV, as_csv
@@ -18,11 +19,14 @@ NAME = "invented-forecast"
 HEADER = "day,gas [m3/d],gas low [m3/d],gas high [m3/d],remark\r\n"
 
 
-class InventedRequest(Enquiry):
-    """How many days, and how much gas each gives."""
+def _request(limits: Limits) -> type[Enquiry]:
+    class InventedRequest(Enquiry):
+        """How many days, and how much gas each gives."""
 
-    days: Annotated[int, f.whole_number(1, 400)] = Field(description="Days to tell.")
-    gas: Annotated[float, f.DAILY_GAS] = Field(1.0, description="Gas of each day.")
+        days: Annotated[int, f.whole_number(1, limits.forecast_days)] = Field(description="Days to tell.")
+        gas: Annotated[float, f.DAILY_GAS] = Field(1.0, description="Gas of each day.")
+
+    return InventedRequest
 
 
 class InventedDay(Told):
@@ -49,14 +53,17 @@ def _table(answer: Answer) -> str:
     return as_csv(answer["rows"])
 
 
-FORM = Form(
-    NAME,
-    "invented_forecast",
-    "Tell invented days",
-    "The same gas for every day.",
-    InventedRequest,
-    InventedAnswer,
-    _answer,
-    {"name": "Nowhere (invented)", "days": 6},
-    representations={CSV: _table},
-)
+def form(limits: Limits) -> Form:
+    """The form under limits, as a question's file would write it."""
+    return Form(
+        NAME,
+        "invented_forecast",
+        "Tell invented days",
+        "The same gas for every day.",
+        _request(limits),
+        InventedAnswer,
+        _answer,
+        {"name": "Nowhere (invented)", "days": 6},
+        representations={CSV: _table},
+        slow=True,
+    )

@@ -33,7 +33,7 @@ HEADERS = (
 def create_app(settings: Settings) -> Litestar:
     """The service over the base pack and the packs of ``settings``; raises :class:`kilisho.packs.PackError`."""
     rulebook = packs.load(*settings.packs)
-    return assemble(settings, rulebook, open_questions(rulebook))
+    return assemble(settings, rulebook, open_questions(rulebook, settings.limits))
 
 
 def assemble(settings: Settings, rulebook: Rulebook, questions: Mapping[str, Question]) -> Litestar:

@@ -50,7 +50,7 @@ def test_the_service_keeps_its_contract(server: Server, tmp_path: Path) -> None:
 def test_a_question_in_several_media_types_keeps_its_contract(
     rulebook: Rulebook, questions: Mapping[str, Question], tmp_path: Path
 ) -> None:
-    question = open_form(invented.FORM, rulebook)
+    question = open_form(invented.form, rulebook)
     with listening(assemble(Settings(), rulebook, {**questions, question.name: question})) as address:
         _run(address, tmp_path, "--include-path", f"/v1/{question.name}", "--report", "har", "--report-har-path", "sent.har")
     sent = json.loads((tmp_path / "sent.har").read_text("utf-8"))["log"]["entries"]

@@ -34,7 +34,7 @@ BODY: dict[str, Any] = {"name": "Nowhere (invented)", "days": 3, "gas": 2}
 
 @pytest.fixture(scope="module")
 def question(rulebook: Rulebook) -> Question:
-    return open_form(invented.FORM, rulebook)
+    return open_form(invented.form, rulebook)
 
 
 @pytest.fixture(scope="module")

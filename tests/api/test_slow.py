@@ -71,12 +71,12 @@ def until(holds: Callable[[], bool]) -> None:
 
 @pytest.fixture
 def gate(rulebook: Rulebook) -> Gate:
-    return Gate(open_form(invented.FORM, rulebook).answer)
+    return Gate(open_form(invented.form, rulebook).answer)
 
 
 @pytest.fixture
 def slow(rulebook: Rulebook, gate: Gate) -> Question:
-    return dataclasses.replace(open_form(dataclasses.replace(invented.FORM, slow=True), rulebook), answer=gate)
+    return dataclasses.replace(open_form(invented.form, rulebook), answer=gate)
 
 
 @pytest.fixture

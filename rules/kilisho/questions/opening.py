@@ -13,6 +13,7 @@ from kilisho.packs import Rulebook
 from kilisho.questions.answers import Answer, Common
 from kilisho.questions.asking import Question, Representations
 from kilisho.questions.findings import Inspector
+from kilisho.questions.limits import DEFAULTS, Limits
 from kilisho.questions.requests import Ask, Enquiry
 from kilisho.questions.stated_facts import with_facts
 
@@ -38,8 +39,13 @@ class Form:
     slow: bool = False
 
 
-def open_form(form: Form, rulebook: Rulebook, **members: type[Ask]) -> Question:
-    """The question over a rulebook; ``members`` are optional members that only the rulebook knows."""
+# A form whose request or answer depends on a limit is a function of the limits.
+AnyForm = Form | Callable[[Limits], Form]
+
+
+def open_form(form: AnyForm, rulebook: Rulebook, limits: Limits = DEFAULTS, **members: type[Ask]) -> Question:
+    """The question over a rulebook, under ``limits``; ``members`` are optional members that only the rulebook knows."""
+    form = form if isinstance(form, Form) else form(limits)
     shelf, inspector = Shelf(rulebook.data), Inspector(rulebook.data, form.operation)
     request = with_facts(f"{form.request.__name__.removesuffix('Request')}Question", form.request, rulebook.data.facts, **members)
 
