@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
-from functools import cache
 from typing import cast
 
 from litestar import Litestar
@@ -16,10 +15,11 @@ from kilisho.packs import Rulebook
 from kilisho.questions import Question, open_questions
 from kilisho_api import catalogue, docs, health, home, operations, problem_pages, problems
 from kilisho_api.cors import with_cors
-from kilisho_api.documents import Document, page
+from kilisho_api.documents import late_page
 from kilisho_api.layers import App, Receive, Scope, Send, with_head, with_headers, with_request_id
 from kilisho_api.metrics import Meter
 from kilisho_api.settings import Settings
+from kilisho_api.slow import SlowLane
 
 HEADERS = (
     (b"x-content-type-options", b"nosniff"),
@@ -33,7 +33,7 @@ HEADERS = (
 def create_app(settings: Settings) -> Litestar:
     """The service over the base pack and the packs of ``settings``; raises :class:`kilisho.packs.PackError`."""
     rulebook = packs.load(*settings.packs)
-    return assemble(settings, rulebook, open_questions(rulebook))
+    return assemble(settings, rulebook, open_questions(rulebook, settings.limits))
 
 
 def assemble(settings: Settings, rulebook: Rulebook, questions: Mapping[str, Question]) -> Litestar:
@@ -52,25 +52,25 @@ def assemble(settings: Settings, rulebook: Rulebook, questions: Mapping[str, Que
 
 
 def _routes(settings: Settings, rulebook: Rulebook, questions: Mapping[str, Question], meter: Meter) -> list[HTTPRouteHandler]:
+    lane = SlowLane(settings.slow_at_once, settings.slow_waiting)
     return [
-        *(operations.handler(question) for question in questions.values()),
+        *(operations.handler(question, lane) for question in questions.values()),
         *catalogue.handlers(rulebook, GRAPH, settings.catalogue_max_age),
         *health.handlers(health.SelfCheck(questions), meter, rulebook.identity),
         *docs.handlers(),
-        page("/openapi.json", _contract(settings, rulebook, questions)),
+        late_page("/openapi.json", _contract(settings, rulebook, questions)),
         problem_pages.handler(),
         home.handler(questions, catalogue.NAMES, rulebook.identity),
     ]
 
 
-def _contract(settings: Settings, rulebook: Rulebook, questions: Mapping[str, Question]) -> Callable[[], Document]:
+def _contract(settings: Settings, rulebook: Rulebook, questions: Mapping[str, Question]) -> Callable[[], bytes]:
     """The contract is built when first asked for: no question needs it, and starting is faster without."""
 
-    @cache
-    def build() -> Document:
+    def build() -> bytes:
         from kilisho_api.openapi import contract
 
-        return Document(contract(rulebook, questions, settings.largest_body))
+        return contract(rulebook, questions, settings)
 
     return build
 

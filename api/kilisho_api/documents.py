@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
-from functools import cached_property
+from functools import cache, cached_property
 from typing import Any
 
+from anyio import CapacityLimiter, to_thread
 from litestar import Request, Response, get
 from litestar.handlers import HTTPRouteHandler
 
@@ -37,13 +38,25 @@ class Document:
         return Response(self.body, media_type=self.media_type, headers=headers)
 
 
-def page(path: str, document: Document | Callable[[], Document]) -> HTTPRouteHandler:
-    """A GET handler of ``document``, or of the JSON document that it returns when asked."""
-    offers = (document.media_type if isinstance(document, Document) else JSON,)
+def page(path: str, document: Document) -> HTTPRouteHandler:
+    """A GET handler of ``document``."""
+    offers = (document.media_type,)
 
     @get(path, sync_to_thread=False)
     def handle(request: Request[Any, Any, Any]) -> Response[Any]:
         admit(request, offers)
-        return (document if isinstance(document, Document) else document()).answer(request)
+        return document.answer(request)
+
+    return handle
+
+
+def late_page(path: str, make: Callable[[], bytes]) -> HTTPRouteHandler:
+    """A GET handler of the JSON document that ``make`` writes when it is first asked for, once and in a thread: it may take long."""
+    made, alone = cache(lambda: Document(make())), CapacityLimiter(1)
+
+    @get(path)
+    async def handle(request: Request[Any, Any, Any]) -> Response[Any]:
+        admit(request)
+        return (await to_thread.run_sync(made, limiter=alone)).answer(request)
 
     return handle

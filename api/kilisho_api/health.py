@@ -15,7 +15,9 @@ from kilisho_api.encoding import encode
 from kilisho_api.http_rules import JSON, admit
 from kilisho_api.metrics import METRICS_TEXT, Meter
 from kilisho_api.problems import ProblemError
+from kilisho_api.slow import SlowLane
 
+MOST_PROBES = 8
 _LOG = logging.getLogger("kilisho.api")
 
 
@@ -49,9 +51,21 @@ def handlers(check: SelfCheck, meter: Meter, identity: Mapping[str, str]) -> lis
 
     return [
         _fresh("/health", JSON, lambda: encode({"status": "live"})),
-        _fresh("/ready", JSON, ready),
+        _ready(ready),
         _fresh("/metrics", METRICS_TEXT, meter.text),
     ]
+
+
+def _ready(make: Callable[[], bytes]) -> HTTPRouteHandler:
+    """In a thread and a lane of its own: the examples of slow questions must hold up neither other answers nor their own kind."""
+    lane = SlowLane(1, MOST_PROBES)
+
+    @get("/ready")
+    async def handle(request: Request[Any, Any, Any]) -> Response[bytes]:
+        admit(request)
+        return Response(await lane.run(make, request), media_type=JSON)
+
+    return handle
 
 
 def _fresh(path: str, media_type: str, make: Callable[[], bytes]) -> HTTPRouteHandler:

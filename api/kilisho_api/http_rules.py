@@ -18,14 +18,27 @@ MOST_PARAMETERS = 100
 YES_OR_NO = {"true": True, "false": False}
 
 
-def admit(request: AnyRequest, offers: Sequence[str] = (JSON,), query: Sequence[str] = ()) -> dict[str, bool]:
-    """The flags of the query, once Accept admits one of ``offers``; raises :class:`ProblemError` (406, 422).
+def admit(request: AnyRequest, offers: Sequence[str] = (JSON,)) -> str:
+    """The one of ``offers`` that Accept likes best, for an address that takes no query; raises :class:`ProblemError` (406, 422).
 
     Called by the handlers themselves: the framework's guards would copy the request and, when plain functions, hop to a thread.
     """
-    if preferred(header(request, b"accept"), offers) is None:
+    chosen = negotiate(request, offers)
+    flags(request, ())
+    return chosen
+
+
+def negotiate(request: AnyRequest, offers: Sequence[str]) -> str:
+    """The one of ``offers`` that Accept likes best, the first on a tie; raises :class:`ProblemError` (406)."""
+    chosen = preferred(header(request, b"accept"), offers)
+    if chosen is None:
         raise ProblemError("not-acceptable", f"The Accept header must admit {' or '.join(offers)}.")
-    return read_query(request.scope["query_string"], query) if request.scope["query_string"] else {}
+    return chosen
+
+
+def flags(request: AnyRequest, known: Sequence[str]) -> dict[str, bool]:
+    """The flags of the query; raises :class:`ProblemError` (422)."""
+    return read_query(request.scope["query_string"], known) if request.scope["query_string"] else {}
 
 
 def header(request: AnyRequest, name: bytes) -> str:

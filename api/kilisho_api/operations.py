@@ -2,26 +2,50 @@
 
 from __future__ import annotations
 
+from functools import partial
 from typing import Any
 
 from litestar import Request, Response, post
 from litestar.handlers import HTTPRouteHandler
 
 from kilisho.questions import Question
+from kilisho.questions.asking import parse
 from kilisho_api.encoding import encode
-from kilisho_api.http_rules import JSON, admit, demand_json
+from kilisho_api.http_rules import JSON, demand_json, flags, negotiate
+from kilisho_api.slow import SlowLane
 
 FLAGS = ("explain",)
+# The framework adds the character set to every text type that goes through it, and would put it last.
+_PARAMETERS = {"text/csv": "; charset=utf-8; header=present"}
 
 
-def handler(question: Question) -> HTTPRouteHandler:
-    """The handler of ``question``."""
+def handler(question: Question, lane: SlowLane) -> HTTPRouteHandler:
+    """The handler of ``question``; a slow one is worked out in ``lane``, once its request is found to be in order."""
+    offers, headers = offers_of(question), {kind: {"content-type": content_type(kind)} for kind in question.representations}
 
     @post(f"/v1/{question.name}", status_code=200)
     async def handle(request: Request[Any, Any, Any]) -> Response[bytes]:
         demand_json(request)
-        flags = admit(request, query=FLAGS)
-        answer = question.ask(await request.body(), flags.get("explain", False))
-        return Response(encode(answer), media_type=JSON)
+        media_type = negotiate(request, offers)
+        explain = flags(request, FLAGS).get("explain", False)
+        work = partial(answered, question, question.read(parse(await request.body())), explain, media_type)
+        body = await lane.run(work, request) if question.slow else work()
+        return Response(body, media_type=media_type, headers=headers.get(media_type))
 
     return handle
+
+
+def offers_of(question: Question) -> tuple[str, ...]:
+    """The media types in which ``question`` is answered, JSON first."""
+    return (JSON, *question.representations)
+
+
+def answered(question: Question, asked: Any, explain: bool, media_type: str) -> bytes:
+    """The answer to a validated request, in one of the media types that ``question`` offers."""
+    answer = question.answer(asked, explain)
+    return encode(answer) if media_type == JSON else question.representations[media_type](answer).encode()
+
+
+def content_type(media_type: str) -> str:
+    """The Content-Type of a representation: texts are UTF-8, and a table has its header (RFC 4180, section 3)."""
+    return media_type + _PARAMETERS.get(media_type, "; charset=utf-8" if media_type.startswith("text/") else "")

@@ -10,8 +10,7 @@ from litestar.handlers import HTTPRouteHandler
 
 from kilisho_api.documents import Document
 from kilisho_api.encoding import encode
-from kilisho_api.http_rules import JSON, admit, header
-from kilisho_api.negotiation import preferred
+from kilisho_api.http_rules import JSON, admit
 from kilisho_api.problem_types import PROBLEM_TYPES, ProblemType
 from kilisho_api.problems import ProblemError
 
@@ -26,12 +25,11 @@ def handler() -> HTTPRouteHandler:
 
     @get("/problems/{slug:str}", sync_to_thread=False)
     def handle(request: Request[Any, Any, Any]) -> Response[Any]:
-        admit(request, OFFERS)
+        wanted = admit(request, OFFERS)
         documents = pages.get(request.path_params["slug"])
         if documents is None:
             raise ProblemError("not-found", "No kind of problem has this name.")
-        wanted = preferred(header(request, b"accept"), OFFERS)
-        return documents[wanted or JSON].answer(request)
+        return documents[wanted].answer(request)
 
     return handle
 

@@ -97,6 +97,13 @@ _ALL = (
         "The service cannot recompute its own examples and should not be asked.",
         "Try again later; whoever runs the service finds the reason in its log.",
     ),
+    ProblemType(
+        "overloaded",
+        503,
+        "Too many requests of this kind wait",
+        "The operation computes for long, and as many requests as the service takes wait already. Others are answered meanwhile.",
+        "Send the request again after as many seconds as the Retry-After header says.",
+    ),
 )
 
 PROBLEM_TYPES = MappingProxyType({kind.slug: kind for kind in _ALL})

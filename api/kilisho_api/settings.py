@@ -7,6 +7,8 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field, fields
 from typing import Any
 
+from kilisho.questions.limits import Limits, range_of
+
 PREFIX = "KILISHO_"
 
 
@@ -69,6 +71,9 @@ class Settings:
     largest_body : largest request body, in bytes, 1 kB to 100 MB.
     cors_origins : web origins that may call from a browser; empty means none, ``*`` all.
     catalogue_max_age : seconds that a client may keep a catalogue page, 0 to 1 year.
+    longest_forecast : days that a forecast may cover, 1 to 3660.
+    slow_at_once : slow requests that each process works on at a time, 1 to 16.
+    slow_waiting : slow requests that each process lets wait, 0 to 1000.
     log_level : debug, info, warning or error.
     """
 
@@ -79,7 +84,15 @@ class Settings:
     largest_body: int = _setting(1_000_000, whole_number(1_000, 100_000_000), "Largest request body in bytes.")
     cors_origins: tuple[str, ...] = _setting((), _origins, "Web origins that may call from a browser, separated by commas; * for all.")
     catalogue_max_age: int = _setting(3_600, whole_number(0, 31_536_000), "Seconds that a client may keep a catalogue page unasked.")
+    longest_forecast: int = _setting(Limits.forecast_days, whole_number(*range_of("forecast_days")), "Days that a forecast may cover.")
+    slow_at_once: int = _setting(1, whole_number(1, 16), "Slow requests that each process works on at a time.")
+    slow_waiting: int = _setting(8, whole_number(0, 1_000), "Slow requests that each process lets wait before it answers 503.")
     log_level: str = _setting("info", _level, "Least severity that is logged: debug, info, warning or error.")
+
+    @property
+    def limits(self) -> Limits:
+        """What one request may ask for."""
+        return Limits(forecast_days=self.longest_forecast)
 
 
 def read(environment: Mapping[str, str]) -> Settings:

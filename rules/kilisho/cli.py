@@ -82,6 +82,8 @@ def _add_ask(group: Any) -> None:
     ask.add_argument("file", metavar="FILE", help="the request as JSON, or - for standard input")
     ask.add_argument("--explain", action="store_true", help="add the derivation of every number")
     ask.add_argument("--pretty", action="store_true", help="indent the answer")
+    about = "write the answer as this media type, where the operation offers it, such as text/csv; application/json otherwise"
+    ask.add_argument("--accept", default=commands.JSON, metavar="MEDIA_TYPE", help=about)
     add_packs(ask)
     ask.set_defaults(run=commands.ask)
 

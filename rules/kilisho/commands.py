@@ -13,8 +13,10 @@ from pydantic_core import to_json
 from kilisho import packs
 from kilisho.faults import Fault, MalformedError, RefusedError
 from kilisho.questions import Question, open_questions
+from kilisho.questions.asking import Answer
 
 OK, REFUSED, UNUSABLE = 0, 1, 2
+JSON = "application/json"
 LARGEST_REQUEST = 1_000_000
 
 
@@ -24,19 +26,33 @@ class UnusableError(Exception):
 
 def ask(chosen: Namespace) -> int:
     """Answer the request in a file."""
-    questions = _questions(chosen.packs)
-    question = questions.get(chosen.operation)
-    if question is None:
-        nearest = get_close_matches(chosen.operation, questions, n=3, cutoff=0.6) or list(questions)
-        raise UnusableError(f"no operation is called {chosen.operation!r}; did you mean {' or '.join(nearest)}?")
+    question = _question(chosen)
     try:
         answer = question.ask(_read(chosen.file), chosen.explain)
     except MalformedError as error:
         return fail(REFUSED, str(error))
     except RefusedError as error:
         return fail(REFUSED, *map(_line, error.faults))
-    sys.stdout.buffer.write(to_json(answer, indent=2 if chosen.pretty else None) + b"\n")
+    sys.stdout.buffer.write(_written(question, answer, chosen))
     return OK
+
+
+def _question(chosen: Namespace) -> Question:
+    questions = _questions(chosen.packs)
+    question = questions.get(chosen.operation)
+    if question is None:
+        nearest = get_close_matches(chosen.operation, questions, n=3, cutoff=0.6) or list(questions)
+        raise UnusableError(f"no operation is called {chosen.operation!r}; did you mean {' or '.join(nearest)}?")
+    offers = (JSON, *question.representations)
+    if chosen.accept not in offers:
+        raise UnusableError(f"{question.name} is not written as {chosen.accept!r}; choose {' or '.join(offers)}")
+    return question
+
+
+def _written(question: Question, answer: Answer, chosen: Namespace) -> bytes:
+    if chosen.accept == JSON:
+        return to_json(answer, indent=2 if chosen.pretty else None) + b"\n"
+    return question.representations[chosen.accept](answer).encode()
 
 
 def operations(chosen: Namespace) -> int:

@@ -127,6 +127,7 @@ class Graph:
         found = self._plans.get(key)
         if found is None:
             if len(self._plans) >= MOST_PLANS:
+                # Threads may share this: whoever finds its plan cleared away holds what it has read or compiled, never reads it again.
                 self._plans.clear()
             found = self._plans[key] = self._compile(*key)
         return found

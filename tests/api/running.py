@@ -12,8 +12,11 @@ from collections.abc import Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass
 from pathlib import Path
+from threading import Thread
 
 import httpx
+import uvicorn
+from litestar import Litestar
 
 KILISHO = [sys.executable, "-m", "kilisho.cli"]
 SECONDS_TO_START = 20.0
@@ -72,3 +75,22 @@ def _first_answer(process: subprocess.Popen[bytes], url: str, begun: float, log:
         else:
             return time.perf_counter() - begun
     raise AssertionError(f"the server did not answer:\n{log.read_text()}")
+
+
+@contextmanager
+def listening(app: Litestar) -> Iterator[str]:
+    """Serve ``app``, put together by a test, over real HTTP from a thread of this process; gives its address."""
+    port = free_port()
+    server = uvicorn.Server(uvicorn.Config(app, "127.0.0.1", port, log_level="warning", lifespan="off", ws="none"))
+    thread = Thread(target=server.run)
+    thread.start()
+    try:
+        begun = time.perf_counter()
+        while not server.started:
+            assert thread.is_alive()
+            assert time.perf_counter() - begun < SECONDS_TO_START
+            time.sleep(0.01)
+        yield f"http://127.0.0.1:{port}"
+    finally:
+        server.should_exit = True
+        thread.join(timeout=20)

@@ -7,6 +7,7 @@ import os
 
 import pytest
 
+from kilisho.questions import Limits
 from kilisho_api.settings import Settings, SettingsError, read, table
 
 
@@ -23,11 +24,15 @@ def test_everything_can_be_set() -> None:
         "KILISHO_LARGEST_BODY": "2000",
         "KILISHO_CORS_ORIGINS": "https://app.example, http://localhost:3000",
         "KILISHO_CATALOGUE_MAX_AGE": "0",
+        "KILISHO_LONGEST_FORECAST": "366",
+        "KILISHO_SLOW_AT_ONCE": "2",
+        "KILISHO_SLOW_WAITING": "0",
         "KILISHO_LOG_LEVEL": "warning",
         "OTHER": "ignored",
     }
     origins = ("https://app.example", "http://localhost:3000")
-    assert read(environment) == Settings("0.0.0.0", 9000, 4, ("a.yaml", "b"), 2000, origins, 0, "warning")
+    assert read(environment) == Settings("0.0.0.0", 9000, 4, ("a.yaml", "b"), 2000, origins, 0, 366, 2, 0, "warning")
+    assert read(environment).limits == Limits(forecast_days=366)
 
 
 @pytest.mark.parametrize(
@@ -48,6 +53,10 @@ def test_everything_can_be_set() -> None:
         ("CORS_ORIGINS", "app.example", "origins such as"),
         ("CORS_ORIGINS", "https://app.example/path", "origins such as"),
         ("CATALOGUE_MAX_AGE", "1e3", "a whole number from 0"),
+        ("LONGEST_FORECAST", "0", "a whole number from 1 to 3660"),
+        ("LONGEST_FORECAST", "3661", "a whole number from 1 to 3660"),
+        ("SLOW_AT_ONCE", "0", "a whole number from 1 to 16"),
+        ("SLOW_WAITING", "1001", "a whole number from 0 to 1000"),
         ("LOG_LEVEL", "loud", "debug, info, warning or error"),
     ],
 )

@@ -23,7 +23,7 @@ def files() -> dict[str, bytes]:
     """Every generated file by its place in the folder."""
     rulebook = packs.load()
     questions = open_questions(rulebook)
-    out = {"openapi.json": contract(rulebook, questions, Settings().largest_body), "pack.schema.json": _indented(pack_schema())}
+    out = {"openapi.json": contract(rulebook, questions, Settings()), "pack.schema.json": _indented(pack_schema())}
     for name, question in questions.items():
         out[f"examples/{operation_id(name)}.request.json"] = _indented(question.example)
         out[f"examples/{operation_id(name)}.response.json"] = _indented(example_answer(question))

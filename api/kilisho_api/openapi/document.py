@@ -17,17 +17,18 @@ from kilisho_api.openapi import catalogue_schemas, literals, manual, responses, 
 from kilisho_api.openapi.responses import Part
 from kilisho_api.openapi.schemas import Components
 from kilisho_api.openapi.walk import PLACE
+from kilisho_api.settings import Settings
 
 OPENAPI = "3.1.1"
 LONGEST_SHOWN = 4
 
 
-def contract(rulebook: Rulebook, questions: Mapping[str, Question], largest_body: int) -> bytes:
+def contract(rulebook: Rulebook, questions: Mapping[str, Question], settings: Settings) -> bytes:
     """The document as it is served and committed: indented JSON, the same bytes for the same rulebook."""
-    return orjson.dumps(document(rulebook, questions, largest_body), option=orjson.OPT_INDENT_2 | orjson.OPT_APPEND_NEWLINE)
+    return orjson.dumps(document(rulebook, questions, settings), option=orjson.OPT_INDENT_2 | orjson.OPT_APPEND_NEWLINE)
 
 
-def document(rulebook: Rulebook, questions: Mapping[str, Question], largest_body: int) -> Part:
+def document(rulebook: Rulebook, questions: Mapping[str, Question], settings: Settings) -> Part:
     """The document as plain data."""
     components = Components(rulebook.data)
     asked = components.add([question.request for question in questions.values()], "validation", "Asked")
@@ -39,7 +40,7 @@ def document(rulebook: Rulebook, questions: Mapping[str, Question], largest_body
     paths |= catalogue_schemas.paths(items, found, about) | service.paths(rulebook.identity)
     return {
         "openapi": OPENAPI,
-        "info": manual.info(largest_body),
+        "info": manual.info(settings),
         "servers": [{"url": "/", "description": "This service."}],
         "security": [],
         "tags": list(manual.TAGS),
@@ -53,6 +54,8 @@ def _operation(question: Question, asked: str, told: str) -> Part:
     body = {"required": True, "content": {JSON: {"schema": {"$ref": PLACE + asked}, "example": question.example}}}
     shown = shortened(example_answer(question))
     answer = responses.success("The answer. Long lists are cut short in the example.", JSON, {"$ref": PLACE + told}, shown)
+    for media_type, write in question.representations.items():
+        answer["content"][media_type] = {"schema": {"type": "string"}, "example": write(shown)}
     return {
         "operationId": operation_id(question.name),
         "tags": ["Questions"],
@@ -60,7 +63,7 @@ def _operation(question: Question, asked: str, told: str) -> Part:
         "description": question.description,
         "parameters": list(parameters),
         "requestBody": body,
-        "responses": {"200": answer, **responses.problems(*responses.OF_EVERY_POST)},
+        "responses": {"200": answer, **responses.problems(*responses.OF_EVERY_POST, *(("overloaded",) if question.slow else ()))},
     }
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from kilisho.faults import CROSS_FIELD_CODES
 from kilisho.units import KINDS
 from kilisho_api.problem_types import PROBLEM_TYPES
+from kilisho_api.settings import Settings, table
 
 TITLE = "Kilisho API"
 VERSION = "0.1.0"
@@ -43,13 +44,13 @@ CODES = {
 }
 
 
-def info(largest_body: int) -> dict[str, str]:
+def info(settings: Settings) -> dict[str, str]:
     """The info object of the document."""
-    return {"title": TITLE, "version": VERSION, "summary": SUMMARY, "description": _description(largest_body)}
+    return {"title": TITLE, "version": VERSION, "summary": SUMMARY, "description": _description(settings)}
 
 
-def _description(largest_body: int) -> str:
-    return "\n\n".join((*_ABOUT, *_ANSWERS, _problems(), _ERRORS, _limits(largest_body), *_REST, _units()))
+def _description(settings: Settings) -> str:
+    return "\n\n".join((*_ABOUT, *_ANSWERS, _problems(), _ERRORS, _limits(settings), *_REST, _units(), _settings()))
 
 
 _ABOUT = (
@@ -102,11 +103,26 @@ _ERRORS = (
 )
 
 
-def _limits(largest_body: int) -> str:
-    return f"## Limits\n\nA body has at most {largest_body} bytes. Lists and texts have the limits that their schemas state."
+def _limits(settings: Settings) -> str:
+    return (
+        f"## Limits\n\nA body has at most {settings.largest_body} bytes. Lists, texts and numbers have the limits that their schemas "
+        "state. A question that lists a 503 response may compute for a second: each process works on "
+        f"{settings.slow_at_once} such at a time and lets {settings.slow_waiting} wait; beyond, it answers 503, and `Retry-After` says "
+        "after how many seconds to try again."
+    )
+
+
+def _settings() -> str:
+    rows = "\n".join(f"| `{name}` | {default} | {meaning} |" for name, default, meaning in table())
+    head = "| variable | default | meaning |\n|---|---|---|"
+    return f"## Settings\n\nWhoever runs the service sets these environment variables.\n\n{head}\n{rows}"
 
 
 _REST = (
+    "## Media types\n\nEvery answer can be had as JSON. Where an operation lists more media types under its 200 response, `Accept` "
+    "chooses; JSON comes when nothing else is preferred. A table (`text/csv`, RFC 4180) has a header; a number's column names its UCUM "
+    "unit in brackets, its range stands beside it (`gas [m3/d]`, `gas low [m3/d]`, `gas high [m3/d]`), and text that a spreadsheet "
+    "would run as a formula has an apostrophe before it. Refusals are problem documents whatever was accepted.",
     "## Caching\n\nAll pages under /v1 that are read with GET carry a strong `ETag`; send it back in `If-None-Match` and get 304 while "
     "nothing has changed. HEAD works wherever GET does.",
     "## Request ids\n\nSend a UUID as `X-Request-Id` and it comes back, in the header and in `instance`; otherwise one is made.",

@@ -34,6 +34,7 @@ def components() -> Part:
         "responses": {_name(kind): _response(kind) for kind in PROBLEM_TYPES.values()},
         "headers": {
             "RequestId": {"description": "The request's id.", "schema": {"type": "string", "format": "uuid"}},
+            "RetryAfter": {"description": "Seconds after which to try again.", "schema": {"type": "integer", "minimum": 1}},
             "ETag": {"description": "Strong entity tag of the body.", "schema": {"type": "string"}},
         },
         "parameters": {
@@ -78,6 +79,8 @@ def _response(kind: ProblemType) -> Part:
     detail, errors = _EXAMPLES.get(kind.slug, (kind.about, []))
     example = body_of(kind, detail, EXAMPLE_ID, errors)
     headers = {"X-Request-Id": {"$ref": "#/components/headers/RequestId"}}
+    if kind.slug == "overloaded":
+        headers["Retry-After"] = {"$ref": "#/components/headers/RetryAfter"}
     content = {PROBLEM_JSON: {"schema": {"$ref": "#/components/schemas/Problem"}, "example": example}}
     return {"description": kind.about, "headers": headers, "content": content}
 

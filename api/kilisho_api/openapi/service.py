@@ -18,7 +18,7 @@ def paths(identity: Mapping[str, str]) -> Part:
     ready = _operation(
         "getReadiness",
         "Is the service fit to be asked?",
-        "Recomputes the example of every question; 503 when one fails or has changed.",
+        "Recomputes the example of every question; 503 when one fails or has changed, or when too many ask this at once.",
         success("It is.", JSON, status, {"status": "ready", "rulebook": dict(identity)}),
     )
     ready["responses"] |= problems("not-ready")

@@ -8,15 +8,18 @@ from types import MappingProxyType
 from kilisho.packs import Rulebook
 from kilisho.questions import first_charge, maintenance_feed, safety_check, sizing
 from kilisho.questions.asking import Question
-from kilisho.questions.opening import open_form
+from kilisho.questions.limits import DEFAULTS, Limits
+from kilisho.questions.opening import AnyForm, open_form
 from kilisho.questions.stated_facts import fact_groups
 
-__all__ = ("Question", "open_questions")
+__all__ = ("Limits", "Question", "open_questions")
+
+FORMS: tuple[AnyForm, ...] = (sizing.FORM, first_charge.FORM, maintenance_feed.FORM)
 
 
-def open_questions(rulebook: Rulebook) -> Mapping[str, Question]:
-    """Every question by the last segment of its address, such as ``first-charge``."""
-    forms = (sizing.FORM, first_charge.FORM, maintenance_feed.FORM)
+def open_questions(rulebook: Rulebook, limits: Limits = DEFAULTS) -> Mapping[str, Question]:
+    """Every question by the last segment of its address, such as ``first-charge``; none takes a request beyond ``limits``."""
     # The safety check's body has a member for each group of the rulebook's facts.
-    found = [*(open_form(form, rulebook) for form in forms), open_form(safety_check.FORM, rulebook, **fact_groups(rulebook.data.facts))]
+    checking = open_form(safety_check.FORM, rulebook, limits, **fact_groups(rulebook.data.facts))
+    found = [*(open_form(form, rulebook, limits) for form in FORMS), checking]
     return MappingProxyType({question.name: question for question in found})

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Collection, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from functools import cached_property
 from typing import Any
 
@@ -13,6 +13,7 @@ from pydantic import BaseModel, ValidationError
 from kilisho.faults import MalformedError, RefusedError, faults_of
 
 Answer = dict[str, Any]
+Representations = Mapping[str, Callable[[Answer], str]]
 
 
 @dataclass(frozen=True)
@@ -21,6 +22,8 @@ class Question:
 
     ``answer`` takes the validated request and whether the derivation is wanted; it raises :class:`RefusedError` for faults
     that only show between members. ``ids`` are the rulebook's ids by section, against which those of a request are read.
+    ``representations`` write an answer as another media type than JSON. A ``slow`` question may compute for a second: whoever
+    serves it keeps other answers from waiting for it.
     """
 
     name: str
@@ -31,6 +34,8 @@ class Question:
     answer: Callable[[Any, bool], Answer]
     example: dict[str, Any]
     ids: Mapping[str, Collection[str]]
+    representations: Representations = field(default_factory=dict)
+    slow: bool = False
 
     @cached_property
     def members(self) -> tuple[str, ...]:
@@ -60,8 +65,8 @@ def parse(body: bytes) -> Any:
 def _members(model: type[BaseModel], seen: set[type]) -> set[str]:
     seen.add(model)
     names = set(model.model_fields)
-    for field in model.model_fields.values():
-        for inner in _models_in(field.annotation):
+    for member in model.model_fields.values():
+        for inner in _models_in(member.annotation):
             if inner not in seen:
                 names |= _members(inner, seen)
     return names

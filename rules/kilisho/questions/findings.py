@@ -38,7 +38,7 @@ class Inspector:
         parted = self._parted.get(key)
         if parted is None:
             if len(self._parted) >= MOST_SHAPES:
-                self._parted.clear()
+                self._parted.clear()  # safe while other threads read: each keeps the value that it has found or made
             parted = self._parted[key] = part(self.checks, key)
         findings = conclude(parted, facts)
         failed, unknown, passed = ([one for one in findings if one.verdict is end] for end in (FAILED, UNKNOWN, PASSED))

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from typing import Any
 
 import numpy as np
@@ -11,8 +11,9 @@ import numpy as np
 from kilisho.farm import Ledger, Shelf
 from kilisho.packs import Rulebook
 from kilisho.questions.answers import Answer, Common
-from kilisho.questions.asking import Question
+from kilisho.questions.asking import Question, Representations
 from kilisho.questions.findings import Inspector
+from kilisho.questions.limits import DEFAULTS, Limits
 from kilisho.questions.requests import Ask, Enquiry
 from kilisho.questions.stated_facts import with_facts
 
@@ -22,7 +23,8 @@ class Form:
     """A question as its file writes it down.
 
     ``answer`` takes the validated request, a fresh ledger and the operation's inspector, and gives the answer's own members;
-    ``operation`` is the name under which checks and cautions are asked for.
+    ``operation`` is the name under which checks and cautions are asked for. ``representations`` write an answer, unchanged, as
+    another media type than JSON, such as ``{"text/csv": days_as_csv}``. ``slow`` says that an answer takes 0.1 s or more.
     """
 
     name: str
@@ -33,10 +35,17 @@ class Form:
     response: type[Common]
     answer: Callable[[Any, Ledger, Inspector, bool], Answer]
     example: dict[str, Any]
+    representations: Representations = field(default_factory=dict)
+    slow: bool = False
 
 
-def open_form(form: Form, rulebook: Rulebook, **members: type[Ask]) -> Question:
-    """The question over a rulebook; ``members`` are optional members that only the rulebook knows."""
+# A form whose request or answer depends on a limit is a function of the limits.
+AnyForm = Form | Callable[[Limits], Form]
+
+
+def open_form(form: AnyForm, rulebook: Rulebook, limits: Limits = DEFAULTS, **members: type[Ask]) -> Question:
+    """The question over a rulebook, under ``limits``; ``members`` are optional members that only the rulebook knows."""
+    form = form if isinstance(form, Form) else form(limits)
     shelf, inspector = Shelf(rulebook.data), Inspector(rulebook.data, form.operation)
     request = with_facts(f"{form.request.__name__.removesuffix('Request')}Question", form.request, rulebook.data.facts, **members)
 
@@ -48,4 +57,15 @@ def open_form(form: Form, rulebook: Rulebook, **members: type[Ask]) -> Question:
         named = {"name": asked.name} if asked.name else {}
         return {**named, **own, "assumptions": ledger.assumptions, "rulebook": rulebook.identity}
 
-    return Question(form.name, form.title, form.description, request, form.response, answer, form.example, shelf.ids)
+    return Question(
+        name=form.name,
+        title=form.title,
+        description=form.description,
+        request=request,
+        response=form.response,
+        answer=answer,
+        example=form.example,
+        ids=shelf.ids,
+        representations=form.representations,
+        slow=form.slow,
+    )

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import itertools
 import json
 from typing import Any
 
@@ -45,6 +46,17 @@ def _follow(document: Any, pointer: str) -> None:
             assert isinstance(document, dict), pointer
             assert part in document or last, pointer
             document = document.get(part)
+
+
+_turns = itertools.count()
+
+
+@schemathesis.hook
+def before_call(_context: HookContext, case: Case, _kwargs: dict[str, Any]) -> None:
+    """Ask for each documented representation of an answer in turn; without a word, only the first would ever be seen."""
+    offered = list(case.operation.definition.raw.get("responses", {}).get("200", {}).get("content", ()))
+    if len(offered) > 1 and "Accept" not in case.headers:
+        case.headers["Accept"] = offered[next(_turns) % len(offered)]
 
 
 @schemathesis.hook

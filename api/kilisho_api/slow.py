@@ -1,0 +1,61 @@
+"""Work that takes long runs in threads, so that quick answers come meanwhile; when too many wait, the rest is turned away."""
+
+from __future__ import annotations
+
+import math
+import time
+from collections.abc import Callable
+from typing import Any, TypeVar
+
+from anyio import CancelScope, CapacityLimiter, to_thread
+
+from kilisho_api.problems import AnyRequest, ProblemError
+
+T = TypeVar("T")
+FULL = "As many requests as the service takes wait already."
+GONE = "The caller left while its request waited."
+
+
+class SlowLane:
+    """Lets ``at_once`` pieces of work run and ``waiting`` more wait their turn; one lane is shared by all that should wait together."""
+
+    def __init__(self, at_once: int, waiting: int) -> None:
+        self._turns, self._at_once, self._most = CapacityLimiter(at_once), at_once, at_once + waiting
+        self._inside, self._seconds = 0, 0.0
+
+    async def run(self, work: Callable[[], T], request: AnyRequest) -> T:
+        """The result of ``work``, in its turn; whatever it raises, and :class:`ProblemError` (503) when the lane is full.
+
+        A thread cannot be stopped: whose caller leaves before its turn is passed over, and a turn that has begun is kept to its
+        end, so that never more than ``at_once`` compute. The body of ``request`` has been read.
+        """
+        if self._inside >= self._most:
+            raise ProblemError("overloaded", FULL, headers={"Retry-After": str(self._seconds_to_wait())})
+        self._inside += 1
+        try:
+            async with self._turns:
+                if await _gone(request):
+                    raise ProblemError("overloaded", GONE)
+                return await self._timed(work)
+        finally:
+            self._inside -= 1
+
+    async def _timed(self, work: Callable[[], T]) -> T:
+        begun = time.perf_counter()
+        try:
+            return await to_thread.run_sync(work)
+        finally:
+            self._seconds = time.perf_counter() - begun
+
+    def _seconds_to_wait(self) -> int:
+        """Until all that are inside are done, if each takes as long as the last one did."""
+        return max(1, math.ceil(self._seconds * self._inside / self._at_once))
+
+
+async def _gone(request: AnyRequest) -> bool:
+    """Whether the caller has hung up: a message that is there already is read, and one that is not there is not waited for."""
+    message: dict[str, Any] = {}
+    with CancelScope() as scope:
+        scope.cancel()
+        message |= await request.receive()
+    return message.get("type") == "http.disconnect"
