@@ -1,0 +1,42 @@
+"""The facts that checks ask of a gas forecast."""
+
+from __future__ import annotations
+
+from typing import Any
+
+import numpy as np
+
+from kilisho.questions.climate import season_facts
+from kilisho.questions.feeding import feed_facts
+from kilisho.questions.gas_forecast.calendar import gaps_in
+from kilisho.questions.gas_forecast.work import Work
+from kilisho.questions.stated_facts import all_facts, values_by_id
+
+
+def facts_of(work: Work) -> dict[str, Any]:
+    """Worked out, and as the caller stated them."""
+    values, run = work.ledger.values, work.run
+    facts = {
+        "structure_kind": work.structure_id,
+        "total_volume": values["total_volume"],
+        "acid_ratio_expected": float(np.nanmax(run.acid_ratio[:, 0])),
+        "longest_feeding_gap": float(max([last - first + 1 for first, last in gaps_in(work.spans, work.asked.days)], default=0)),
+        **({"digester_temperature": float(run.temperature[:, 0].min())} if work.warmth.known else {}),
+        **_steady_facts(work),
+    }
+    return all_facts(work.ledger.shelf.data, facts, values_by_id(work.asked.facts))
+
+
+def _steady_facts(work: Work) -> dict[str, Any]:
+    """What follows from the last plan; nothing where there is none."""
+    if not work.changes:
+        return {}
+    names = ("hydraulic_retention_time", "organic_loading_rate", "slurry_total_solids", "carbon_to_nitrogen")
+    more = ("total_ammonia_nitrogen", "free_ammonia")
+    last = max(work.spans, key=lambda span: span.first)
+    return {
+        **feed_facts(work.steady_fed),
+        **{name: work.ledger.values[name] for name in (*names, *more)},
+        "feeding_interval": last.every,
+        "dose_share": work.ledger.values["slurry_per_day"] * last.every / work.ledger.values["working_volume"],
+    }
