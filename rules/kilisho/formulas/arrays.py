@@ -27,6 +27,16 @@ def log(value: Numeric) -> Numeric:
     return math.log(value) if isinstance(value, _SCALAR) else np.log(value)
 
 
+def expm1(value: Numeric) -> Numeric:
+    """``exp(value) - 1`` without loss for small values; a float above 709 raises OverflowError, an array element becomes infinite."""
+    return math.expm1(value) if isinstance(value, _SCALAR) else np.expm1(value)
+
+
+def log1p(value: Numeric) -> Numeric:
+    """``log(1 + value)`` without loss for small values; a float must be above -1 (ValueError)."""
+    return math.log1p(value) if isinstance(value, _SCALAR) else np.log1p(value)
+
+
 def sqrt(value: Numeric) -> Numeric:
     """Square root; a float must be at least 0 (ValueError), an array element below 0 becomes NaN."""
     return math.sqrt(value) if isinstance(value, _SCALAR) else np.sqrt(value)
