@@ -29,6 +29,8 @@ CROSS_FIELD_CODES = frozenset(
         "starter_fills_digester",
         "stated_twice",
         "substrate_twice",
+        "use_overlaps",
+        "use_without_length",
         "volume_impossible",
     }
 )

@@ -279,6 +279,16 @@ def maintenance_feeds() -> st.SearchStrategy[Json]:
     )
 
 
+def clock_hours() -> st.SearchStrategy[Json]:
+    minutes = st.integers(0, 24 * 60 - 1)
+    return st.builds(lambda start, end: {"from": clock(start), "to": clock(end)}, minutes, minutes | st.just(24 * 60))
+
+
+def clock(minutes: int) -> str:
+    """A time of day as a caller writes it."""
+    return f"{minutes // 60:02}:{minutes % 60:02}"
+
+
 def sizings() -> st.SearchStrategy[Json]:
     return maybe(
         {},
@@ -288,7 +298,9 @@ def sizings() -> st.SearchStrategy[Json]:
         dilution=dilutions(),
         gas_demand=measure(1e-3, 1e3, "m3/d"),
         appliances=st.lists(
-            maybe({"appliance": ids("appliances")}, count=st.integers(1, 1000), hours_per_day=measure(0.1, 24, "h/d")), max_size=2
+            maybe({"appliance": ids("appliances")}, count=st.integers(1, 1000), hours_per_day=measure(0.1, 24, "h/d"))
+            | maybe({"appliance": ids("appliances"), "use": st.lists(clock_hours(), min_size=1, max_size=3)}, count=st.integers(1, 1000)),
+            max_size=2,
         ),
         people_cooked_for=st.integers(1, 10_000),
         climate=climates(),

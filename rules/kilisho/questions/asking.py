@@ -64,7 +64,7 @@ def parse(body: bytes) -> Any:
 
 def _members(model: type[BaseModel], seen: set[type]) -> set[str]:
     seen.add(model)
-    names = set(model.model_fields)
+    names = {member.alias or name for name, member in model.model_fields.items()}
     for member in model.model_fields.values():
         for inner in _models_in(member.annotation):
             if inner not in seen:

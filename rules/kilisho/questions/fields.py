@@ -181,12 +181,25 @@ def _read_label(value: Any) -> str:
     raise PydanticCustomError("text_expected", "text of 1 to {longest} characters", {"longest": LONGEST_LABEL})
 
 
+def clock(pattern: str) -> Checked:
+    """A time of day on the 24 h clock as text, read as hours from midnight."""
+
+    def read(value: Any) -> float:
+        if not isinstance(value, str) or not re.fullmatch(pattern, value, re.ASCII):
+            raise PydanticCustomError("clock_expected", "a time of day as HH:MM on the 24 h clock")
+        return int(value[:2]) + int(value[3:]) / 60
+
+    return Checked(read, (("type", "string"), ("pattern", pattern)))
+
+
 FIRST_YEAR, LAST_YEAR = 1990, 2150
 LONGEST_IDENTIFIER, LONGEST_LABEL = 64, 200
 _DATE_PATTERN = r"^(199\d|20\d\d|21[0-4]\d|2150)-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$"
 
 DAY = Checked(_read_date, (("type", "string"), ("format", "date"), ("pattern", _DATE_PATTERN)))
 YES_NO = Checked(_read_yes_no, (("type", "boolean"),))
+CLOCK_START = clock(r"^([01]\d|2[0-3]):[0-5]\d$")
+CLOCK_END = clock(r"^(([01]\d|2[0-3]):[0-5]\d|24:00)$")
 LABEL = Checked(_read_label, (("type", "string"), ("minLength", 1), ("maxLength", LONGEST_LABEL)))
 
 
@@ -265,6 +278,8 @@ DAILY_WATER = InUnit("volume_flow", "L/d", 0, 1e6)
 DAILY_GAS = InUnit("volume_flow", "m3/d", 0.001, 1e3)
 DUNG_PER_HEAD = InUnit("mass_flow", "kg/d", 0.001, 200)
 DISTANCE = InUnit("length", "m", 0, 500_000)
+DEPTH = InUnit("length", "m", 0, 20)
+ALTITUDE = InUnit("length", "m", -400, 5500)
 TEMPERATURE = InUnit("temperature", "Cel", -40, 70)
 TEMPERATURE_SWING = InUnit("temperature_difference", "K", 0, 60)
 INTERVAL = InUnit("time", "d", 0.25, 60)

@@ -108,6 +108,13 @@ class Climate(Ask):
     monthly_air_temperature: MonthlyTemperature | None = Field(None, description="Means of the months.")
 
 
+class ClockHours(Ask):
+    """From one time of day to another; past midnight where it ends before it begins."""
+
+    start: Annotated[float, f.CLOCK_START] = Field(alias="from", description="HH:MM, 00:00 to 23:59.")
+    end: Annotated[float, f.CLOCK_END] = Field(alias="to", description="HH:MM, 00:00 to 24:00.")
+
+
 class Container(Ask):
     """Something the farm carries material in."""
 

@@ -13,7 +13,7 @@ from kilisho.questions.opening import Form
 from kilisho.questions.sizing.request import EXAMPLE, SizingRequest
 from kilisho.questions.sizing.shape import SizingAnswer
 from kilisho.questions.sizing.size import Sized, size
-from kilisho.questions.sizing.told import told
+from kilisho.questions.sizing.told import pressure_facts, told
 from kilisho.questions.sizing.work import Work, work_out
 from kilisho.questions.stated_facts import all_facts, values_by_id
 
@@ -38,6 +38,7 @@ def _facts(work: Work, sized: Sized) -> dict[str, Any]:
         **({"water_sufficiency": sized.water_sufficiency} if sized.water_sufficiency is not None else {}),
         **({"digester_temperature": work.warmth.coldest} if work.warmth.known else {}),
         **_supply_fact(work, sized),
+        **pressure_facts(work),
     }
     return all_facts(work.ledger.shelf.data, worked_out, values_by_id(work.asked.facts))
 

@@ -7,7 +7,7 @@ from typing import Annotated, Any
 from pydantic import Field
 
 from kilisho.questions import fields as f
-from kilisho.questions.requests import Ask, Climate, Dilution, Enquiry, Feed, Herd
+from kilisho.questions.requests import Ask, Climate, ClockHours, Dilution, Enquiry, Feed, Herd
 
 
 class ApplianceUse(Ask):
@@ -16,8 +16,9 @@ class ApplianceUse(Ask):
     appliance: Annotated[str, f.APPLIANCE] = Field(description="Id of an appliance of the rulebook.")
     count: Annotated[int, f.whole_number(1, 1000)] = Field(1, description="How many.")
     hours_per_day: Annotated[float | None, f.HOURS_PER_DAY] = Field(
-        None, description="Hours each burns a day; the usual hours when absent."
+        None, description="Hours each burns a day; from use, or the usual hours, when absent."
     )
+    use: list[ClockHours] = Field([], max_length=24, description="When each burns, instead of hours_per_day; then storage is exact.")
 
 
 class SizingRequest(Enquiry):

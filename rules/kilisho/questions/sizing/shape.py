@@ -25,6 +25,23 @@ class VolumeRule(Told):
     why: str
 
 
+class PressureStep(Told):
+    """Gauge pressure with so much gas stored."""
+
+    stored_gas: Amount
+    gauge_pressure: Amount
+    water_column: Amount
+
+
+class GasPressure(Told):
+    """How the pressure of a dome rises with the gas stored in it."""
+
+    when_full: Amount = Field(description="With its range over the compensation tanks that are usual.")
+    limit: Amount = Field(description="Most that this kind of structure is held to.")
+    curve: list[PressureStep]
+    statement: str
+
+
 class SizingAnswer(Common):
     """The size of a digester. Volumes are those of the chosen buildable size."""
 
@@ -33,6 +50,7 @@ class SizingAnswer(Common):
     working_volume: Amount
     gas_storage_volume: Amount = Field(description="Gas that the chosen digester stores.")
     gas_storage_needed: Amount = Field(description="Gas storage that the use asks for.")
+    gas_storage_method: str = Field(description="hours of use (all appliances state their clock hours), or share of a day's gas.")
     needed_total_volume: Amount = Field(description="Before rounding up to a buildable size.")
     hydraulic_retention_time: Amount
     design_retention_time: Amount
@@ -50,3 +68,4 @@ class SizingAnswer(Common):
     from_water: Side | None = None
     rule_of_thumb: VolumeRule
     dimensions: dict[str, Any]
+    gas_pressure: GasPressure | None = Field(None, description="For domes.")

@@ -7,11 +7,13 @@ from dataclasses import dataclass
 from kilisho.faults import Fault, RefusedError
 from kilisho.questions.feeding import NO_URINE, scale_by, slurry_of, take_totals
 from kilisho.questions.gas import gas_of, take_gas
+from kilisho.questions.sizing.storage import take_storage_needed
 from kilisho.questions.sizing.work import Work
 
-DERIVED = ("slurry_per_day", "slurry_total_solids", "hydraulic_retention_time", "organic_loading_rate")
+DERIVED = ("slurry_per_day", "slurry_mass_per_day", "slurry_total_solids", "hydraulic_retention_time", "organic_loading_rate")
 SLACK = 1e-9
-LEAST_WATER = 1e-9
+# Below these [m3/d] there is no water and no gas worth dividing by.
+LEAST_WATER, LEAST_GAS = 1e-9, 1e-9
 
 
 @dataclass(slots=True)
@@ -23,6 +25,7 @@ class Sized:
     total: float
     sides: dict[str, float]
     water_sufficiency: float | None
+    storage_method: str
 
 
 def size(work: Work) -> Sized:
@@ -33,7 +36,7 @@ def size(work: Work) -> Sized:
     sides = _sides(work)
     limited_by = min(sides, key=lambda name: sides[name])
     chosen = sides[limited_by]
-    if work.asked.water_available == 0 and work.ledger.values["water_to_feed_by_volume"] > LEAST_WATER:
+    if _dry(work) and work.ledger.values["water_to_feed_by_volume"] > LEAST_WATER:
         limited_by = "water"
     _feed(work, chosen)
     ledger = work.ledger
@@ -45,11 +48,9 @@ def size(work: Work) -> Sized:
         limited_by = "largest_buildable_size"
         _feed(work, total / needed)
     ledger.put(total_volume=total)
-    ledger.practice("gas_storage_of_daily_gas")
     ledger.solve("working_volume", "gas_storage_volume", *DERIVED, "water_per_day")
     take_gas(work.fed, ledger)
-    ledger.solve("gas_storage_needed")
-    return Sized(limited_by, needed, total, sides, _water_sufficiency(work, sides))
+    return Sized(limited_by, needed, total, sides, _water_sufficiency(work, sides), take_storage_needed(work))
 
 
 def _feed(work: Work, scale: float) -> None:
@@ -63,20 +64,25 @@ def _sides(work: Work) -> dict[str, float]:
     """The feed that each side allows or needs, as a multiple of the stated feed (or of the unit feed where none is stated)."""
     unit = unit_of(work)
     sides = {"supply": 1.0} if work.supplied else {}
-    if work.demand is not None and unit["biogas"] > 0:
+    if work.demand is not None and unit["biogas"] > LEAST_GAS:
         sides["demand"] = work.demand / unit["biogas"]
     if not sides:
         raise RefusedError([Fault(("feed",), "feed_gives_no_gas", "cannot meet a gas demand: none of these substrates gives gas")])
     # Without any water the other sides decide, and the water checks speak.
-    if work.asked.water_available and unit["water"] > LEAST_WATER:
+    if work.asked.water_available is not None and not _dry(work) and unit["water"] > LEAST_WATER:
         sides["water"] = work.asked.water_available / unit["water"]
     return sides
+
+
+def _dry(work: Work) -> bool:
+    """Whether it is stated that there is no water, or so little that nothing could be divided by it."""
+    return work.asked.water_available is not None and work.asked.water_available <= LEAST_WATER
 
 
 def unit_of(work: Work) -> dict[str, float]:
     """Gas and water of the feed as it stands, at the design retention."""
     values = work.ledger.values
-    conditions = {n: values[n] for n in ("digester_temperature", "tanks_in_series")}
+    conditions = {n: values[n] for n in ("digester_temperature", "tanks_in_series", "gas_pressure")}
     gas = gas_of(work.fed, {**conditions, "hydraulic_retention_time": work.retention[1]})
     volume = sum(one.volume for one in work.fed)
     return {

@@ -13,19 +13,21 @@ from kilisho.questions.answers import (
     in_percent,
 )
 from kilisho.questions.sizing.dimensions import dimensions_of
+from kilisho.questions.sizing.dome import DOME, Plan, full_pressure, gas_pressure
 from kilisho.questions.sizing.size import Sized, unit_of
 from kilisho.questions.sizing.work import Work
 
 
 def told(work: Work, sized: Sized) -> Answer:
     """The sizing as the answer tells it."""
-    values, gas = work.ledger.values, work.ledger.values["biogas_per_day"]
+    values, gas, plan = work.ledger.values, work.ledger.values["biogas_per_day"], plan_of(work)
     return {
         "limited_by": sized.limited_by,
         "total_volume": in_cubic_metres(values["total_volume"]),
         "working_volume": in_cubic_metres(values["working_volume"]),
         "gas_storage_volume": in_cubic_metres(values["gas_storage_volume"]),
-        "gas_storage_needed": _storage_needed(work),
+        "gas_storage_needed": in_cubic_metres(*work.ledger.of("gas_storage_needed")),
+        "gas_storage_method": sized.storage_method,
         "needed_total_volume": in_cubic_metres(sized.needed, *_needed_range(work, sized)),
         "hydraulic_retention_time": in_days(values["hydraulic_retention_time"]),
         "design_retention_time": in_days(work.retention[1], work.retention[0], work.retention[2]),
@@ -39,12 +41,22 @@ def told(work: Work, sized: Sized) -> Answer:
         "digester_temperature": work.warmth.told(),
         **{f"from_{name}": _side(work, sized, scale) for name, scale in sized.sides.items()},
         "rule_of_thumb": _rule_of_thumb(work),
-        "dimensions": dimensions_of(work.structure, values["total_volume"], values["working_volume"], values["gas_storage_volume"]),
+        "dimensions": dimensions_of(plan),
+        **({"gas_pressure": gas_pressure(plan)} if work.structure.geometry.shape == DOME else {}),
     }
 
 
-def _storage_needed(work: Work) -> Answer:
-    return in_cubic_metres(*work.ledger.of("gas_storage_needed"))
+def plan_of(work: Work) -> Plan:
+    """What the dimensions of the chosen digester follow from."""
+    values = work.ledger.values
+    density = values["slurry_mass_per_day"] / values["slurry_per_day"]
+    return Plan(values["total_volume"], values["working_volume"], values["gas_storage_volume"], density, work.structure)
+
+
+def pressure_facts(work: Work) -> dict[str, float]:
+    """Pressure of a full dome against what the structure bears; nothing for other shapes."""
+    limit = work.structure.operating_pressure.most
+    return {"full_gas_pressure_margin": full_pressure(plan_of(work)) / limit} if work.structure.geometry.shape == DOME and limit else {}
 
 
 def _needed_range(work: Work, sized: Sized) -> tuple[float, float]:

@@ -8,6 +8,7 @@ from typing import Any
 from kilisho.farm import Ledger
 from kilisho.faults import Fault, RefusedError
 from kilisho.questions import refusals
+from kilisho.questions.appliances import demand_of, faults_of_appliances
 from kilisho.questions.climate import Warmth, warmth_of
 from kilisho.questions.digester import structure_of
 from kilisho.questions.feeding import Fed, menu_of, water_to_feed
@@ -64,6 +65,7 @@ def _refuse(asked: Any) -> None:
         *refusals.faults_of_dilution(asked.dilution),
         *refusals.faults_of_shares(asked.feed),
         *refusals.faults_of_months(asked.climate),
+        *faults_of_appliances(asked.appliances),
     ]
     ways = sum((asked.gas_demand is not None, bool(asked.appliances), asked.people_cooked_for is not None))
     if ways > 1:
@@ -84,13 +86,4 @@ def _demand(asked: Any, ledger: Ledger) -> float | None:
         return float(asked.gas_demand)
     if asked.people_cooked_for is not None:
         return float(asked.people_cooked_for * ledger.practice("gas_per_person"))
-    if not asked.appliances:
-        return None
-    total = 0.0
-    for use in asked.appliances:
-        entry = ledger.shelf.data.appliances[use.appliance]
-        ledger.assumptions.append(ledger.shelf.assumption("appliances", use.appliance, "gas_per_hour"))
-        if use.hours_per_day is None:
-            ledger.assumptions.append(ledger.shelf.assumption("appliances", use.appliance, "usual_hours_per_day"))
-        total += use.count * entry.gas_per_hour.typical * (use.hours_per_day or entry.usual_hours_per_day.typical)
-    return total
+    return demand_of(asked.appliances, ledger) if asked.appliances else None

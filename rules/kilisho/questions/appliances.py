@@ -1,0 +1,75 @@
+"""What burns the gas, for how long and when."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from typing import Any
+
+import numpy as np
+
+from kilisho.farm import Ledger
+from kilisho.faults import Fault
+from kilisho.formulas.gas_storage import Interval, clock_of, hours_of, volumes_between
+from kilisho.ranges import Numeric, Uncertain
+
+HOURS_TOLERANCE = 0.01
+TWICE_AT_ONCE = 1.5
+
+
+def clock_intervals(use: Any, rate: Numeric = 1.0) -> tuple[Interval, ...]:
+    """The stated clock hours of one kind of appliance as intervals at a rate [m3/h]."""
+    return tuple(Interval(hours.start, hours.end, rate) for hours in use.use)
+
+
+def clock_hours(use: Any) -> float:
+    """Length of the stated clock hours [h] a day."""
+    return sum(hours_of(one) for one in clock_intervals(use))
+
+
+def rate_of(use: Any, ledger: Ledger) -> Uncertain:
+    """Gas that the appliances of one kind burn together [m3/h], with its samples."""
+    return ledger.figure("appliances", use.appliance, "gas_per_hour").times(float(use.count))
+
+
+def demand_of(appliances: Sequence[Any], ledger: Ledger) -> float:
+    """Gas that the appliances burn [m3/d], at their typical rates; what the rulebook supplies is listed as assumed."""
+    return sum(rate_of(use, ledger).value * _hours(use, ledger) for use in appliances)
+
+
+def _hours(use: Any, ledger: Ledger) -> float:
+    if use.use:
+        return clock_hours(use)
+    if use.hours_per_day is not None:
+        return float(use.hours_per_day)
+    return ledger.figure("appliances", use.appliance, "usual_hours_per_day").value
+
+
+def burning(appliances: Sequence[Any], ledger: Ledger) -> tuple[tuple[Interval, ...], tuple[Interval, ...]]:
+    """All appliances by the clock, each at its typical rate [m3/h], and the same with the samples of the rates."""
+    rates = [rate_of(use, ledger) for use in appliances]
+    sides = ([rate.value for rate in rates], [rate.samples for rate in rates])
+    typical, samples = (
+        tuple(one for use, rate in zip(appliances, side, strict=True) for one in clock_intervals(use, rate)) for side in sides
+    )
+    return typical, samples
+
+
+def faults_of_appliances(appliances: Sequence[Any]) -> Iterator[Fault]:
+    """Clock hours have a length, do not overlap for one appliance, and agree with the hours a day where both are stated."""
+    for i, use in enumerate(appliances):
+        empty = [j for j, hours in enumerate(use.use) if hours.start == hours.end]
+        detail = "ends as it begins; a whole day is 00:00 to 24:00"
+        yield from (Fault(("appliances", i, "use", j), "use_without_length", detail) for j in empty)
+        if use.use and not empty:
+            yield from _faults_of_hours(i, use)
+
+
+def _faults_of_hours(i: int, use: Any) -> Iterator[Fault]:
+    intervals = clock_intervals(use)
+    clock = clock_of(*intervals)
+    if (volumes_between(clock, intervals) > TWICE_AT_ONCE * np.diff(clock)).any():
+        yield Fault(
+            ("appliances", i, "use"), "use_overlaps", "the hours overlap; list a second appliance that burns at the same time apart"
+        )
+    elif use.hours_per_day is not None and abs(use.hours_per_day - clock_hours(use)) > HOURS_TOLERANCE * use.hours_per_day:
+        yield Fault(("appliances", i, "hours_per_day"), "stated_twice", "denies the hours of use; state one of the two")
