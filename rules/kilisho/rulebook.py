@@ -130,6 +130,7 @@ if TYPE_CHECKING:
     PositiveRate = Property
     Number = Property
     Volume = Property
+    Length = Property
     Mass = Property
     Time = Property
     MassFlow = Property
@@ -151,6 +152,7 @@ else:
     PositiveRate = _of("rate", 1e-5, 10)
     Number = _of("number")
     Volume = _of("volume")
+    Length = _of("length", 0, 20)
     Mass = _of("mass")
     Time = _of("time")
     MassFlow = _of("mass_flow")
@@ -269,6 +271,7 @@ class Structure(Named):
     fill_share: PositiveShare = Field(description="Slurry at the normal level, share of total volume.")
     least_fill_share: PositiveShare = Field(description="Smallest filling that still seals inlet and outlet.")
     gas_storage_share: PositiveShare = Field(description="Usable gas storage, share of total volume.")
+    depth: Length | None = Field(None, description="Of the middle of the slurry below ground; 0 above ground; practice's when absent.")
     tanks_in_series: Annotated[int, Field(ge=1, le=20)] = Field(description="Stirred tanks that stand for its mixing.")
     operating_pressure: Pressure = Field(description="Gauge pressure in use; high is the safe limit.")
     geometry: Geometry

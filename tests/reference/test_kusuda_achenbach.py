@@ -6,6 +6,7 @@ amplitude is the mesh's; temperatures are compared to 0.02 % of their value. The
 day 20; diffusivity 0.05 m2/d.
 """
 
+import datetime as dt
 import math
 from collections.abc import Callable
 from typing import TypeAlias
@@ -17,6 +18,7 @@ from scipy.integrate import solve_bvp
 from tests.reference.record import check
 
 from kilisho.formulas.temperature import damping_depth, ground_temperature, seasonal_amplitude_at_depth
+from kilisho.questions.climate import Ground, days_of_year
 
 Array: TypeAlias = npt.NDArray[np.float64]
 Amplitude: TypeAlias = Callable[[float], complex]
@@ -64,3 +66,35 @@ def test_damping_depth_of_loam() -> None:
         "1",
         "Hillel 1982, definition of the damping depth (recalled, to be confirmed)",
     )
+
+
+@pytest.mark.parametrize(
+    ("depth", "day", "published"), [(1, 15, 14.21), (1, 105, 16.70), (1, 200, 25.92), (2, 15, 17.34), (2, 105, 16.48), (2, 200, 22.80)]
+)
+def test_worked_values(depth: float, day: float, published: float) -> None:
+    """Half of the last digit of values worked by hand with the published form."""
+    ours = ground_temperature(MEAN, HALF_RANGE, depth, day, COLDEST, ALPHA)
+    check(f"ground at {depth} m on day {day}", float(ours), published, 0.005 / published, "Cel", "worked by hand with the published form")
+
+
+@pytest.mark.parametrize("depth", [0.5, 1.5])
+def test_daily_series_of_a_slurry(amplitude: Amplitude, depth: float) -> None:
+    """A year of a digester 1.5 K above its soil: extremes, their days and the sum of warmth, against the heat equation."""
+    days = days_of_year(dt.date(2027, 1, 1), 365)
+    ours = np.asarray(Ground(MEAN, 1.5, HALF_RANGE, depth, ALPHA, COLDEST).at(days))
+    solved = MEAN + 1.5 - HALF_RANGE * (amplitude(depth) * np.exp(1j * OMEGA * (days - COLDEST))).real
+    assert np.abs(ours - solved).max() < 0.005
+    for what, pick in (("coldest", np.argmin), ("warmest", np.argmax)):
+        found, expected = int(pick(ours)), int(pick(solved))
+        check(f"slurry on its {what} day, {depth:g} m", float(ours[found]), float(solved[expected]), 0.0002, "Cel", SCIPY)
+        assert abs(found - expected) <= 1
+    warmth = float(np.maximum(ours - 20, 0).sum()), float(np.maximum(solved - 20, 0).sum())
+    check(f"degree days above 20 Cel in a year, {depth:g} m", *warmth, 0.001, "K d", SCIPY)
+
+
+def test_the_ground_lags_behind_the_air() -> None:
+    """24.1 days a metre in this soil, as the published form's own lag; a day is the series' step."""
+    days = np.arange(1.0, 366.0)
+    for depth, lag in ((0.0, 0.0), (1.0, 24.1), (2.0, 48.2), (3.0, 72.3)):
+        coldest = days[np.argmin(Ground(MEAN, 0.0, HALF_RANGE, depth, ALPHA, COLDEST).at(days))]
+        assert coldest - COLDEST == pytest.approx(lag, abs=0.51)

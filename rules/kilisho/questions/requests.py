@@ -32,6 +32,9 @@ class Digester(Ask):
     total_volume: Annotated[float | None, f.TOTAL_VOLUME] = Field(None, description="Slurry and gas space together.")
     working_volume: Annotated[float | None, f.WORKING_VOLUME] = Field(None, description="Slurry at the normal level.")
     gas_storage_volume: Annotated[float | None, f.GAS_STORAGE_VOLUME] = Field(None, description="Usable gas storage, if measured.")
+    depth: Annotated[float | None, f.DEPTH] = Field(
+        None, description="Of the middle of the slurry below ground; 0 for a digester above ground; the structure's usual when absent."
+    )
     age: Annotated[float | None, f.AGE] = Field(None, description="Time since it was first filled.")
 
 
@@ -99,13 +102,14 @@ class MonthlyTemperature(Ask):
 
 
 class Climate(Ask):
-    """What is known of the temperature: measured in the slurry, or of the air."""
+    """What is known of the temperature, measured in the slurry or of the air, and how high the place lies."""
 
     digester_temperature: Annotated[float | None, f.TEMPERATURE] = Field(None, description="Measured in the slurry.")
     mean_air_temperature: Annotated[float | None, f.TEMPERATURE] = Field(None, description="Mean of the year.")
     yearly_swing: Annotated[float | None, f.TEMPERATURE_SWING] = Field(None, description="Warmest month less coldest month.")
     warmest_month: Annotated[int | None, f.whole_number(1, 12)] = Field(None, description="1 for January; tells the season of a date.")
     monthly_air_temperature: MonthlyTemperature | None = Field(None, description="Means of the months.")
+    altitude: Annotated[float | None, f.ALTITUDE] = Field(None, description="Above sea level; sea level when absent.")
 
 
 class ClockHours(Ask):

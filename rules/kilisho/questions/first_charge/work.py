@@ -60,7 +60,7 @@ def work_out(asked: Any, ledger: Ledger) -> Work:
     fed = _mix(asked, ledger, supply)
     water_to_feed(fed, asked.dilution, ledger)
     _take_amounts(asked, ledger, fed)
-    warmth = warmth_of(asked.climate, ledger).on(asked.digester_ready_on)
+    warmth = warmth_of(asked.climate, ledger, structure_id, asked.digester.depth).on(asked.digester_ready_on)
     take_temperature(warmth, ledger)
     cover = cover_of(asked.stockpile.cover, ledger)
     days = (

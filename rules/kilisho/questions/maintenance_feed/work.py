@@ -13,8 +13,10 @@ from kilisho.questions.climate import Warmth, warmth_of
 from kilisho.questions.digester import take_digester
 from kilisho.questions.feeding import Fed, feed_facts, menu_of, scale_to, take_totals, water_to_feed
 from kilisho.questions.gas import take_gas
+from kilisho.questions.gas_state import take_gas_state
 from kilisho.questions.herd import Supply, supply_of
 from kilisho.questions.maintenance_feed.urine import take_urine
+from kilisho.questions.seasons import season_facts
 from kilisho.questions.stated_facts import all_facts, values_by_id
 from kilisho.rulebook import Structure
 
@@ -58,7 +60,8 @@ def work_out(asked: Any, ledger: Ledger) -> Work:
     for figure in ("grit_held_in_mixing_tank", "sludge_density", "sludge_allowance"):
         ledger.practice(figure)
     supply = supply_of(asked.herd, ledger, with_urine=asked.urine is not None and asked.urine.collected and asked.urine.volume is None)
-    warmth = warmth_of(asked.climate, ledger)
+    take_gas_state(asked.climate, ledger)
+    warmth = warmth_of(asked.climate, ledger, structure_id, asked.digester.depth)
     menu = menu_of(asked.feed, supply, ledger)
     fed = menu.fed
     water_to_feed(fed, asked.dilution, ledger)
@@ -110,6 +113,7 @@ def facts_of(work: Work) -> dict[str, Any]:
         **_supply_fact(work),
         "fed_share_of_design": work.ledger.shelf.curve("design_retention", work.warmth.mean)[1] / values["hydraulic_retention_time"],
         **({"digester_temperature": work.warmth.mean} if work.warmth.known else {}),
+        **season_facts(work.fed, work.warmth, work.ledger),
         **lifted_load(work.asked.containers, max(values["feed_mass_per_day"] / values["feed_volume_per_day"], values["water_density"])),
         **({"slurry_ph": values["slurry_ph"]} if work.asked.slurry_ph is not None else {}),
     }

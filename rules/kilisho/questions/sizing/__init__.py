@@ -10,6 +10,7 @@ from kilisho.questions.feeding import feed_facts
 from kilisho.questions.findings import Inspector
 from kilisho.questions.gas import trace_of
 from kilisho.questions.opening import Form
+from kilisho.questions.seasons import season_facts
 from kilisho.questions.sizing.request import EXAMPLE, SizingRequest
 from kilisho.questions.sizing.shape import SizingAnswer
 from kilisho.questions.sizing.size import Sized, size
@@ -37,6 +38,7 @@ def _facts(work: Work, sized: Sized) -> dict[str, Any]:
         **{name: values[name] for name in ("hydraulic_retention_time", "organic_loading_rate", "slurry_total_solids")},
         **({"water_sufficiency": sized.water_sufficiency} if sized.water_sufficiency is not None else {}),
         **({"digester_temperature": work.warmth.coldest} if work.warmth.known else {}),
+        **season_facts(work.fed, work.warmth, work.ledger),
         **_supply_fact(work, sized),
         **pressure_facts(work),
     }

@@ -12,6 +12,7 @@ from kilisho.questions.appliances import demand_of, faults_of_appliances
 from kilisho.questions.climate import Warmth, warmth_of
 from kilisho.questions.digester import structure_of
 from kilisho.questions.feeding import Fed, menu_of, water_to_feed
+from kilisho.questions.gas_state import take_gas_state
 from kilisho.questions.herd import supply_of
 from kilisho.rulebook import Structure
 
@@ -40,7 +41,8 @@ def work_out(asked: Any, ledger: Ledger) -> Work:
     ledger.assume("fill_share", "structures", structure_id, "fill_share")
     ledger.assume("gas_storage_share", "structures", structure_id, "gas_storage_share")
     supply = supply_of(asked.herd, ledger)
-    warmth = warmth_of(asked.climate, ledger)
+    take_gas_state(asked.climate, ledger)
+    warmth = warmth_of(asked.climate, ledger, structure_id)
     ledger.put(digester_temperature=warmth.coldest)
     ledger.sample(digester_temperature=warmth.uncertain.samples - (warmth.mean - warmth.coldest if warmth.known else 0.0))
     menu = menu_of(asked.feed, supply, ledger)
