@@ -345,5 +345,6 @@ def test_impossible_slurry_is_a_finding_and_not_a_crash(structure: str, mean: fl
 @given(st.floats(-40, 70))
 def test_a_measured_slurry_that_freezes_or_cooks_is_found(measured: float) -> None:
     found = findings(ask("sizing", {"gas_demand": 1, "climate": {"digester_temperature": measured}}))
+    assert ("temperature_freezing" in found) == (measured <= 0)
     assert ("temperature_least" in found) == (measured < 10)
     assert ("temperature_most" in found) == (measured > 40)

@@ -101,6 +101,14 @@ def test_what_is_no_time_of_day_is_refused(text: object) -> None:
     assert faults({"appliance": "mantle_lamp", "use": [{"from": text, "to": "13:00"}]}) == [("/appliances/0/use/0/from", "clock_expected")]
 
 
+def test_a_slip_in_a_member_s_name_is_told_by_the_name_that_callers_write() -> None:
+    with pytest.raises(RefusedError) as refused:
+        size(appliances=[{"appliance": "mantle_lamp", "use": [{"form": "18:00", "to": "20:00"}]}])
+    faults = {fault.pointer: fault for fault in refused.value.faults}
+    assert faults["/appliances/0/use/0/from"].code == "missing"
+    assert "from" in faults["/appliances/0/use/0/form"].nearest
+
+
 def test_a_day_begins_at_midnight_but_may_end_at_it() -> None:
     assert faults({"appliance": "mantle_lamp", "use": [{"from": "24:00", "to": "01:00"}]}) == [
         ("/appliances/0/use/0/from", "clock_expected")
@@ -179,3 +187,21 @@ def test_a_drop_of_water_is_no_water() -> None:
     answer = ask("sizing", {"gas_demand": 2, "water_available": 2.2e-313})
     assert answer["limited_by"] == "water"
     assert value(answer, "from_demand.feed_per_day") > 0
+
+
+def test_a_breath_of_gas_is_no_gas() -> None:
+    """A subnormal yield asked for endless feed."""
+    with pytest.raises(RefusedError) as refused:
+        ask("sizing", {"gas_demand": 900, "feed": [{"substrate": "maize_stover", "biogas_yield": 2.2e-309}]})
+    assert [fault.code for fault in refused.value.faults] == ["feed_gives_no_gas"]
+    answer = ask("sizing", {"gas_demand": 900, "feed": [{"substrate": "maize_stover", "biogas_yield": 2.2e-309, "mass": 5}]})
+    assert answer["limited_by"] == "supply"
+
+
+@pytest.mark.parametrize("appliances", [[COOKS, LAMP], [{"appliance": "mantle_lamp"}]])
+def test_the_storage_is_derived_whichever_way_it_was_found(appliances: list[Json]) -> None:
+    answer = ask("sizing", like(SIZING, climate=WARM, appliances=appliances), explain=True)
+    [step] = [one for one in answer["derivation"] if one["quantity"] == "gas_storage_needed"]
+    assert step["value"] == pytest.approx(value(answer, "gas_storage_needed"), abs=1e-6)
+    assert step["inputs"]["biogas_per_day"] == pytest.approx(value(answer, "biogas_per_day"), abs=1e-6)
+    assert set(step["inputs"]) == set(step["input_units"])

@@ -71,18 +71,14 @@ def clock_of(*intervals: Interval, cuts: Sequence[float] = ()) -> Array:
 
 def volumes_between(clock: Array, intervals: Sequence[Interval]) -> Array:
     """Volume of all intervals together [m3] in each step of the clock; intervals that overlap add up."""
-    middles = (clock[1:] + clock[:-1]) / 2
     if not intervals:
-        return np.zeros(len(middles))
-    covered = np.array([[_covers(one, middle) for one in intervals] for middle in middles], dtype=float)
-    rates = np.stack(np.broadcast_arrays(*(one.rate for one in intervals)))
-    volumes: Array = ((covered @ rates).T * np.diff(clock)).T
+        return np.zeros(len(clock) - 1)
+    middle = (clock[1:, None] + clock[:-1, None]) / 2
+    start, end = np.array([(one.start, one.end) for one in intervals]).T
+    after, before = start <= middle, middle < end
+    burning = np.where(end > start, after & before, after | before).astype(float)
+    volumes: Array = ((burning @ np.stack(np.broadcast_arrays(*(one.rate for one in intervals)))).T * np.diff(clock)).T
     return volumes
-
-
-def _covers(interval: Interval, time: float) -> bool:
-    after, before = interval.start <= time, time < interval.end
-    return after and before if interval.end > interval.start else after or before
 
 
 def storage_needed(supply: Sequence[Interval], demand: Sequence[Interval]) -> Numeric:

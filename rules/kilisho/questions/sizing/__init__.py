@@ -14,6 +14,7 @@ from kilisho.questions.seasons import season_facts
 from kilisho.questions.sizing.request import EXAMPLE, SizingRequest
 from kilisho.questions.sizing.shape import SizingAnswer
 from kilisho.questions.sizing.size import Sized, size
+from kilisho.questions.sizing.storage import storage_step
 from kilisho.questions.sizing.told import pressure_facts, told
 from kilisho.questions.sizing.work import Work, work_out
 from kilisho.questions.stated_facts import all_facts, values_by_id
@@ -26,7 +27,7 @@ def _answer(asked: Any, ledger: Ledger, inspector: Inspector, explain: bool) -> 
         **told(work, sized),
         "findings": inspector.shown(inspector.inspect(_facts(work, sized))),
         "cautions": inspector.cautions(work.structure.cautions, *(one.entry.cautions for one in work.fed)),
-        **({"derivation": [*trace_of(work.fed, ledger), *ledger.trace()]} if explain else {}),
+        **({"derivation": [*trace_of(work.fed, ledger), *ledger.trace(), *storage_step(work, sized.storage_method)]} if explain else {}),
     }
 
 
