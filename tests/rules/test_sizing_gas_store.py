@@ -5,12 +5,14 @@ from __future__ import annotations
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
-from tests.rules.conftest import SIZING, Json, ask, assumed, base, clock, findings, like, value
+from tests.rules.conftest import SIZING, Json, ask, assumed, base, clock, findings, like, questions, value
 
+from kilisho.farm import Ledger, Shelf
 from kilisho.faults import RefusedError
 from kilisho.formulas.dome_pressure import dome_gas_pressure
 from kilisho.formulas.gas_storage import Interval, steady, storage_needed
-from kilisho.questions.sizing.storage import storage_by_hours
+from kilisho.questions.sizing.size import size as size_of
+from kilisho.questions.sizing.work import work_out
 
 DATA = base().data
 WARM = {"digester_temperature": 25}
@@ -68,21 +70,18 @@ def test_the_same_hours_at_another_time_need_the_same_storage(start: int, length
     assert needed(start + later) == pytest.approx(needed(start), abs=2e-6)
 
 
-SIDES = st.tuples(st.floats(0.2, 4), st.floats(1, 2), st.floats(0, 1))
-
-
-@given(SIDES, SIDES)
-def test_the_range_holds_all_between_its_ends(gas: tuple[float, float, float], burnt: tuple[float, float, float]) -> None:
-    """Each side is its low end, its high end over its low end, and where between them the truth lies."""
-
-    def burning(rate: float) -> tuple[Interval, ...]:
-        return (Interval(6, 8, rate), Interval(18, 21, rate))
-
-    (low, width, part), (least, spread, place) = gas, burnt
-    supply, rate = low + part * low * (width - 1), least + place * least * (spread - 1)
-    found = storage_by_hours((supply, low, low * width), burning(rate), burning(least), burning(least * spread))
-    assert found[0] == pytest.approx(storage_needed(steady(supply), burning(rate)))
-    assert min(found[1:]) - 1e-9 <= found[0] <= max(found[1:]) + 1e-9
+def test_each_sample_of_the_range_is_that_farm_worked_out() -> None:
+    """Gas and rates are taken from the same sample: a farm with more gas and a thirstier stove, not the worst of both."""
+    ledger = Ledger(Shelf(DATA))
+    asked = questions()["sizing"].read(like(SIZING, climate=WARM, appliances=[{**COOKS, "count": 2}, LAMP]))
+    size_of(work_out(asked, ledger))
+    gas, found = ledger.sampled["biogas_per_day"], ledger.sampled["gas_storage_needed"]
+    stove, lamp = (ledger.figure("appliances", name, "gas_per_hour").samples for name in ("double_burner_stove", "mantle_lamp"))
+    assert found.shape == gas.shape
+    for i in range(0, len(found), 7):
+        meals = [Interval(start, end, 2 * stove[i]) for start, end in ((5.5, 7), (11.5, 13), (18, 20))]
+        assert found[i] == pytest.approx(storage_needed(steady(gas[i]), [*meals, Interval(18.5, 21.5, lamp[i])]))
+    assert ledger.values["gas_storage_needed"] > 0
 
 
 def test_stated_hours_must_make_sense() -> None:

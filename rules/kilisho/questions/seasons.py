@@ -24,4 +24,4 @@ def season_facts(fed: Sequence[Fed], warmth: Warmth, ledger: Ledger) -> dict[str
 def _gas_at(temperature: float, fed: Sequence[Fed], ledger: Ledger) -> float:
     """Gas of the feed at steady feeding at a temperature, everything else as in the ledger."""
     conditions = {name: ledger.values[name] for name in CONDITIONS}
-    return gas_of(fed, {**conditions, "digester_temperature": temperature})["biogas_per_day"]
+    return float(gas_of(fed, {**conditions, "digester_temperature": temperature})["biogas_per_day"])
