@@ -31,6 +31,8 @@ SUBSTRATE_QUANTITIES = {
     "methane_share": "methane_share",
     "settling_share": "settling_share",
 }
+# Fields of other entries that go by another name in the graph and in answers.
+QUANTITIES = {"substrates": SUBSTRATE_QUANTITIES, "structures": {"depth": "soil_depth"}}
 TWELVE_DIGITS = 12
 
 
@@ -156,7 +158,7 @@ class Shelf:
             return describe(field, None, figure)
         if section in ("collectable", "urine_collectable"):
             return describe(f"{section}_share_{field}", of, figure)
-        return describe(SUBSTRATE_QUANTITIES.get(field, field) if section == "substrates" else field, of, figure)
+        return describe(QUANTITIES.get(section, {}).get(field, field), of, figure)
 
     def dilution(self, substrate: str) -> dict[str, Any]:
         """The assumption of how a substrate is diluted."""
