@@ -17,7 +17,7 @@ from kilisho.formulas.arrays import Numeric
 from kilisho.formulas.temperature import atmospheric_pressure, ground_temperature, seasonal_amplitude_at_depth
 from kilisho.questions.answers import Answer, in_celsius
 from kilisho.questions.requests import Climate
-from kilisho.ranges import Uncertain, sampled
+from kilisho.ranges import Uncertain, certain
 from kilisho.units import to_canonical
 
 MONTH = 365 / 12
@@ -70,19 +70,27 @@ class Ground:
 
 @dataclass(frozen=True, slots=True)
 class Warmth:
-    """Slurry temperature [Cel]: the year's mean with its range and the coldest month; what it follows where it follows the air.
+    """Slurry temperature [Cel]: the year's mean and the coldest month with their samples; what it follows where it follows the air.
 
     ``coldest_air`` is the coldest month's air where it was stated, as months or as a mean with its swing; a swing that is only
     assumed says nothing about frost.
     """
 
-    mean: float
-    low: float
-    high: float
-    coldest: float
+    uncertain: Uncertain
+    uncertain_coldest: Uncertain
     known: bool
     ground: Ground | None = None
     coldest_air: float | None = None
+
+    @property
+    def mean(self) -> float:
+        """The year's mean."""
+        return self.uncertain.value
+
+    @property
+    def coldest(self) -> float:
+        """The coldest month; the low end of the guess where nothing is known of the climate."""
+        return self.uncertain_coldest.value
 
     @property
     def season_known(self) -> bool:
@@ -93,8 +101,8 @@ class Warmth:
         """The warmth around ``day``; the year's mean where the season or the day is not known."""
         if day is None or self.ground is None or self.ground.coldest_day is None:
             return self
-        mean = float(self.ground.at(float(day.timetuple().tm_yday)))
-        return replace(self, mean=mean, low=self.low + mean - self.mean, high=self.high + mean - self.mean)
+        shift = float(self.ground.at(float(day.timetuple().tm_yday))) - self.mean
+        return replace(self, uncertain=self.uncertain.plus(certain(shift)))
 
     def through(self, first_day: dt.date | None, days: int) -> Array:
         """Slurry temperature [Cel] on each of ``days`` days from ``first_day``; the mean on all where season or day is not known."""
@@ -102,16 +110,11 @@ class Warmth:
             return np.full(days, self.mean)
         return np.asarray(self.ground.at(days_of_year(first_day, days)))
 
-    @property
-    def uncertain(self) -> Uncertain:
-        """The year's mean with its samples."""
-        return Uncertain(self.mean, sampled("climate/digester_temperature", self.low, self.mean, self.high))
-
     def told(self) -> Answer:
         """The temperatures as an answer shows them."""
         return {
-            "mean": in_celsius(self.mean, self.low, self.high),
-            "coldest_month": in_celsius(self.coldest),
+            "mean": in_celsius(*self.uncertain.told),
+            "coldest_month": in_celsius(*self.uncertain_coldest.told),
             "known": self.known,
         }
 
@@ -137,15 +140,14 @@ def warmth_of(climate: Climate | None, ledger: Ledger, structure: str | None = N
     """
     air = _air(climate)
     if climate is not None and climate.digester_temperature is not None:
-        measured = climate.digester_temperature
-        warmth = Warmth(measured, measured, measured, measured, known=True, coldest_air=air.coldest_month if air else None)
+        measured = certain(climate.digester_temperature)
+        warmth = Warmth(measured, measured, known=True, coldest_air=air.coldest_month if air else None)
     elif air is not None:
         warmth = _buried(air, _depth(ledger, structure, depth), ledger)
     else:
-        guess = ledger.practice("digester_temperature", "unknown_digester_temperature")
+        ledger.practice("digester_temperature", "unknown_digester_temperature")
         reading = ledger.shelf.reading("figures", "unknown_digester_temperature", "digester_temperature")
-        low, high = reading.low, reading.high
-        warmth = Warmth(guess, low, high, low, known=False)
+        warmth = Warmth(Uncertain(reading.typical, reading.samples), Uncertain(reading.low, reading.samples), known=False)
     take_temperature(warmth, ledger)
     return warmth
 
@@ -186,8 +188,15 @@ def _depth(ledger: Ledger, structure: str | None, stated: float | None) -> float
 
 def _buried(air: Air, depth: float, ledger: Ledger) -> Warmth:
     offset = ledger.practice("soil_offset")
-    reading = ledger.shelf.reading("figures", "soil_offset", "soil_offset")
     swing = ledger.practice("yearly_swing", "unknown_yearly_swing") if air.swing is None else air.swing
     ground = Ground(air.mean, offset, swing / 2, depth, ledger.practice("soil_diffusivity"), air.coldest_day)
-    mean, low, high = air.mean + offset, air.mean + reading.low, air.mean + reading.high
-    return Warmth(mean, low, high, mean - ground.amplitude, known=True, ground=ground, coldest_air=air.coldest_month)
+    mean = ledger.uncertain("soil_offset").plus(certain(air.mean))
+    coldest = Uncertain(mean.value - ground.amplitude, mean.samples - _sampled_amplitude(air, swing, ledger))
+    return Warmth(mean, coldest, known=True, ground=ground, coldest_air=air.coldest_month)
+
+
+def _sampled_amplitude(air: Air, swing: float, ledger: Ledger) -> Numeric:
+    """Samples of half of the yearly range of the slurry's temperature [K]."""
+    swings = ledger.uncertain("yearly_swing").samples if air.swing is None else swing
+    depth, diffusivity = ledger.uncertain("soil_depth").samples, ledger.uncertain("soil_diffusivity").samples
+    return seasonal_amplitude_at_depth(swings / 2, depth, diffusivity)

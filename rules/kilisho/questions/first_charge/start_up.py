@@ -38,7 +38,9 @@ class FirstFlame:
 def first_flame_of(work: Work) -> FirstFlame:
     """Days to the first burnable gas for the slurry's temperature: the quickest at its warm end, the slowest at its cold end."""
     shelf, warmth = work.ledger.shelf, work.warmth
-    slow, usual, quick = (shelf.curve("first_burnable_gas", t) for t in (warmth.low, warmth.mean, warmth.high))
+    _, *ends = warmth.uncertain.told
+    low, high = ends or (warmth.mean, warmth.mean)
+    slow, usual, quick = (shelf.curve("first_burnable_gas", t) for t in (low, warmth.mean, high))
     work.ledger.assumptions.append(shelf.assumption("curves", "first_burnable_gas", "days_to_first_burnable_gas"))
     unaided = mix_starts_unaided(work.fed)
     helped = work.ledger.values["starter_share"] >= shelf.figure("starter_share").least

@@ -49,7 +49,9 @@ def first_day_of(asked: Any) -> dt.date | None:
 def spans_of(asked: Any, first_day: dt.date) -> list[Span]:
     """The plans in days of the forecast, in the order of the request; an open end reaches to the next plan or to the last day."""
     starts = sorted(plan.from_ for plan in asked.maintenance_feed)
-    return [Span((plan.from_ - first_day).days, _last_day(plan, starts, first_day, asked.days), plan.every) for plan in asked.maintenance_feed]
+    return [
+        Span((plan.from_ - first_day).days, _last_day(plan, starts, first_day, asked.days), plan.every) for plan in asked.maintenance_feed
+    ]
 
 
 def _last_day(plan: Any, starts: Sequence[dt.date], first_day: dt.date, days: int) -> int:

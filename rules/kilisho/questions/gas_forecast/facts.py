@@ -6,10 +6,10 @@ from typing import Any
 
 import numpy as np
 
-from kilisho.questions.climate import season_facts
 from kilisho.questions.feeding import feed_facts
 from kilisho.questions.gas_forecast.calendar import gaps_in
 from kilisho.questions.gas_forecast.work import Work
+from kilisho.questions.seasons import season_facts
 from kilisho.questions.stated_facts import all_facts, values_by_id
 
 
@@ -36,6 +36,7 @@ def _steady_facts(work: Work) -> dict[str, Any]:
     last = max(work.spans, key=lambda span: span.first)
     return {
         **feed_facts(work.steady_fed),
+        **season_facts(work.steady_fed, work.warmth, work.ledger),
         **{name: work.ledger.values[name] for name in (*names, *more)},
         "feeding_interval": last.every,
         "dose_share": work.ledger.values["slurry_per_day"] * last.every / work.ledger.values["working_volume"],

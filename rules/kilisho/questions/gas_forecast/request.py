@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from typing import Annotated, Any, Literal
+from typing import Annotated, Any
 
 from pydantic import Field
 
@@ -17,7 +17,8 @@ class DoseItem(FeedItem):
     """A substrate of the first charge or of one feeding."""
 
     mass: Annotated[float | None, f.CHARGED_MASS] = Field(
-        None, description="Fresh mass in one feeding; what the herd gives in that time when absent. In a first charge: what fills the digester."
+        None,
+        description="Fresh mass in one feeding; what the herd gives in that time when absent. In a first charge: what fills the digester.",
     )
 
 

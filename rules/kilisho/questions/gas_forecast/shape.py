@@ -23,7 +23,9 @@ class SeriesRow(Told):
         description="high: the typical digester's acids call for a stop of feeding; raised: they call for watching, or one sample in twenty "
         "would have to stop; low: neither. A forecast, not a measurement."
     )
-    acid_ratio: Amount = Field(description="Volatile acids over alkalinity, highest day of the step: above 0.3 watch, above 0.4 stop feeding.")
+    acid_ratio: Amount = Field(
+        description="Volatile acids over alkalinity, highest day of the step: above 0.3 watch, above 0.4 stop feeding."
+    )
 
 
 class FlameDates(Told):
@@ -73,10 +75,13 @@ class GasForecastAnswer(Common):
     digester_temperature: dict[str, Any]
     starts: Amount | None = Field(None, description="Samples in which a new digester comes to burnable gas within the forecast.")
     first_burnable_gas_day: Amount | None = Field(
-        None, description="Days from the first charge until the gas space holds gas that burns; absent where it does not within the forecast."
+        None,
+        description="Days from the first charge until the gas space holds gas that burns; absent where it does not within the forecast.",
     )
     first_burnable_gas: FlameDates | None = None
-    steady_gas: Amount | None = Field(None, description="What the last plan gives for ever at the year's mean temperature; absent without a plan.")
+    steady_gas: Amount | None = Field(
+        None, description="What the last plan gives for ever at the year's mean temperature; absent without a plan."
+    )
     steady_gas_normal: Amount | None = None
     share_of_potential: Amount | None = None
     methane_share: Amount | None = None

@@ -72,7 +72,10 @@ def _first_flame(work: Work) -> Answer:
     value, *ends = ends_of(told_days)
     found: Answer = {"starts": in_whole_percent(starts)}
     if math.isfinite(days[0]):
-        dates = known(earliest=plus_days(work.first_day, math.floor(ends[0] if ends else value)), latest=plus_days(work.first_day, math.ceil(ends[1] if ends else value)))
+        dates = known(
+            earliest=plus_days(work.first_day, math.floor(ends[0] if ends else value)),
+            latest=plus_days(work.first_day, math.ceil(ends[1] if ends else value)),
+        )
         found |= {"first_burnable_gas_day": in_days(value, *ends), "first_burnable_gas": dates}
     return found
 
@@ -127,7 +130,13 @@ def _steps(work: Work) -> Iterator[tuple[int, int]]:
     """First and last day of each step of the series; months are those of the calendar."""
     days, day = work.asked.days, 0
     while day < days:
-        length = 1 if work.asked.interval == "day" else 7 if work.asked.interval == "week" else _left_of_month(work.first_day + dt.timedelta(days=day))
+        length = (
+            1
+            if work.asked.interval == "day"
+            else 7
+            if work.asked.interval == "week"
+            else _left_of_month(work.first_day + dt.timedelta(days=day))
+        )
         yield day, min(day + length, days) - 1
         day += length
 
@@ -149,7 +158,9 @@ def _change(work: Work, gas: Array, place: int) -> Answer:
         "total_gas": in_cubic_metres(after),
         "against_plan": in_percent(after / before - 1.0) if before else in_percent(0.0),
         "gas_at_the_end": in_cubic_metres_per_day(float(gas[tail, column].mean())),
-        "against_plan_at_the_end": in_percent(float(gas[tail, column].mean() / gas[tail, 0].mean()) - 1.0) if gas[tail, 0].any() else in_percent(0.0),
+        "against_plan_at_the_end": in_percent(float(gas[tail, column].mean() / gas[tail, 0].mean()) - 1.0)
+        if gas[tail, 0].any()
+        else in_percent(0.0),
         "hydraulic_retention_time": in_days(_retention(work, column)),
         "acid_risk": LEVELS[_level_of(work.run.acid_ratio[since:, column])],
     }

@@ -11,7 +11,7 @@ import numpy as np
 
 from kilisho.farm import Ledger
 from kilisho.faults import Fault, RefusedError
-from kilisho.process import Conditions, History, Parameters, Run, Start, simulate, steady_start, working_slurry
+from kilisho.process import Conditions, History, Run, simulate
 from kilisho.questions import refusals
 from kilisho.questions.climate import Warmth, days_of_year, take_temperature, warmth_of
 from kilisho.questions.digester import take_digester
@@ -97,8 +97,14 @@ def _refuse(asked: Any) -> None:
         *faults_of_calendar(asked),
     ]
     doses = [("first_charge", asked.first_charge)] if asked.first_charge else []
-    for place, dose in [*((("first_charge",), d) for _, d in doses), *((("maintenance_feed", i), p) for i, p in enumerate(asked.maintenance_feed))]:
-        faults += [Fault((*place, *one.place), one.code, one.detail) for one in refusals.faults_of_shares(dose.feed, whole=place[0] == "first_charge")]
+    for place, dose in [
+        *((("first_charge",), d) for _, d in doses),
+        *((("maintenance_feed", i), p) for i, p in enumerate(asked.maintenance_feed)),
+    ]:
+        faults += [
+            Fault((*place, *one.place), one.code, one.detail)
+            for one in refusals.faults_of_shares(dose.feed, whole=place[0] == "first_charge")
+        ]
     if faults:
         raise RefusedError(faults)
 

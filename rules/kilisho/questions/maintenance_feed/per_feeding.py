@@ -22,6 +22,7 @@ from kilisho.questions.answers import (
 )
 from kilisho.questions.carrying import containers_of
 from kilisho.questions.feeding import Fed, uncertain_mass
+from kilisho.questions.gas_state import gas_state
 from kilisho.questions.maintenance_feed.work import Work
 from kilisho.ranges import Uncertain
 
@@ -89,6 +90,8 @@ def process(work: Work) -> Answer:
         "digester_temperature": work.warmth.told(),
         "share_of_potential": in_percent(*of("share_of_potential")),
         "biogas_per_day": in_cubic_metres_per_day(*of("biogas_per_day")),
+        "biogas_per_day_normal": in_cubic_metres_per_day(*of("biogas_per_day_normal")),
+        "gas_state": gas_state(ledger),
         "methane_share": in_percent(*of("methane_share")),
         "carbon_to_nitrogen": in_number(*of("carbon_to_nitrogen")),
         "nitrogen_per_day": in_kilograms_per_day(*nitrogen.told),

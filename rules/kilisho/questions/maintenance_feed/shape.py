@@ -7,6 +7,7 @@ from typing import Any, Literal
 from pydantic import Field
 
 from kilisho.questions.answers import Amount, Common, ContainerCount, Event, SubstrateShare, Told
+from kilisho.questions.gas_state import GasState
 
 
 class PerFeeding(Told):
@@ -87,7 +88,9 @@ class MaintenanceFeedAnswer(Common):
     slurry_total_solids: Amount
     digester_temperature: dict[str, Any]
     share_of_potential: Amount = Field(description="Part of the ultimate gas that this retention releases at this temperature.")
-    biogas_per_day: Amount = Field(description="As used: moist, at the digester's temperature and sea-level pressure.")
+    biogas_per_day: Amount = Field(description="As used; see gas_state.")
+    biogas_per_day_normal: Amount
+    gas_state: GasState
     methane_share: Amount
     carbon_to_nitrogen: Amount
     nitrogen_per_day: Amount

@@ -29,6 +29,7 @@ BALANCES = (
     "total_ammonia_nitrogen",
     "free_ammonia",
     "methane_per_day",
+    "biogas_per_day_normal",
     "biogas_mass_per_day",
     "digestate_mass_per_day",
     "digestate_per_day",

@@ -9,6 +9,7 @@ from kilisho.questions.answers import Answer
 from kilisho.questions.feeding import feed_facts
 from kilisho.questions.findings import Inspector
 from kilisho.questions.gas import trace_of
+from kilisho.questions.measuring import measure_first
 from kilisho.questions.opening import Form
 from kilisho.questions.seasons import season_facts
 from kilisho.questions.sizing.request import EXAMPLE, SizingRequest
@@ -25,6 +26,9 @@ def _answer(asked: Any, ledger: Ledger, inspector: Inspector, explain: bool) -> 
     sized = size(work)
     return {
         **told(work, sized),
+        "measure_first": measure_first(
+            ledger, needed_total_volume=sized.needed_samples, biogas_per_day=ledger.uncertain("biogas_per_day").samples
+        ),
         "findings": inspector.shown(inspector.inspect(_facts(work, sized))),
         "cautions": inspector.cautions(work.structure.cautions, *(one.entry.cautions for one in work.fed)),
         **({"derivation": [*trace_of(work.fed, ledger), *ledger.trace(), *storage_step(work, sized.storage_method)]} if explain else {}),

@@ -7,6 +7,7 @@ from typing import Any
 from pydantic import Field
 
 from kilisho.questions.answers import Amount, Common, Told
+from kilisho.questions.gas_state import GasState
 
 
 class Side(Told):
@@ -59,7 +60,10 @@ class SizingAnswer(Common):
     feed_per_day: Amount
     water_per_day: Amount
     slurry_per_day: Amount
-    biogas_per_day: Amount = Field(description="In the coldest month, as used: moist, at the digester's temperature.")
+    biogas_per_day: Amount = Field(description="In the coldest month, as used; see gas_state.")
+    biogas_per_day_normal: Amount
+    gas_state: GasState
+    share_of_potential: Amount = Field(description="Part of the ultimate gas that this retention releases in the coldest month.")
     gas_demand: Amount | None = None
     demand_met: Amount | None = Field(None, description="Gas per day against demand.")
     digester_temperature: dict[str, Any]

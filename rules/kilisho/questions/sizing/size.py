@@ -9,6 +9,7 @@ from kilisho.questions.feeding import NO_URINE, scale_by, slurry_of, take_totals
 from kilisho.questions.gas import gas_of, take_gas
 from kilisho.questions.sizing.storage import take_storage_needed
 from kilisho.questions.sizing.work import Work
+from kilisho.ranges import Numeric
 
 DERIVED = ("slurry_per_day", "slurry_mass_per_day", "slurry_total_solids", "hydraulic_retention_time", "organic_loading_rate")
 SLACK = 1e-9
@@ -22,6 +23,7 @@ class Sized:
 
     limited_by: str
     needed: float
+    needed_samples: Numeric
     total: float
     sides: dict[str, float]
     water_sufficiency: float | None
@@ -42,6 +44,7 @@ def size(work: Work) -> Sized:
     ledger = work.ledger
     ledger.put(design_retention_time=work.retention[1])
     needed = ledger.solve("required_total_volume")["required_total_volume"]
+    samples = ledger.uncertain("required_total_volume").samples
     offered = sorted(work.structure.buildable_sizes.total_volumes)
     total = next((volume for volume in offered if volume >= needed * (1 - SLACK)), offered[-1])
     if total < needed * (1 - SLACK):
@@ -50,7 +53,8 @@ def size(work: Work) -> Sized:
     ledger.put(total_volume=total)
     ledger.solve("working_volume", "gas_storage_volume", *DERIVED, "water_per_day")
     take_gas(work.fed, ledger)
-    return Sized(limited_by, needed, total, sides, _water_sufficiency(work, sides), take_storage_needed(work))
+    ledger.solve("biogas_per_day_normal")
+    return Sized(limited_by, needed, samples, total, sides, _water_sufficiency(work, sides), take_storage_needed(work))
 
 
 def _feed(work: Work, scale: float) -> None:

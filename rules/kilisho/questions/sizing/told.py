@@ -12,32 +12,37 @@ from kilisho.questions.answers import (
     in_litres_per_day,
     in_percent,
 )
+from kilisho.questions.gas_state import gas_state
 from kilisho.questions.sizing.dimensions import dimensions_of
 from kilisho.questions.sizing.dome import DOME, Plan, full_pressure, gas_pressure
 from kilisho.questions.sizing.size import Sized, unit_of
 from kilisho.questions.sizing.work import Work
+from kilisho.ranges import about
 
 
 def told(work: Work, sized: Sized) -> Answer:
     """The sizing as the answer tells it."""
-    values, gas, plan = work.ledger.values, work.ledger.values["biogas_per_day"], plan_of(work)
+    values, of, plan = work.ledger.values, work.ledger.of, plan_of(work)
     return {
         "limited_by": sized.limited_by,
         "total_volume": in_cubic_metres(values["total_volume"]),
-        "working_volume": in_cubic_metres(values["working_volume"]),
-        "gas_storage_volume": in_cubic_metres(values["gas_storage_volume"]),
-        "gas_storage_needed": in_cubic_metres(*work.ledger.of("gas_storage_needed")),
+        "working_volume": in_cubic_metres(*of("working_volume")),
+        "gas_storage_volume": in_cubic_metres(*of("gas_storage_volume")),
+        "gas_storage_needed": in_cubic_metres(*of("gas_storage_needed")),
         "gas_storage_method": sized.storage_method,
         "needed_total_volume": in_cubic_metres(sized.needed, *_needed_range(work, sized)),
-        "hydraulic_retention_time": in_days(values["hydraulic_retention_time"]),
+        "hydraulic_retention_time": in_days(*of("hydraulic_retention_time")),
         "design_retention_time": in_days(work.retention[1], work.retention[0], work.retention[2]),
-        "organic_loading_rate": in_kilograms_per_cubic_metre_and_day(values["organic_loading_rate"]),
-        "slurry_total_solids": in_percent(values["slurry_total_solids"]),
-        "feed_per_day": in_kilograms_per_day(values["feed_mass_per_day"]),
-        "water_per_day": in_litres_per_day(values["water_per_day"]),
-        "slurry_per_day": in_litres_per_day(values["slurry_per_day"]),
-        "biogas_per_day": in_cubic_metres_per_day(*work.ledger.of("biogas_per_day")),
-        **_against_demand(work, gas),
+        "organic_loading_rate": in_kilograms_per_cubic_metre_and_day(*of("organic_loading_rate")),
+        "slurry_total_solids": in_percent(*of("slurry_total_solids")),
+        "feed_per_day": in_kilograms_per_day(*of("feed_mass_per_day")),
+        "water_per_day": in_litres_per_day(*of("water_per_day")),
+        "slurry_per_day": in_litres_per_day(*of("slurry_per_day")),
+        "biogas_per_day": in_cubic_metres_per_day(*of("biogas_per_day")),
+        "biogas_per_day_normal": in_cubic_metres_per_day(*of("biogas_per_day_normal")),
+        "gas_state": gas_state(work.ledger),
+        "share_of_potential": in_percent(*of("share_of_potential")),
+        **_against_demand(work),
         "digester_temperature": work.warmth.told(),
         **{f"from_{name}": _side(work, sized, scale) for name, scale in sized.sides.items()},
         "rule_of_thumb": _rule_of_thumb(work),
@@ -60,14 +65,18 @@ def pressure_facts(work: Work) -> dict[str, float]:
 
 
 def _needed_range(work: Work, sized: Sized) -> tuple[float, float]:
+    """From the short to the long end of the usual retention, each with that end of the slurry's range."""
     low, usual, high = work.retention
-    return sized.needed * low / usual, sized.needed * high / usual
+    _, *ends = about(sized.needed, sized.needed_samples)
+    least, most = ends or (sized.needed, sized.needed)
+    return least * low / usual, most * high / usual
 
 
-def _against_demand(work: Work, gas: float) -> Answer:
+def _against_demand(work: Work) -> Answer:
     if work.demand is None:
         return {}
-    return {"gas_demand": in_cubic_metres_per_day(work.demand), "demand_met": in_percent(gas / work.demand)}
+    met = work.ledger.uncertain("biogas_per_day").times(1 / work.demand)
+    return {"gas_demand": in_cubic_metres_per_day(work.demand), "demand_met": in_percent(*met.told)}
 
 
 def _rule_of_thumb(work: Work) -> Answer:

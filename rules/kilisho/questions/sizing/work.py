@@ -44,7 +44,7 @@ def work_out(asked: Any, ledger: Ledger) -> Work:
     take_gas_state(asked.climate, ledger)
     warmth = warmth_of(asked.climate, ledger, structure_id)
     ledger.put(digester_temperature=warmth.coldest)
-    ledger.sample(digester_temperature=warmth.uncertain.samples - (warmth.mean - warmth.coldest if warmth.known else 0.0))
+    ledger.sample(digester_temperature=warmth.uncertain_coldest.samples)
     menu = menu_of(asked.feed, supply, ledger)
     water_to_feed(menu.fed, asked.dilution, ledger)
     retention = _retention(asked, ledger, warmth, menu.fed)
