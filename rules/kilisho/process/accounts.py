@@ -6,21 +6,22 @@ import numpy as np
 import numpy.typing as npt
 
 from kilisho.process.parameters import NITROGEN_IN_CELLS
-from kilisho.process.state import ACIDS, AMMONIA, BOUND, METHANOGENS, SPENT, Contents
+from kilisho.process.state import AMMONIA, BOUND, GAS_IN_ACIDS, INERT, METHANOGENS, SPENT
 
 Array = npt.NDArray[np.float64]
 
 
 def oxygen_demand(rows: Array) -> Array:
-    """Chemical oxygen demand [kg] of rows, summed over all but the last axis."""
-    part = rows[:AMMONIA]
-    total: Array = part.reshape(-1, part.shape[-1]).sum(axis=0)
+    """Chemical oxygen demand [kg] of contents (days, rows, farms)."""
+    total: Array = rows[:, :GAS_IN_ACIDS].sum(axis=1)
     return total
 
 
-def nitrogen_in(rows: Array, figures: Contents) -> Array:
-    """Nitrogen [kg] of rows (rows, farms) in all its forms: to be released, as ammonia, bound, and in cells living and spent."""
-    cells = NITROGEN_IN_CELLS * (rows[METHANOGENS] + rows[SPENT])
-    released: Array = (rows[:ACIDS] * figures.nitrogen).sum(axis=0)
-    total: Array = released + rows[AMMONIA] + rows[BOUND] + cells
+def nitrogen_in(rows: Array, releasable: Array) -> Array:
+    """Nitrogen [kg] of contents (days, rows, farms) in all its forms: to be released, as ammonia, bound, and in cells living and spent.
+
+    ``releasable`` is what the degradable part of each substrate holds [kg/kg], (substrates, farms).
+    """
+    cells = NITROGEN_IN_CELLS * (rows[:, METHANOGENS] + rows[:, SPENT])
+    total: Array = (rows[:, :INERT] * releasable).sum(axis=1) + rows[:, AMMONIA] + rows[:, BOUND] + cells
     return total

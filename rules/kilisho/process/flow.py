@@ -2,54 +2,52 @@
 
 from __future__ import annotations
 
+from typing import NamedTuple
+
 import numpy as np
 import numpy.typing as npt
 
 Array = npt.NDArray[np.float64]
 
 
-def pour(pools: Array, volume: Array, brought: Array, slurry: Array, working_volume: Array) -> tuple[Array, Array, Array]:
-    """Add one feed.
+class Flow(NamedTuple):
+    """What the feeds of every day do.
 
-    Parameters
-    ----------
-    pools : contents of every tank, shape (rows, tanks, farms).
-    volume : slurry in the digester [m3], (farms,); the tanks share it evenly.
-    brought : contents of the feed, (rows, farms).
-    slurry : volume of the feed [m3], (farms,), at least 0.
-    working_volume : volume when full [m3], (farms,).
+    ``start`` is the slurry in the digester before the first day [m3], (farms,), ``volume`` that after the feed [m3], (days, farms); the
+    tanks share it evenly. ``moved`` is the part of a tank's
+    contents that the feed leaves in it, moves to the next tank, and so on [1], and ``spread`` the part of the feed that ends in each tank
+    [1], both (days, tanks, farms).
+    """
 
-    Returns
-    -------
-    New pools, new volume, and what has left, (rows, farms).
+    start: Array
+    volume: Array
+    moved: Array
+    spread: Array
 
-    Notes
-    -----
+
+def flow_of(slurry: Array, start: Array, working_volume: Array, tanks: int) -> Flow:
+    """Flow for feeds [m3], (days, farms) at least 0, into a digester that holds ``start`` [m3] of a ``working_volume`` [m3], (farms,).
+
     While the digester fills, the feed spreads over all tanks and nothing leaves. What comes after flows through: a steady stream through
     stirred tanks has a closed form in the volumes that have passed (the terms of a Poisson distribution), so any volume is exact.
     """
-    filling = np.minimum(slurry, working_volume - volume)
-    through = slurry - filling
+    volume = np.minimum(start + np.cumsum(slurry, axis=0), working_volume)
+    filling = np.minimum(np.diff(volume, axis=0, prepend=np.broadcast_to(start, volume[:1].shape)), slurry)
     share = filling / np.where(slurry > 0.0, slurry, 1.0)
-    tanks = pools.shape[1]
-    filled = pools + (brought * share / tanks)[:, None, :]
-    volume = volume + filling
-    if not through.any():
-        return filled, volume, np.zeros_like(brought)
-    passed = through * tanks / np.where(volume > 0.0, volume, 1.0)
-    moved = _flushed(filled, brought * (1.0 - share), passed)
-    return moved, volume, filled.sum(axis=1) + brought * (1.0 - share) - moved.sum(axis=1)
-
-
-def _flushed(pools: Array, entering: Array, passed: Array) -> Array:
-    """Pools after ``passed`` tank volumes have flowed through; what enters does so at an even strength."""
-    tanks = pools.shape[1]
+    passed = (slurry - filling) * tanks / np.where(volume > 0.0, volume, 1.0)
     terms = [np.exp(-passed)]
     for order in range(1, tanks):
         terms.append(terms[-1] * passed / order)
-    strength = entering / np.where(passed > 0.0, passed, 1.0)
-    moved, reached = np.empty_like(pools), -np.expm1(-passed)
-    for tank in range(tanks):
-        reached = reached - terms[tank] if tank else reached
-        moved[:, tank] = strength * reached + sum(terms[tank - origin] * pools[:, origin] for origin in range(tank + 1))
-    return moved
+    moved = np.stack(terms, axis=1)
+    still = np.cumsum(moved, axis=1)
+    beyond = np.concatenate([-np.expm1(-passed)[:, None], 1.0 - still[:, :-1] - moved[:, 1:]], axis=1)
+    entered = np.where(slurry > 0.0, 1.0 - share, 0.0) / np.where(passed > 0.0, passed, 1.0)
+    return Flow(start, volume, moved, entered[:, None] * beyond + (share / tanks)[:, None] * still)
+
+
+def pour(pools: Array, brought: Array, moved: Array, spread: Array) -> Array:
+    """Contents (rows, tanks, farms) after a feed of ``brought`` (rows, farms); ``moved`` and ``spread`` are those of the day."""
+    after: Array = pools * moved[0] + brought[:, None] * spread
+    for step in range(1, pools.shape[1]):
+        after[:, step:] += pools[:, :-step] * moved[step]
+    return after

@@ -7,16 +7,13 @@ are exact exponentials. It is stable however fast the acids are used up, and not
 
 from __future__ import annotations
 
-from typing import NamedTuple
-
 import numpy as np
 import numpy.typing as npt
 
-from kilisho.formulas.arrays import Numeric
-from kilisho.formulas.kinetics import temperature_corrected_rate
-from kilisho.process.acidity import Equilibria, equilibria, hydrogen
-from kilisho.process.parameters import METHANE_PER_COD, NITROGEN_IN_CELLS, Parameters, growth_rate
-from kilisho.process.state import ACIDS, AMMONIA, GAS_IN_ACIDS, METHANOGENS, SPENT, Contents, State, hold
+from kilisho.process.acidity import ammonia_factor, hydrogen, ph_factor, ph_of
+from kilisho.process.pace import Pace
+from kilisho.process.state import ACIDS, AMMONIA, CATIONS, GAS_IN_ACIDS, INERT, METHANOGENS, SPENT, State
+from kilisho.process.traits import Traits
 from kilisho.process.uptake import gas_over, left_over, used_up
 
 Array = npt.NDArray[np.float64]
@@ -24,80 +21,65 @@ Array = npt.NDArray[np.float64]
 _EMPTY = 1e-12
 
 
-class Day(NamedTuple):
-    """What does not change within a day.
-
-    Step [d]; rate of hydrolysis and what it leaves undone in a step unhindered; greatest uptake of acids per cells [1/d]; decay of cells
-    [1/d], the part of them that outlives a step, and that part of cells grown evenly over it; constants of the slurry.
-    """
-
-    step: float
-    rate: Array
-    formed: Array
-    uptake: Numeric
-    decay: Numeric
-    outlive: Numeric
-    grown_outlive: Numeric
-    constants: Equilibria
-
-
-def day_of(temperature: Array, figures: Contents, parameters: Parameters, step: float) -> Day:
-    """A day at a temperature [Cel], (farms,) or (1,), in steps of ``step`` days."""
-    growth = growth_rate(temperature, parameters.growth_factor)
-    rate = np.asarray(temperature_corrected_rate(figures.rate, temperature))[:, None]
-    decay: Numeric = parameters.decay_share * growth
-    outlive = np.exp(-decay * step)
-    grown = (1.0 - outlive) / (decay * step)
-    return Day(step, rate, -np.expm1(-step * rate), growth / parameters.cell_yield, decay, outlive, grown, equilibria(temperature))
+def react(state: State, pace: Pace, traits: Traits) -> None:
+    """Move ``state`` on by one step; the gas given off is added to that of the day."""
+    spread = _middle(state, pace, traits)
+    pools = state.pools
+    released = _release(pools, pace, traits, state)
+    used = used_up(pools[ACIDS:AMMONIA], released[1:3], spread)
+    pools[ACIDS : AMMONIA + 1] += released[1:]
+    # Without nitrogen there are no cells to grow, and acids wait.
+    used *= np.minimum(pools[AMMONIA] * traits.acids_per_nitrogen / np.maximum(used[0], _EMPTY), 1.0)
+    pools[ACIDS:AMMONIA] -= used
+    taken, late = used
+    cells, grown = pools[METHANOGENS], taken * traits.cell_yield
+    pools[AMMONIA] -= taken * traits.nitrogen
+    after = cells * pace.outlive + grown * pace.grown_outlive
+    pools[SPENT] += cells + grown - after
+    pools[METHANOGENS] = after
+    methane, carbon_dioxide = traits.methane * taken, released[0] + late
+    state.gas_share = gas_over(state.gas_share, methane, carbon_dioxide, pace.gas_held)
+    state.methane += methane
+    state.carbon_dioxide += carbon_dioxide
 
 
-def react(state: State, day: Day, figures: Contents, parameters: Parameters) -> tuple[Array, Array]:
-    """Move ``state`` on by one step; returns methane and carbon dioxide given off [normal m3], (tanks, farms)."""
-    held = np.maximum(state.volume / state.pools.shape[1], _EMPTY)
-    uptake = _middle(state, day, figures, parameters, held)
-    degradable, before = state.pools[:ACIDS], state.pools[ACIDS].copy()
-    hindered = state.forming.min() < 1.0
-    formed = degradable * (-np.expm1(-day.step * day.rate * state.forming) if hindered else day.formed)
-    degradable -= formed
-    state.pools[AMMONIA] += (figures.nitrogen[:, None] * formed).sum(axis=0)
-    gas, source = (figures.carbon_dioxide[:, None] * formed).sum(axis=0), formed.sum(axis=0)
-    affordable = state.pools[AMMONIA] / (NITROGEN_IN_CELLS * parameters.cell_yield)
-    taken = np.minimum(used_up(before, source, day.step * uptake), affordable)
-    _grow(state, taken * parameters.cell_yield, day)
-    acids = before + source
-    state.pools[ACIDS] = acids - taken
-    waiting = state.pools[GAS_IN_ACIDS] + (1.0 - parameters.early_gas_share) * gas
-    late = waiting * taken / np.maximum(acids, _EMPTY)
-    state.pools[GAS_IN_ACIDS] = waiting - late
-    methane = METHANE_PER_COD * (1.0 - parameters.cell_yield) * taken
-    carbon_dioxide = parameters.early_gas_share * gas + late
-    state.gas_share = gas_over(state.gas_share, methane, carbon_dioxide, parameters.gas_held * held)
-    return methane, carbon_dioxide
+def _release(pools: Array, pace: Pace, traits: Traits, state: State) -> Array:
+    """Take what degrades in the step out of the pools; returns what becomes of it, rows as ``Traits.release``."""
+    formed = pools[:INERT] * (-np.expm1(-2.0 * pace.half_rate * state.forming) if state.sour else pace.formed)
+    pools[:INERT] -= formed
+    released: Array = (traits.release * formed).sum(axis=1)
+    return released
 
 
-def _grow(state: State, grown: Array, day: Day) -> None:
-    """Cells grow evenly over the step and die as they live."""
-    before = state.pools[METHANOGENS].copy()
-    after = before * day.outlive + grown * day.grown_outlive
-    state.pools[SPENT] += before + grown - after
-    state.pools[METHANOGENS] = after
-    state.pools[AMMONIA] -= NITROGEN_IN_CELLS * grown
-
-
-def _middle(state: State, day: Day, figures: Contents, parameters: Parameters, held: Array) -> Array:
-    """Look ahead to the middle of the step: sets pH and what it leaves of the rates, returns the uptake there per mass of acids [1/d]."""
-    half, most = 0.5 * day.step, day.uptake
-    forming = half * day.rate * state.forming * state.pools[:ACIDS]
-    cells, acids = state.pools[METHANOGENS], state.pools[ACIDS] + forming.sum(axis=0)
-    saturation = parameters.half_saturation * held
-    left = left_over(acids, half * most * state.growth * cells, saturation)
+def _middle(state: State, pace: Pace, traits: Traits) -> Array:
+    """Look ahead to the middle of the step: sets pH and what it leaves of the rates, returns the uptake there per acids and step [1]."""
+    pools = state.pools
+    early, source, waiting, nitrogen = (traits.release * (pools[:INERT] * state.forming * pace.half_rate)).sum(axis=1)
+    cells, acids = pools[METHANOGENS], pools[ACIDS] + source
+    left = left_over(acids, state.growth * cells * pace.half_uptake, pace.saturation)
     taken = acids - left
-    early = (figures.carbon_dioxide[:, None] * forming).sum(axis=0) * parameters.early_gas_share
-    late = state.pools[GAS_IN_ACIDS] * taken / np.maximum(acids, _EMPTY)
-    methane = METHANE_PER_COD * (1.0 - parameters.cell_yield) * taken
-    share = gas_over(state.gas_share, methane, early + late, parameters.gas_held * held)
-    charges = state.charges(left)
-    state.ions = hydrogen(state.ions, charges, share, day.constants)
-    hold(state, charges[0], day.constants, parameters)
-    uptake: Array = most * state.growth * (cells + parameters.cell_yield * taken - half * day.decay * cells) / (saturation + left)
+    late = (pools[GAS_IN_ACIDS] + waiting) * taken / np.maximum(acids, _EMPTY)
+    share = gas_over(state.gas_share, traits.methane * taken, early + late, pace.gas_held)
+    hold(state, np.stack([pools[AMMONIA] + nitrogen - traits.nitrogen * taken, left]), share, pace, traits)
+    living = cells * pace.half_outlive + traits.cell_yield * taken
+    uptake: Array = 2.0 * pace.half_uptake * state.growth * living / (pace.saturation + left)
     return uptake
+
+
+def hold(state: State, weak: Array, gas_share: Array, pace: Pace, traits: Traits) -> None:
+    """Set pH, and what it and ammonia leave of the rates, for ammonia and acids [kg], stacked, and carbon dioxide in the gas above [1]."""
+    strength = weak * pace.per_mass
+    ions = state.ions = hydrogen(state.ions, strength, state.pools[CATIONS] * pace.per_volume, gas_share, pace.constants)
+    state.growth = ammonia_factor(ions, strength[0], pace.constants.weak[0], traits.ammonia_need, traits.ammonia_limit)
+    was_sour, state.sour = state.sour, bool(np.maximum.reduce(ions, axis=None) > traits.harmless)
+    if state.sour:
+        ph = ph_of(ions)
+        state.growth *= ph_factor(ph, traits.upper_ph, traits.lower_ph)
+        state.forming = ph_factor(ph, traits.acidifiers_upper_ph, traits.acidifiers_lower_ph)
+    elif was_sour:
+        state.forming = np.ones_like(ions)
+
+
+def settle(state: State, pace: Pace, traits: Traits) -> None:
+    """Bring pH of ``state``, and what it leaves of the rates, to the balance of its contents."""
+    hold(state, np.stack([state.pools[AMMONIA], state.pools[ACIDS]]), state.gas_share, pace, traits)

@@ -1,6 +1,8 @@
-"""Writes down the days of a run as they pass."""
+"""Keeps what a run passes through, and works out what it tells once it is over, for all days at once."""
 
 from __future__ import annotations
+
+from typing import NamedTuple
 
 import numpy as np
 import numpy.typing as npt
@@ -8,68 +10,105 @@ import numpy.typing as npt
 from kilisho.formulas.digester import SEA_LEVEL_PRESSURE
 from kilisho.formulas.gas import normal_factor
 from kilisho.process.accounts import nitrogen_in, oxygen_demand
-from kilisho.process.acidity import Equilibria, ph_of
-from kilisho.process.parameters import METHANE_PER_COD, NITROGEN_MASS, Parameters
+from kilisho.process.acidity import Equilibria, ammonia_factor, hydrogen, ph_factor, ph_of
+from kilisho.process.flow import Flow
+from kilisho.process.parameters import ACID_MASS, METHANE_PER_COD, NITROGEN_MASS
 from kilisho.process.run import Run
-from kilisho.process.state import ACIDS, AMMONIA, METHANOGENS, Contents, State, settle
+from kilisho.process.state import ACIDS, AMMONIA, CATIONS, INERT, METHANOGENS, State
+from kilisho.process.traits import Traits
 
 Array = npt.NDArray[np.float64]
 
 # 60 kg of acetic acid to a kilomole of acids, 50 kg of calcium carbonate to a kilomole of charge.
 _ACETIC_PER_CHARGE = 60.0 / 50.0
 _EMPTY = 1e-12
-_DERIVED = ("biogas", "temperature", "cod_as_methane", "cod_start", "nitrogen_start")
+
+
+class Course(NamedTuple):
+    """What is known before the first day: temperature [Cel], slurry fed [m3], rows brought and gas of what sours at once, by days."""
+
+    temperature: Array
+    slurry: Array
+    flow: Flow
+    brought: Array
+    quick_gas: Array
+    constants: Equilibria
+    traits: Traits
 
 
 class Record:
-    """Arrays (days, farms) of one run that fill up day by day."""
+    """Contents at the end of each day (days, rows, tanks, farms), what left with the feeds (days, rows, farms), gas (2, days, farms)."""
 
-    def __init__(self, temperature: Array, farms: int, figures: Contents, parameters: Parameters, state: State) -> None:
-        self._parameters = parameters
-        self._days = {name: np.zeros((temperature.shape[0], farms)) for name in Run.__slots__ if name not in _DERIVED}
-        self._temperature, self._figures = np.broadcast_to(temperature, (temperature.shape[0], farms)), figures
-        held, self._first_volume = state.pools.sum(axis=1), state.volume
-        self._start = oxygen_demand(held), nitrogen_in(held, figures)
+    def __init__(self, days: int, state: State) -> None:
+        rows, tanks, farms = state.pools.shape
+        self.first = state.pools.sum(axis=1)[None]
+        self.pools, self.left = np.empty((days, rows, tanks, farms)), np.zeros((days, rows, farms))
+        self.ions, self.gas_share = np.empty((days, tanks, farms)), np.empty((days, tanks, farms))
+        self.gas = np.empty((2, days, farms))
 
-    def feed(self, day: int, brought: Array, left: Array, slurry: Array) -> None:
-        """A feed: rows (rows, farms) that came and that left, and its volume; ``close`` turns that into what ran out."""
-        days = self._days
-        days["cod_in"][day], days["cod_out"][day] = oxygen_demand(brought), oxygen_demand(left)
-        days["nitrogen_in"][day], days["nitrogen_out"][day] = nitrogen_in(brought, self._figures), nitrogen_in(left, self._figures)
-        days["ammonia_out"][day], days["outflow"][day] = left[AMMONIA], slurry
+    def feed(self, day: int, before: Array, brought: Array, after: Array) -> None:
+        """A feed: contents (rows, tanks, farms) before and after it, and what came, (rows, farms)."""
+        self.left[day] = (before - after).sum(axis=1) + brought
 
-    def close(self, day: int, state: State, constants: Equilibria, methane: Array, carbon_dioxide: Array) -> None:
-        """The end of a day, with its gas [normal m3], (farms,)."""
-        settle(state, constants, self._parameters)
-        days, held = self._days, state.pools.sum(axis=1)
-        volume = np.maximum(state.volume, _EMPTY)
-        days["methane"][day], days["biogas_normal"][day], days["volume"][day] = methane, methane + carbon_dioxide, state.volume
-        for name, row in (("acids", ACIDS), ("methanogens", METHANOGENS), ("ammonia", AMMONIA)):
-            days[name][day] = held[row] / volume
-        days["degradable"][day] = held[: ACIDS + 1].sum(axis=0)
-        days["cod_held"][day], days["nitrogen_held"][day] = oxygen_demand(held), nitrogen_in(held, self._figures)
-        days["growth_left"][day] = state.growth.min(axis=0)
-        self._acidity(day, state, constants)
+    def close(self, day: int, state: State) -> None:
+        """The end of a day."""
+        self.pools[day], self.ions[day], self.gas_share[day] = state.pools, state.ions, state.gas_share
+        state.methane.sum(axis=0, out=self.gas[0, day])
+        state.carbon_dioxide.sum(axis=0, out=self.gas[1, day])
 
-    def _acidity(self, day: int, state: State, constants: Equilibria) -> None:
-        total, cations, acids = state.charges(state.pools[ACIDS])
-        free = constants.ammonium / (constants.ammonium + state.ions)
-        alkalinity = cations + total * (1.0 - free)
-        ph, full = ph_of(state.ions), state.volume > 0.0
-        days = self._days
-        days["ph"][day], days["lowest_ph"][day] = np.where(full, ph.mean(axis=0), np.nan), np.where(full, ph.min(axis=0), np.nan)
-        days["free_ammonia"][day] = (NITROGEN_MASS * total * free).max(axis=0)
-        days["acid_ratio"][day] = (_ACETIC_PER_CHARGE * acids / np.maximum(alkalinity, _EMPTY)).max(axis=0)
 
-    def told(self) -> Run:
-        """The finished run."""
-        days, temperature = self._days, self._temperature
-        volume = days["volume"]
-        before = np.concatenate([volume[:1] * 0.0 + self._first_volume, volume[:-1]])
-        days["outflow"] += before - volume
-        biogas = days["biogas_normal"] / np.asarray(normal_factor(temperature, SEA_LEVEL_PRESSURE))
-        cod_start, nitrogen_start = self._start
-        methane = days["methane"] / METHANE_PER_COD
-        return Run(
-            biogas=biogas, temperature=temperature, cod_as_methane=methane, cod_start=cod_start, nitrogen_start=nitrogen_start, **days
-        )
+def told(record: Record, course: Course) -> Run:
+    """The finished run."""
+    return Run(**_flows(record, course), **_contents(record, course), **_balances(record, course), **_acidity(record, course))
+
+
+def _flows(record: Record, course: Course) -> dict[str, Array]:
+    methane, volume = record.gas[0], course.flow.volume
+    normal = methane + record.gas[1] + course.quick_gas
+    filled = np.diff(volume, axis=0, prepend=course.flow.start[None])
+    return {
+        "biogas": normal / np.asarray(normal_factor(course.temperature, SEA_LEVEL_PRESSURE)),
+        "biogas_normal": normal,
+        "methane": methane,
+        "temperature": np.broadcast_to(course.temperature, volume.shape),
+        "volume": volume,
+        "outflow": course.slurry - filled,
+    }
+
+
+def _contents(record: Record, course: Course) -> dict[str, Array]:
+    held, volume = record.pools.sum(axis=2), np.maximum(course.flow.volume, _EMPTY)
+    strengths = {"acids": held[:, ACIDS], "methanogens": held[:, METHANOGENS], "ammonia": held[:, AMMONIA]}
+    degradable = held[:, :INERT].sum(axis=1) + held[:, ACIDS]
+    return {name: row / volume for name, row in strengths.items()} | {"degradable": degradable}
+
+
+def _balances(record: Record, course: Course) -> dict[str, Array]:
+    held, releasable = record.pools.sum(axis=2), course.traits.release[3, :, 0]
+    parts = {"in": course.brought, "out": record.left, "held": held, "start": record.first}
+    demand = {f"cod_{name}": oxygen_demand(rows) for name, rows in parts.items()}
+    nitrogen = {f"nitrogen_{name}": nitrogen_in(rows, releasable) for name, rows in parts.items()}
+    both = demand | nitrogen | {"cod_as_methane": record.gas[0] / METHANE_PER_COD, "ammonia_out": record.left[:, AMMONIA]}
+    return both | {name: both[name][0] for name in ("cod_start", "nitrogen_start")}
+
+
+def _acidity(record: Record, course: Course) -> dict[str, Array]:
+    traits, constants, tanks = course.traits, course.constants, record.ions.shape[1]
+    held = np.maximum(course.flow.volume / tanks, _EMPTY)[:, None]
+    total, cations, acids = (
+        record.pools[:, row] / (held * unit) for row, unit in ((AMMONIA, NITROGEN_MASS), (CATIONS, 1.0), (ACIDS, ACID_MASS))
+    )
+    by_kind = constants._replace(weak=np.moveaxis(constants.weak, 1, 0))
+    ions = hydrogen(record.ions, np.stack([total, acids]), cations, record.gas_share, by_kind)
+    ph, full = ph_of(ions), course.flow.volume > 0.0
+    free = by_kind.weak[0] / (by_kind.weak[0] + ions)
+    left = ph_factor(ph, traits.upper_ph, traits.lower_ph) * ammonia_factor(
+        ions, total, by_kind.weak[0], traits.ammonia_need, traits.ammonia_limit
+    )
+    return {
+        "ph": np.where(full, ph.mean(axis=1), np.nan),
+        "lowest_ph": np.where(full, ph.min(axis=1), np.nan),
+        "free_ammonia": (NITROGEN_MASS * total * free).max(axis=1),
+        "acid_ratio": (_ACETIC_PER_CHARGE * acids / np.maximum(cations + total * (1.0 - free), _EMPTY)).max(axis=1),
+        "growth_left": left.min(axis=1),
+    }

@@ -2,31 +2,24 @@
 
 from __future__ import annotations
 
-from typing import NamedTuple
-
 import numpy as np
 import numpy.typing as npt
 
-from kilisho.process.flow import pour
+from kilisho.process.flow import flow_of, pour
 from kilisho.process.history import Conditions, History
+from kilisho.process.pace import Pace, Paces
 from kilisho.process.parameters import Parameters
-from kilisho.process.reactions import Day, day_of, react
-from kilisho.process.record import Record
+from kilisho.process.reactions import react, settle
+from kilisho.process.record import Course, Record, told
 from kilisho.process.run import Run
+from kilisho.process.schedule import Share, shares_of, steps_of
 from kilisho.process.shapes import checked
-from kilisho.process.state import Contents, State, brought_by, contents, first_state, settle
+from kilisho.process.state import State, brought_by, first_state
+from kilisho.process.traits import Traits, traits_of
 
 Array = npt.NDArray[np.float64]
 
 SUBSTEPS = 8
-
-
-class _Model(NamedTuple):
-    history: History
-    parameters: Parameters
-    figures: Contents
-    working_volume: Array
-    farms: int
 
 
 def simulate(history: History, conditions: Conditions, parameters: Parameters, substeps: int = SUBSTEPS) -> Run:
@@ -37,7 +30,7 @@ def simulate(history: History, conditions: Conditions, parameters: Parameters, s
     history : feeds by day and what is there at first; see :class:`History`.
     conditions : volume, temperature, mixing; see :class:`Conditions`.
     parameters : see :class:`Parameters`.
-    substeps : steps a day, 1 to 96.
+    substeps : steps on the liveliest day at 30 Cel, 1 to 96; quiet and cold days take fewer, see :mod:`kilisho.process.schedule`.
 
     Returns
     -------
@@ -56,33 +49,49 @@ def simulate(history: History, conditions: Conditions, parameters: Parameters, s
     acids, cold shock, and the carbon dioxide that the slurry takes up as bicarbonate.
     """
     temperature, farms = checked(history, conditions, parameters, substeps)
-    volume = np.broadcast_to(np.asarray(conditions.working_volume, dtype=np.float64), (farms,))
-    model = _Model(history, parameters, contents(history.feedstock, parameters), volume, farms)
-    state = first_state(history.start, farms, conditions.tanks_in_series, history.feedstock)
-    record = Record(temperature, farms, model.figures, parameters, state)
-    for day, warmth in enumerate(temperature):
-        _one_day(state, day, day_of(warmth, model.figures, parameters, 1.0 / substeps), model, record, substeps)
-    return record.told()
+    course, paces = _prepared(history, conditions, parameters, temperature, farms)
+    state = first_state(history.start, farms, conditions.tanks_in_series, history.feedstock.rate.shape[0])
+    record, fed = Record(temperature.shape[0], state), np.asarray(course.slurry.any(axis=1))
+    steps = steps_of(history, course.flow.volume, temperature, parameters, conditions.tanks_in_series)
+    for day, shares in enumerate(shares_of(steps, substeps)):
+        if fed[day]:
+            _feed(state, day, course, record)
+        if day == 0:
+            settle(state, paces.of(substeps).on(0), course.traits)
+        _react_for_a_day(state, day, shares, paces, course.traits)
+        record.close(day, state)
+    return told(record, course)
 
 
-def _one_day(state: State, index: int, day: Day, model: _Model, record: Record, substeps: int) -> None:  # noqa: PLR0913, PLR0917
-    slurry = model.history.slurry[index]
-    methane, carbon_dioxide = np.zeros(model.farms), np.zeros(model.farms)
-    if slurry.any():
-        carbon_dioxide += _feed(state, index, model, record)
-    if index == 0:
-        settle(state, day.constants, model.parameters)
-    for _ in range(substeps):
-        made, freed = react(state, day, model.figures, model.parameters)
-        methane += made.sum(axis=0)
-        carbon_dioxide += freed.sum(axis=0)
-    record.close(index, state, day.constants, methane, carbon_dioxide)
+def _prepared(history: History, conditions: Conditions, parameters: Parameters, temperature: Array, farms: int) -> tuple[Course, Paces]:
+    """What is known before the first day."""
+    traits, tanks = traits_of(history.feedstock, parameters), conditions.tanks_in_series
+    slurry = np.broadcast_to(history.slurry, (temperature.shape[0], farms))
+    start, volume = (np.broadcast_to(np.asarray(x, dtype=np.float64), (farms,)) for x in (history.start.volume, conditions.working_volume))
+    flow = flow_of(slurry, start, volume, tanks)
+    brought, quick_gas = brought_by(history.volatile_solids, history.feedstock, traits.release, farms)
+    paces = Paces(temperature, flow.volume, tanks, history.feedstock.rate, parameters)
+    return Course(temperature, slurry, flow, brought, quick_gas, paces.constants, traits), paces
 
 
-def _feed(state: State, index: int, model: _Model, record: Record) -> Array:
-    history, farms = model.history, model.farms
-    rows, gas = brought_by(history.volatile_solids[index], history.feedstock, model.figures, model.parameters, farms)
-    slurry = np.broadcast_to(history.slurry[index], (farms,))
-    state.pools, state.volume, left = pour(state.pools, state.volume, rows, slurry, model.working_volume)
-    record.feed(index, rows, left, slurry)
-    return gas
+def _feed(state: State, day: int, course: Course, record: Record) -> None:
+    before, brought = state.pools, course.brought[day]
+    state.pools = pour(before, brought, course.flow.moved[day], course.flow.spread[day])
+    record.feed(day, before, brought, state.pools)
+
+
+def _react_for_a_day(state: State, day: int, shares: list[Share], paces: Paces, traits: Traits) -> None:
+    state.methane[:] = state.carbon_dioxide[:] = 0.0
+    for steps, farms in shares:
+        pace = paces.of(steps).on(day)
+        if farms is None:
+            _react(state, steps, pace, traits)
+        else:
+            part = state.at(farms)
+            _react(part, steps, pace.at(farms), traits.at(farms))
+            state.put(farms, part)
+
+
+def _react(state: State, steps: int, pace: Pace, traits: Traits) -> None:
+    for _ in range(steps):
+        react(state, pace, traits)

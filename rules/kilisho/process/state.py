@@ -2,71 +2,61 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from typing import NamedTuple
+from dataclasses import dataclass, fields
 
 import numpy as np
 import numpy.typing as npt
 
-from kilisho.process.acidity import Equilibria, growth_factor, hydrogen, ph_factor, ph_of
+from kilisho.formulas.arrays import Numeric
 from kilisho.process.feedstocks import Feedstock
 from kilisho.process.history import Start
-from kilisho.process.parameters import ACID_MASS, METHANE_PER_COD, NITROGEN_MASS, Parameters
 
 Array = npt.NDArray[np.float64]
 
-# Rows of the pools after one row of degradable chemical oxygen demand [kg] for each substrate: chemical oxygen demand [kg] of acids,
-# methanogens, spent cells and inert matter, nitrogen [kg] as ammonia and bound, strong cations [mol], and the carbon dioxide that the
-# acids will still give [normal m3].
-ACIDS, METHANOGENS, SPENT, INERT, AMMONIA, BOUND, CATIONS, GAS_IN_ACIDS = range(-8, 0)
+# Rows of the pools after one row of degradable chemical oxygen demand [kg] for each substrate: chemical oxygen demand [kg] of inert matter,
+# spent cells, methanogens and acids, the carbon dioxide that the acids will still give [normal m3], nitrogen [kg] as ammonia and bound, and
+# strong cations [mol].
+INERT, SPENT, METHANOGENS, ACIDS, GAS_IN_ACIDS, AMMONIA, BOUND, CATIONS = range(-8, 0)
 EXTRA_ROWS = 8
-_EMPTY = 1e-12
-
-
-class Contents(NamedTuple):
-    """Figures of the substrates as the steps need them, each (substrates, farms) or (substrates, 1)."""
-
-    rate: Array
-    carbon_dioxide: Array
-    nitrogen: Array
 
 
 @dataclass(slots=True)
 class State:
-    """Contents at one moment: ``pools`` (rows, tanks, farms), ``volume`` (farms,), the rest (tanks, farms).
+    """Contents at one moment: ``pools`` (rows, tanks, farms), the rest (tanks, farms).
 
     ``ions`` are hydrogen ions [mol/m3]; ``gas_share`` is carbon dioxide in the gas over the slurry [1]; ``growth`` and ``forming`` are the
-    parts of the methanogens' and acidifiers' rates that acidity and ammonia leave [1], as of the last look.
+    parts of the methanogens' and acidifiers' rates that acidity and ammonia leave [1], as of the last look; ``methane`` and
+    ``carbon_dioxide`` have been given off since the day began [normal m3]. Where nothing is ``sour``, ``forming`` is 1 everywhere.
     """
 
     pools: Array
-    volume: Array
     ions: Array
     gas_share: Array
     growth: Array
     forming: Array
+    methane: Array
+    carbon_dioxide: Array
+    sour: bool = True
 
-    def charges(self, acids: Array) -> tuple[Array, Array, Array]:
-        """Total ammonia, strong cations and acids [mol/m3], for the mass of acids given [kg]."""
-        held = np.maximum(self.volume / self.pools.shape[1], _EMPTY)
-        return self.pools[AMMONIA] / (held * NITROGEN_MASS), self.pools[CATIONS] / held, acids / (held * ACID_MASS)
+    def at(self, farms: npt.NDArray[np.intp]) -> State:
+        """A copy of some farms."""
+        return State(*(getattr(self, name)[..., farms] for name in _NAMES))
+
+    def put(self, farms: npt.NDArray[np.intp], part: State) -> None:
+        """Write ``part`` back to where it was taken from."""
+        for name in _NAMES:
+            getattr(self, name)[..., farms] = getattr(part, name)
+        self.sour = True
 
 
-def contents(feedstock: Feedstock, parameters: Parameters) -> Contents:
-    """Rate, carbon dioxide [normal m3/kg] and nitrogen [kg/kg] for the chemical oxygen demand of each substrate as it degrades."""
-    methane = METHANE_PER_COD * (1.0 - parameters.cell_yield)
-    carbon_dioxide = methane * (1.0 - feedstock.methane_share) / feedstock.methane_share
-    nitrogen = feedstock.releasable / np.where(feedstock.degradable > 0.0, feedstock.degradable, 1.0)
-    return Contents(feedstock.rate, carbon_dioxide, np.where(feedstock.degradable > 0.0, nitrogen, 0.0))
+_NAMES = tuple(field.name for field in fields(State) if field.name != "sour")
 
 
-def first_state(start: Start, farms: int, tanks: int, feedstock: Feedstock) -> State:
+def first_state(start: Start, farms: int, tanks: int, substrates: int) -> State:
     """The digester before the first feed; pH is found with the first step."""
-    substrates = feedstock.rate.shape[0]
     pools = np.zeros((substrates + EXTRA_ROWS, tanks, farms))
-    volume = np.broadcast_to(np.asarray(start.volume, dtype=np.float64), (farms,)).copy()
-    held = volume / tanks
-    pools[:substrates] = (np.broadcast_to(np.asarray(start.degradable, dtype=np.float64), (substrates, farms)) * held)[:, None, :]
+    held = np.broadcast_to(np.asarray(start.volume, dtype=np.float64), (farms,)) / tanks
+    pools[:INERT] = (np.broadcast_to(np.asarray(start.degradable, dtype=np.float64), (substrates, farms)) * held)[:, None, :]
     for row, strength in (
         (ACIDS, start.acids),
         (METHANOGENS, start.methanogens),
@@ -75,36 +65,28 @@ def first_state(start: Start, farms: int, tanks: int, feedstock: Feedstock) -> S
     ):
         pools[row] = strength * held
     one = np.ones((tanks, farms))
-    return State(pools, volume, 1e-4 * one, start.gas_share * one, one, one)
+    return State(pools, 1e-4 * one, start.gas_share * one, one, one.copy(), 0.0 * one, 0.0 * one)
 
 
-def brought_by(solids: Array, feedstock: Feedstock, figures: Contents, parameters: Parameters, farms: int) -> tuple[Array, Array]:
-    """Rows that one day's solids [kg], (substrates, farms), put in, and the carbon dioxide [normal m3] of what sours at once."""
-    substrates = solids.shape[0]
-    rows = np.zeros((substrates + EXTRA_ROWS, farms))
+def brought_by(solids: Array, feedstock: Feedstock, release: Array, farms: int) -> tuple[Array, Array]:
+    """What the solids of every day [kg], (days, substrates, farms), put into the pools, and the gas of what sours at once.
+
+    ``release`` as in :class:`kilisho.process.reactions.Traits`. Returns rows (days, rows, farms) and carbon dioxide [normal m3],
+    (days, farms).
+    """
+    days, substrates, _ = solids.shape
+    rows = np.zeros((days, substrates + EXTRA_ROWS, farms))
     degradable = solids * feedstock.degradable
     quick = degradable * feedstock.quick_share
-    gas = quick * figures.carbon_dioxide
-    rows[:substrates] = degradable - quick
-    rows[ACIDS] = quick.sum(axis=0)
-    rows[METHANOGENS] = (solids * feedstock.methanogens).sum(axis=0)
-    rows[INERT] = (solids * feedstock.inert).sum(axis=0)
-    rows[AMMONIA] = (solids * feedstock.ammonia + quick * figures.nitrogen).sum(axis=0)
-    rows[BOUND] = (solids * feedstock.bound).sum(axis=0)
-    rows[CATIONS] = (solids * feedstock.strong_cations).sum(axis=0)
-    rows[GAS_IN_ACIDS] = gas.sum(axis=0) * (1.0 - parameters.early_gas_share)
-    return rows, np.broadcast_to(gas.sum(axis=0) * parameters.early_gas_share, (farms,))
+    gas, acids, late, nitrogen = (_summed(quick, part[:, 0]) for part in release)
+    rows[:, :INERT] = degradable - quick
+    rows[:, METHANOGENS], rows[:, INERT] = _summed(solids, feedstock.methanogens), _summed(solids, feedstock.inert)
+    rows[:, ACIDS], rows[:, GAS_IN_ACIDS] = acids, late
+    rows[:, AMMONIA] = _summed(solids, feedstock.ammonia) + nitrogen
+    rows[:, BOUND], rows[:, CATIONS] = _summed(solids, feedstock.bound), _summed(solids, feedstock.strong_cations)
+    return rows, np.broadcast_to(gas, (days, farms))
 
 
-def settle(state: State, constants: Equilibria, parameters: Parameters) -> None:
-    """Bring pH of ``state``, and what it leaves of the rates, to the balance of its contents."""
-    charges = state.charges(state.pools[ACIDS])
-    state.ions = hydrogen(state.ions, charges, state.gas_share, constants)
-    hold(state, charges[0], constants, parameters)
-
-
-def hold(state: State, total_ammonia: Array, constants: Equilibria, parameters: Parameters) -> None:
-    """Set what pH and total ammonia [mol/m3] leave of the rates."""
-    ph = ph_of(state.ions)
-    state.growth = growth_factor(ph, state.ions, total_ammonia, constants, parameters)
-    state.forming = ph_factor(ph, parameters.acidifiers_upper_ph, parameters.acidifiers_lower_ph)
+def _summed(amounts: Array, per_amount: Numeric) -> Array:
+    total: Array = (amounts * per_amount).sum(axis=1)
+    return total
