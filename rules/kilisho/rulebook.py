@@ -464,6 +464,9 @@ class Condition(Entry):
         return [(name, getattr(self, name)) for name in names if getattr(self, name) is not None]
 
 
+Operation = Literal["sizing", "first_charge", "maintenance_feed", "gas_forecast", "batch_rotation", "safety_check"]
+
+
 class Check(Known):
     """A declarative check: what must hold of one subject, when, how bad it is if not, why, and what to do."""
 
@@ -476,9 +479,7 @@ class Check(Known):
     absolute: bool = Field(False, description="Holds everywhere: no later pack may soften or remove it.")
     why: Text
     do: Text
-    asked_in: tuple[Literal["sizing", "first_charge", "maintenance_feed", "safety_check"], ...] = Field(
-        ("safety_check",), description="Operations that evaluate it."
-    )
+    asked_in: tuple[Operation, ...] = Field(("safety_check",), description="Operations that evaluate it.")
 
 
 class Caution(Known):
@@ -486,7 +487,7 @@ class Caution(Known):
 
     signal: Severity
     text: Text
-    shown_in: tuple[Literal["sizing", "first_charge", "maintenance_feed", "safety_check"], ...] = ()
+    shown_in: tuple[Operation, ...] = ()
 
 
 class PackHeader(Entry):

@@ -52,6 +52,12 @@ def _over(part: Any, whole: Any) -> Any:
     return part / whole if whole else 0.0
 
 
+def growth_reach(fed: Sequence[Fed], ledger: Ledger) -> Any:
+    """Samples of the day's gas in the ledger over that of first-order decay: how far each reaches towards the growth kinetics [1]."""
+    conditions = {name: ledger.uncertain(name).samples for name in CONDITIONS}
+    return _over(ledger.uncertain("biogas_per_day").samples, gas_of(sampled(fed), conditions)["biogas_per_day"])
+
+
 def _towards_growth(fed: Sequence[Fed], gas: dict[str, Any], conditions: Mapping[str, Any], ledger: Ledger) -> dict[str, Any]:
     """The sampled gas, moved towards the growth kinetics as far as they hold, are known, and no potential was measured."""
     if np.max(conditions["digester_temperature"]) < LEAST_GROWTH_TEMPERATURE or any(_yield_is_known(one) for one in fed):

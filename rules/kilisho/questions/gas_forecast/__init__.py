@@ -45,8 +45,9 @@ def form(limits: Limits) -> Form:
         "gas-forecast",
         "gas_forecast",
         "Forecast the gas",
-        "Gas, methane, slurry temperature and acid risk by day, week or month from a first charge or a working digester, by a process model "
-        "that follows every feed; the first burnable gas, the steady gas, and what a change of feed, water or interval would do.",
+        "Gas, methane, slurry temperature and acid risk by day, week or month from a first charge or a working digester, by a "
+        "process model that follows every feed; the first burnable gas, the steady gas, and what a change of feed, water or interval "
+        "would do.",
         request_under(limits),
         GasForecastAnswer,
         _answer,

@@ -6,6 +6,7 @@ import datetime as dt
 import math
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
+from itertools import pairwise
 from typing import Any
 
 import numpy as np
@@ -62,7 +63,7 @@ def _last_day(plan: Any, starts: Sequence[dt.date], first_day: dt.date, days: in
 
 
 def kept_of(asked: Any, first_day: dt.date, days: int) -> Array:
-    """Part of the planned feed that was fed on each day, (days,): 1 but for the deviations; where two speak of a day, the later in the list."""
+    """Part of the planned feed that was fed on each day, (days,): 1 but for deviations; where two speak of a day, the later in the list."""
     kept = np.ones(days)
     for one in asked.deviations:
         first, last = (one.from_ - first_day).days, ((one.until or one.from_) - first_day).days
@@ -106,5 +107,5 @@ def _faults_of_spans(member: str, spans: Sequence[Any]) -> list[Fault]:
 def _faults_of_overlap(asked: Any, first_day: dt.date) -> list[Fault]:
     spans = spans_of(asked, first_day)
     order = sorted(range(len(spans)), key=lambda i: spans[i].first)
-    places: list[Place] = [("maintenance_feed", b) for a, b in zip(order, order[1:], strict=False) if spans[b].first <= spans[a].last]
+    places: list[Place] = [("maintenance_feed", b) for a, b in pairwise(order) if spans[b].first <= spans[a].last]
     return [Fault(place, "plans_overlap", "begins before another plan has ended; state one feed for each day") for place in places]

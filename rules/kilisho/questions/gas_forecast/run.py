@@ -27,11 +27,12 @@ class Change:
 
 @dataclass(frozen=True, slots=True)
 class Planned:
-    """A dose and how often it is fed on each day, (days,)."""
+    """A dose, when it is fed, and the part of it that was kept on each day, (days,); the first charge is not regular."""
 
     dose: Dose
     span: Span
     kept: Array
+    regular: bool = True
 
     def counts(self, every: float | None = None) -> Array:
         """Doses on each day, (days,); at another interval the same feed in fewer, larger doses."""
@@ -59,8 +60,8 @@ def feeds_of(planned: Sequence[Planned], changes: Sequence[Change], columns: Col
     order = list(rows)
     days = len(planned[0].kept)
     feeds = Feeds(list(rows.values()), np.zeros((days, len(order), columns.count)), np.zeros((days, columns.count)))
-    for place, one in enumerate(planned):
-        mine = changes if place == len(planned) - 1 else ()
+    for one in planned:
+        mine = changes if one is planned[-1] else ()
         counts = _counts(one, mine, columns)
         feed, water = (_factors([getattr(change, name) for change in mine], columns) for name in ("feed", "water"))
         for fed in one.dose.fed:

@@ -20,8 +20,8 @@ class SeriesRow(Told):
     methane: Amount = Field(description="Per day, normal volume.")
     temperature: Amount = Field(description="Of the slurry.")
     acid_risk: Literal["low", "raised", "high"] = Field(
-        description="high: the typical digester's acids call for a stop of feeding; raised: they call for watching, or one sample in twenty "
-        "would have to stop; low: neither. A forecast, not a measurement."
+        description="high: the acids of the typical digester call for a stop of feeding; raised: they call for watching, or those of one "
+        "sample in twenty for a stop; low: neither. A forecast, not a measurement."
     )
     acid_ratio: Amount = Field(
         description="Volatile acids over alkalinity, highest day of the step: above 0.3 watch, above 0.4 stop feeding."

@@ -27,11 +27,17 @@ from kilisho.questions.answers import (
     plus_days,
 )
 from kilisho.questions.digestion import ends_of, samples_of
+from kilisho.questions.gas import growth_reach
 from kilisho.questions.gas_forecast.calendar import gaps_in
 from kilisho.questions.gas_forecast.work import Work
 from kilisho.ranges import SAMPLES, Array
 
 LEVELS = ("low", "raised", "high")
+# A digester that is filled to the top still holds some gas under its lid: a twentieth of the slurry (judgement).
+LEAST_GAS_SPACE = 0.05
+# Days at the end of a forecast over which a change of the plan is compared.
+TAIL = 90
+LENGTHS = {"day": 1, "week": 7}
 
 
 def told(work: Work) -> Answer:
@@ -45,7 +51,7 @@ def told(work: Work) -> Answer:
         **_steady(work),
         "total_gas": in_cubic_metres(*ends_of(gas.sum(axis=0))),
         "total_methane_normal": in_cubic_metres(*ends_of(methane.sum(axis=0))),
-        "least_gas": _worst(gas, work),
+        "least_gas": _least(gas, work),
         "highest_acid_risk": LEVELS[int(_levels(work.run.acid_ratio).max())],
         "series": list(_series(work, gas, methane)),
         "changes": [_change(work, gas, place) for place in range(len(work.changes))],
@@ -56,8 +62,7 @@ def told(work: Work) -> Answer:
 def gas_of_run(work: Work) -> tuple[Array, Array]:
     """Gas as used and normal methane by day, (days, columns); the samples reach as far towards the growth kinetics as the steady gas."""
     factor = float(normal_factor(REFERENCE_TEMPERATURE, work.ledger.values["gas_pressure"]))
-    reach = np.ones(work.columns.count)
-    reach[1 : 1 + SAMPLES] = work.reach
+    reach = work.columns.of(1.0, growth_reach(work.steady_fed, work.ledger) if work.steady_fed else 1.0)
     return work.run.biogas_normal / factor * reach, work.run.methane * reach
 
 
@@ -65,19 +70,16 @@ def _first_flame(work: Work) -> Answer:
     """Days from the first charge until the gas space holds gas that burns; nothing for a digester that has long been working."""
     if work.asked.first_charge is None:
         return {}
-    space = np.maximum(work.columns.laid(work.ledger.uncertain("total_volume")) - work.run.volume[-1], 0.05 * work.run.volume[-1])
+    slurry = work.run.volume[-1]
+    space = np.maximum(work.columns.laid(work.ledger.uncertain("total_volume")) - slurry, LEAST_GAS_SPACE * slurry)
     days = first_burnable_day(work.run, space, RELIABLE)
-    starts = float(np.isfinite(samples_of(days)).mean())
-    told_days = np.where(np.isfinite(days), days, float(work.asked.days))
-    value, *ends = ends_of(told_days)
-    found: Answer = {"starts": in_whole_percent(starts)}
-    if math.isfinite(days[0]):
-        dates = known(
-            earliest=plus_days(work.first_day, math.floor(ends[0] if ends else value)),
-            latest=plus_days(work.first_day, math.ceil(ends[1] if ends else value)),
-        )
-        found |= {"first_burnable_gas_day": in_days(value, *ends), "first_burnable_gas": dates}
-    return found
+    found: Answer = {"starts": in_whole_percent(float(np.isfinite(samples_of(days)).mean()))}
+    if not math.isfinite(days[0]):
+        return found
+    value, *ends = ends_of(np.where(np.isfinite(days), days, float(work.asked.days)))
+    first, last = ends or (value, value)
+    dates = {"earliest": plus_days(work.first_day, math.floor(first)), "latest": plus_days(work.first_day, math.ceil(last))}
+    return found | {"first_burnable_gas_day": in_days(value, *ends), "first_burnable_gas": known(**dates)}
 
 
 def _steady(work: Work) -> Answer:
@@ -96,7 +98,7 @@ def _steady(work: Work) -> Answer:
     }
 
 
-def _worst(gas: Array, work: Work) -> Answer:
+def _least(gas: Array, work: Work) -> Answer:
     """The day of least typical gas after the first hundred days (or the second half of a shorter forecast)."""
     from_day = min(100, work.asked.days // 2)
     day = from_day + int(gas[from_day:, 0].argmin())
@@ -104,7 +106,7 @@ def _worst(gas: Array, work: Work) -> Answer:
 
 
 def _levels(ratio: Array) -> Array:
-    """Acid risk by day, 0 to 2: high where the typical ratio calls for a stop, raised where it or one sample in twenty is out of the usual."""
+    """Acid risk by day, 0 to 2: high where the typical ratio asks to stop, raised where it asks to watch or one in twenty to stop."""
     typical, upper = ratio[:, 0], np.quantile(samples_of(ratio), 0.95, axis=1)
     return np.where(typical > ACID_RATIO_STOP, 2, np.where((typical > ACID_RATIO_WATCH) | (upper > ACID_RATIO_STOP), 1, 0))
 
@@ -149,27 +151,28 @@ def _left_of_month(day: dt.date) -> int:
 def _change(work: Work, gas: Array, place: int) -> Answer:
     """What a change of the last plan, from its first day on, would do over the forecast."""
     change, column = work.changes[place], 1 + SAMPLES + place
-    before, after = float(gas[:, 0].sum()), float(gas[:, column].sum())
-    since = max(span.first for span in work.spans)
-    tail = slice(max(since, work.asked.days - 90), None)
+    since = work.spans[-1].first
+    end = gas[max(since, work.asked.days - TAIL) :]
     return {
         "change": change.name,
         "text": change.text,
-        "total_gas": in_cubic_metres(after),
-        "against_plan": in_percent(after / before - 1.0) if before else in_percent(0.0),
-        "gas_at_the_end": in_cubic_metres_per_day(float(gas[tail, column].mean())),
-        "against_plan_at_the_end": in_percent(float(gas[tail, column].mean() / gas[tail, 0].mean()) - 1.0)
-        if gas[tail, 0].any()
-        else in_percent(0.0),
+        "total_gas": in_cubic_metres(float(gas[:, column].sum())),
+        "against_plan": _against(gas[:, column].sum(), gas[:, 0].sum()),
+        "gas_at_the_end": in_cubic_metres_per_day(float(end[:, column].mean())),
+        "against_plan_at_the_end": _against(end[:, column].mean(), end[:, 0].mean()),
         "hydraulic_retention_time": in_days(_retention(work, column)),
         "acid_risk": LEVELS[_level_of(work.run.acid_ratio[since:, column])],
     }
 
 
+def _against(after: float, before: float) -> Answer:
+    return in_percent(float(after / before) - 1.0 if before else 0.0)
+
+
 def _retention(work: Work, column: int) -> float:
     """Retention at the mean slurry of the last plan."""
-    since = max(span.first for span in work.spans)
-    return float(work.run.volume[-1, column] / max(work.feeds.slurry[since:, column].mean(), 1e-9))
+    slurry = float(work.feeds.slurry[work.spans[-1].first :, column].mean())
+    return float(work.run.volume[-1, column]) / slurry if slurry else float(work.asked.days)
 
 
 def _level_of(ratio: Array) -> int:

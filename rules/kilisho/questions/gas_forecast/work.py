@@ -3,17 +3,16 @@
 from __future__ import annotations
 
 import datetime as dt
-from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Any
 
 import numpy as np
 
 from kilisho.farm import Ledger
-from kilisho.faults import Fault, RefusedError
-from kilisho.process import Conditions, History, Run, simulate
+from kilisho.faults import Fault, Place, RefusedError
+from kilisho.process import Conditions, History, Run, simulate, working_slurry
 from kilisho.questions import refusals
-from kilisho.questions.climate import Warmth, days_of_year, take_temperature, warmth_of
+from kilisho.questions.climate import Warmth, days_of_year, warmth_of
 from kilisho.questions.digester import take_digester
 from kilisho.questions.digestion import Columns, feedstock_of, parameters_of
 from kilisho.questions.feeding import NO_URINE, Fed, scaled, take_totals
@@ -31,7 +30,9 @@ STEADY = (
     "liquid_per_day", "slurry_per_day", "hydraulic_retention_time", "organic_loading_rate", "water_per_day", "slurry_mass_per_day",
     "slurry_total_solids", "carbon_to_nitrogen", "total_ammonia_nitrogen", "free_ammonia",
 )  # fmt: skip
+# What the process model takes [Cel]; checks speak of slurry that would freeze or cook.
 COLDEST, WARMEST = 0.0, 45.0
+ROUNDING = 1e-9
 CHANGES = (
     Change("more_feed", "A quarter more feed and water.", feed=1.25),
     Change("less_feed", "A quarter less feed and water.", feed=0.75),
@@ -51,13 +52,22 @@ class Work:
     structure: Structure
     warmth: Warmth
     first_day: dt.date
-    spans: list[Span]
-    fed: list[Fed]
+    planned: list[Planned]
+    steady_fed: list[Fed]
     columns: Columns
     changes: tuple[Change, ...]
     feeds: Feeds
     run: Run
-    too_cold_or_hot: bool
+
+    @property
+    def fed(self) -> list[Fed]:
+        """All substrates of all doses."""
+        return [one for plan in self.planned for one in plan.dose.fed]
+
+    @property
+    def spans(self) -> list[Span]:
+        """The feeding plans, by their first day."""
+        return [plan.span for plan in self.planned if plan.regular]
 
 
 def work_out(asked: Any, ledger: Ledger) -> Work:
@@ -68,57 +78,61 @@ def work_out(asked: Any, ledger: Ledger) -> Work:
     take_gas_state(asked.climate, ledger)
     warmth = warmth_of(asked.climate, ledger, structure_id, asked.digester.depth)
     first_day = first_day_of(asked)
-    assert first_day is not None, "the calendar has been looked at"
-    spans, planned = spans_of(asked, first_day), _planned(asked, first_day, ledger)
-    plans = planned[1:] if asked.first_charge else planned
-    take_temperature(warmth, ledger)
-    if plans:
-        _take_steady(plans[_latest(spans)], ledger)
-    changes = CHANGES if plans else ()
+    assert first_day is not None, "a calendar without any day was refused"
+    planned = _planned(asked, first_day, ledger)
+    steady_fed = _take_steady(planned[-1], ledger) if planned[-1].regular else []
+    changes = CHANGES if steady_fed else ()
     columns = Columns(len(changes))
-    # What changes is the plan that runs last.
-    ordered = [*planned[: len(planned) - len(plans)], *sorted(plans, key=lambda one: one.span.first)]
-    feeds = feeds_of(ordered, changes, columns)
-    if len(feeds.substrates) > MOST_SUBSTRATES:
-        detail = f"at most {MOST_SUBSTRATES} different substrates in all, counting the same one with other measured values again"
-        raise RefusedError([Fault(("maintenance_feed",), "too_many_substrates", detail)])
-    temperature = temperature_of(warmth, first_day, asked.days, ledger, columns)
-    run = _run(asked, ledger, structure, feeds, temperature, columns)
-    fed = [one for plan in planned for one in plan.dose.fed]
-    strange = bool((temperature < COLDEST).any() or (temperature > WARMEST).any())
-    return Work(asked, ledger, structure_id, structure, warmth, first_day, spans, fed, columns, changes, feeds, run, strange)
+    feeds = feeds_of(planned, changes, columns)
+    _refuse_too_many(feeds)
+    conditions = Conditions(
+        columns.laid(ledger.uncertain("working_volume")),
+        np.clip(temperature_of(warmth, first_day, asked.days, ledger, columns), COLDEST, WARMEST),
+        structure.tanks_in_series,
+    )
+    run = _run(asked, ledger, feeds, conditions, columns)
+    return Work(asked, ledger, structure_id, structure, warmth, first_day, planned, steady_fed, columns, changes, feeds, run)
 
 
 def _refuse(asked: Any) -> None:
+    doses: list[tuple[Place, Any]] = [(("maintenance_feed", i), plan) for i, plan in enumerate(asked.maintenance_feed)]
+    if asked.first_charge is not None:
+        doses.append((("first_charge",), asked.first_charge))
     faults = [
         *refusals.faults_of_digester(asked.digester),
         *refusals.faults_of_dilution(asked.dilution),
         *refusals.faults_of_months(asked.climate),
         *faults_of_calendar(asked),
+        *(fault for place, dose in doses for fault in _faults_of_dose(place, dose)),
     ]
-    doses = [("first_charge", asked.first_charge)] if asked.first_charge else []
-    for place, dose in [
-        *((("first_charge",), d) for _, d in doses),
-        *((("maintenance_feed", i), p) for i, p in enumerate(asked.maintenance_feed)),
-    ]:
-        faults += [
-            Fault((*place, *one.place), one.code, one.detail)
-            for one in refusals.faults_of_shares(dose.feed, whole=place[0] == "first_charge")
-        ]
     if faults:
         raise RefusedError(faults)
 
 
-def _planned(asked: Any, first_day: dt.date, ledger: Ledger) -> list[Planned]:
-    """The first charge, if any, and the plans in the order of the request."""
-    supply, kept = supply_of(asked.herd, ledger), kept_of(asked, first_day, asked.days)
-    charge = [Planned(_charge(asked, ledger), Span(0, 0, 1.0), np.ones(asked.days))] if asked.first_charge else []
-    spans = spans_of(asked, first_day)
-    plans = [
-        Planned(dose_of(plan, ("maintenance_feed", i), supply, asked.dilution, ledger), span, kept)
-        for i, (plan, span) in enumerate(zip(asked.maintenance_feed, spans, strict=True))
+def _faults_of_dose(place: Place, dose: Any) -> list[Fault]:
+    found = refusals.faults_of_shares(dose.feed, whole=place[0] == "first_charge")
+    shares = [i for i, item in enumerate(dose.feed) if item.share is not None and place[0] != "first_charge"]
+    detail = "a feeding is stated by masses, or taken from the herd"
+    return [
+        *(Fault((*place, *one.place), one.code, one.detail) for one in found),
+        *(Fault((*place, "feed", i, "share"), "mass_expected", detail) for i in shares),
     ]
-    return [*charge, *plans]
+
+
+def _refuse_too_many(feeds: Feeds) -> None:
+    if len(feeds.substrates) > MOST_SUBSTRATES:
+        detail = f"at most {MOST_SUBSTRATES} substrates in all; the same one with other measured values counts again"
+        raise RefusedError([Fault(("maintenance_feed",), "too_many_substrates", detail)])
+
+
+def _planned(asked: Any, first_day: dt.date, ledger: Ledger) -> list[Planned]:
+    """The first charge, if any, and the plans by their first day: what changes are about is the last one."""
+    supply, kept = supply_of(asked.herd, ledger), kept_of(asked, first_day, asked.days)
+    order = sorted(enumerate(zip(asked.maintenance_feed, spans_of(asked, first_day), strict=True)), key=lambda one: one[1][1].first)
+    charge = [Planned(_charge(asked, ledger), Span(0, 0, 1.0), np.ones(asked.days), regular=False)] if asked.first_charge else []
+    return charge + [
+        Planned(dose_of(plan, ("maintenance_feed", i), supply, asked.dilution, ledger), span, kept) for i, (plan, span) in order
+    ]
 
 
 def _charge(asked: Any, ledger: Ledger) -> Dose:
@@ -126,25 +140,22 @@ def _charge(asked: Any, ledger: Ledger) -> Dose:
     if starter >= ledger.values["working_volume"]:
         raise RefusedError([Fault(("first_charge", "starter_slurry"), "starter_fills_digester", "must leave room for fresh slurry")])
     dose = charge_of(asked.first_charge, ledger.uncertain("working_volume").plus(certain(-starter)), asked.dilution, ledger)
-    if dose.slurry.value + starter > ledger.values["total_volume"] * (1 + 1e-9):
+    if dose.slurry.value + starter > ledger.values["total_volume"] * (1 + ROUNDING):
         raise RefusedError([Fault(("first_charge", "feed"), "volume_impossible", "the charge makes more slurry than total_volume holds")])
     return dose
 
 
-def _latest(spans: Sequence[Span]) -> int:
-    return max(range(len(spans)), key=lambda i: spans[i].first)
-
-
-def _take_steady(planned: Planned, ledger: Ledger) -> None:
-    """The steady state of a plan kept for ever, into the ledger: what the forecast tends to."""
+def _take_steady(planned: Planned, ledger: Ledger) -> list[Fed]:
+    """Put the steady state of a plan that is kept for ever into the ledger, what the forecast tends to; returns its feed per day."""
     per_day = scaled(planned.dose.fed, 1 / planned.span.every)
-    ledger.put(water_to_feed_by_volume=planned.dose.water_to_feed.value)
+    ledger.put(water_to_feed_by_volume=planned.dose.water_to_feed.value, **NO_URINE)
     ledger.sample(water_to_feed_by_volume=planned.dose.water_to_feed.samples)
-    ledger.put(**NO_URINE)
     take_totals(per_day, ledger)
     ledger.practice("slurry_ph", "unknown_slurry_ph")
     ledger.solve(*STEADY)
     take_gas(per_day, ledger)
+    ledger.solve("biogas_per_day_normal")
+    return per_day
 
 
 def temperature_of(warmth: Warmth, first_day: dt.date | None, days: int, ledger: Ledger, columns: Columns) -> Array:
@@ -156,10 +167,12 @@ def temperature_of(warmth: Warmth, first_day: dt.date | None, days: int, ledger:
     return np.asarray(ground.at(days_of_year(first_day, days)[:, None], *parts))
 
 
-def _run(asked: Any, ledger: Ledger, structure: Structure, feeds: Feeds, temperature: Array, columns: Columns) -> Run:  # noqa: PLR0913, PLR0917
-    parameters, volume = parameters_of(ledger, columns), columns.laid(ledger.uncertain("working_volume"))
+def _run(asked: Any, ledger: Ledger, feeds: Feeds, conditions: Conditions, columns: Columns) -> Run:
+    """The run of all columns: from the first charge with its starter, or from the steady state of the first plan."""
+    parameters = parameters_of(ledger, columns)
     feedstock = feedstock_of(feeds.substrates, parameters, columns)
-    within = np.clip(temperature, COLDEST, WARMEST)
-    conditions = Conditions(volume, within, structure.tanks_in_series)
-    start = _start(asked, ledger, feeds, conditions, parameters, feedstock)
+    if asked.first_charge is not None:
+        start = working_slurry(asked.first_charge.starter_slurry / ledger.values["water_density"], parameters)
+    else:
+        start = working_slurry(conditions.working_volume, parameters)
     return simulate(History(feedstock, feeds.solids, feeds.slurry, start), conditions, parameters)
