@@ -292,3 +292,23 @@ def test_no_rule_of_thumb_where_the_trade_has_none() -> None:
 )
 def test_findings_follow_the_feed(change: Json, check: str, how: str | None) -> None:
     assert findings(feed(**change)).get(check) == how
+
+
+# Between two feedings
+
+
+def test_the_swing_between_feedings_is_the_closed_form_of_first_order_decay() -> None:
+    """Twelve cubic metres at 25 Cel: k is 0.009 times 1.106 to the fifth; the swing is x / (1 - e^-x) with x = k E."""
+    answer = feed(feeding={"every": 7}, climate={"digester_temperature": 25})
+    x = 0.009 * 1.106**5 * 7
+    told, mean = answer["between_feedings"], value(answer, "biogas_per_day")
+    assert value(told, "greatest_gas") == pytest.approx(mean * x / (1 - math.exp(-x)), rel=1e-5)
+    assert value(told, "least_gas") == pytest.approx(mean * x / (1 - math.exp(-x)) * math.exp(-x), rel=1e-5)
+    assert value(told, "storage_needed") == pytest.approx(mean * 7 * x / 8, rel=0.03)
+
+
+def test_seldom_feeding_swings_more_and_needs_more_storage() -> None:
+    swings = [feed(feeding={"every": every})["between_feedings"] for every in (1, 3, 7, 14)]
+    assert [value(one, "storage_needed") for one in swings] == sorted(value(one, "storage_needed") for one in swings)
+    assert [value(one, "greatest_gas") for one in swings] == sorted(value(one, "greatest_gas") for one in swings)
+    assert value(swings[0], "storage_needed") < 0.01

@@ -10,6 +10,7 @@ import numpy as np
 from kilisho.farm import Ledger
 from kilisho.faults import Fault
 from kilisho.formulas.gas_storage import Interval, clock_of, hours_of, volumes_between
+from kilisho.questions.gas_state import at_the_place
 from kilisho.ranges import Numeric, Uncertain
 
 HOURS_TOLERANCE = 0.01
@@ -27,8 +28,8 @@ def clock_hours(use: Any) -> float:
 
 
 def rate_of(use: Any, ledger: Ledger) -> Uncertain:
-    """Gas that the appliances of one kind burn together [m3/h], with its samples."""
-    return ledger.figure("appliances", use.appliance, "gas_per_hour").times(float(use.count))
+    """Gas that the appliances of one kind burn together [m3/h] at the place, with its samples."""
+    return ledger.figure("appliances", use.appliance, "gas_per_hour").times(use.count * at_the_place(ledger))
 
 
 def demand_of(appliances: Sequence[Any], ledger: Ledger) -> float:

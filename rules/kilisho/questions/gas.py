@@ -14,7 +14,7 @@ from kilisho.formulas.gas import normal_factor
 from kilisho.formulas.kinetics import chen_hashimoto_cattle_parameter, chen_hashimoto_share, chen_hashimoto_swine_parameter
 from kilisho.questions.feeding import PER_DAY, Fed, sampled
 
-GAS = ("biogas_per_day", "share_of_potential")
+GAS = ("biogas_per_day", "share_of_potential", "rate_at_temperature")
 CONDITIONS = ("hydraulic_retention_time", "digester_temperature", "tanks_in_series", "gas_pressure")
 # Where the growth kinetics were measured: 20 to 60 Cel, up to 100 kg volatile solids per cubic metre.
 LEAST_GROWTH_TEMPERATURE, MOST_SOLIDS_CONCENTRATION = 20.0, 100.0
@@ -22,7 +22,7 @@ GROWTH_PARAMETERS = {"cattle": chen_hashimoto_cattle_parameter, "swine": chen_ha
 
 
 def take_gas(fed: Sequence[Fed], ledger: Ledger) -> None:
-    """Put biogas per day, its methane share and the share of the potential into the ledger, with their samples.
+    """Put biogas per day, its methane share, the share of the potential and the mean rate into the ledger, with their samples.
 
     The typical value is first-order decay fitted to the handbooks' yields, which promises too little for warm, well run plants. So where
     the growth kinetics of Chen and Hashimoto hold and give more, the samples reach some way towards them (``growth_model_weight``).
@@ -33,16 +33,19 @@ def take_gas(fed: Sequence[Fed], ledger: Ledger) -> None:
 
 
 def gas_of(fed: Sequence[Fed], conditions: Mapping[str, Any]) -> dict[str, Any]:
-    """Biogas of the mix per day, its methane share, and the share of the potential that the conditions release."""
+    """Biogas of the mix per day, its methane share, the share of the potential that is released, and the rate of the mix by its gas."""
     gas: Any = 0.0
     methane: Any = 0.0
     potential: Any = 0.0
+    fading: Any = 0.0
     for one in fed:
         found = GRAPH.solve({**one.values, **conditions, "feed_mass_per_day": one.mass}, GAS)
         gas = gas + found["biogas_per_day"]
         methane = methane + found["biogas_per_day"] * one.values["methane_share"]
         potential = potential + _over(found["biogas_per_day"], found["share_of_potential"])
-    return {"biogas_per_day": gas, "methane_share": _over(methane, gas), "share_of_potential": _over(gas, potential)}
+        fading = fading + found["biogas_per_day"] * found["rate_at_temperature"]
+    shares = {"methane_share": _over(methane, gas), "share_of_potential": _over(gas, potential), "mean_rate": _over(fading, gas)}
+    return {"biogas_per_day": gas, **shares}
 
 
 def _over(part: Any, whole: Any) -> Any:

@@ -9,6 +9,7 @@ from kilisho.questions.answers import Answer
 from kilisho.questions.digester import digester_contradictions
 from kilisho.questions.findings import Inspector
 from kilisho.questions.gas import trace_of
+from kilisho.questions.maintenance_feed.between_feedings import between_feedings
 from kilisho.questions.maintenance_feed.per_feeding import per_feeding, process
 from kilisho.questions.maintenance_feed.request import EXAMPLE, MaintenanceFeedRequest
 from kilisho.questions.maintenance_feed.shape import MaintenanceFeedAnswer
@@ -23,6 +24,7 @@ def _answer(asked: Any, ledger: Ledger, inspector: Inspector, explain: bool) -> 
     return {
         **per_feeding(work),
         **process(work),
+        "between_feedings": between_feedings(work),
         **upkeep(work),
         "schedule": schedule(work),
         "measure_first": measure_first(ledger, biogas_per_day=ledger.uncertain("biogas_per_day").samples),

@@ -39,6 +39,15 @@ class RuleOfThumb(Told):
     why: str
 
 
+class BetweenFeedings(Told):
+    """How the gas rises and falls between two feedings."""
+
+    greatest_gas: Amount = Field(description="Just after a feeding.")
+    least_gas: Amount = Field(description="Just before the next.")
+    storage_needed: Amount = Field(description="For an even use of the gas.")
+    text: str
+
+
 class Operation(Told):
     """Whether the interval still counts as regular feeding."""
 
@@ -99,6 +108,7 @@ class MaintenanceFeedAnswer(Common):
     digestate_per_day: Amount
     digestate_mass_per_day: Amount
     rule_of_thumb: RuleOfThumb | None = None
+    between_feedings: BetweenFeedings
     operation: Operation
     storing: Storing
     catching_up: CatchingUp

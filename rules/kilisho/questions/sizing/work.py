@@ -12,7 +12,7 @@ from kilisho.questions.appliances import demand_of, faults_of_appliances
 from kilisho.questions.climate import Warmth, warmth_of
 from kilisho.questions.digester import structure_of
 from kilisho.questions.feeding import Fed, menu_of, water_to_feed
-from kilisho.questions.gas_state import take_gas_state
+from kilisho.questions.gas_state import at_the_place, take_gas_state
 from kilisho.questions.herd import supply_of
 from kilisho.rulebook import Structure
 
@@ -87,5 +87,5 @@ def _demand(asked: Any, ledger: Ledger) -> float | None:
     if asked.gas_demand is not None:
         return float(asked.gas_demand)
     if asked.people_cooked_for is not None:
-        return float(asked.people_cooked_for * ledger.practice("gas_per_person"))
+        return float(asked.people_cooked_for * ledger.practice("gas_per_person") * at_the_place(ledger))
     return demand_of(asked.appliances, ledger) if asked.appliances else None
