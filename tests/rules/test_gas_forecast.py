@@ -196,8 +196,11 @@ def test_the_gas_follows_the_season() -> None:
 
 
 def test_starter_slurry_brings_the_flame_forward() -> None:
-    days = [value(forecast(first_charge=like(CHARGE, feed=[{"substrate": "cattle_dung", "mass": 3000 - starter / 2}], water=3000 - starter / 2,
-                                             starter_slurry=starter)), "first_burnable_gas_day") for starter in (0, 300, 1200)]  # fmt: skip
+    days = []
+    for starter in (0, 300, 1200):
+        fresh = 3000 - starter / 2
+        charge = like(CHARGE, feed=[{"substrate": "cattle_dung", "mass": fresh}], water=fresh, starter_slurry=starter)
+        days.append(value(forecast(first_charge=charge), "first_burnable_gas_day"))
     assert days[0] > days[1] > days[2]
 
 
