@@ -71,9 +71,10 @@ def steady_start(routine: Routine, parameters: Parameters) -> Start:
     -----
     Degradable matter is exact for one feed a day. Acids, methanogens and ammonia are those of an even stream: per tank their balances and
     Monod's law make one quadratic equation. The hold of pH and ammonia on growth is found by turns. A routine that the digester cannot
-    bear ends in sour slurry without methanogens, as it would in truth; the forming of acids is taken as unhindered. Acids that come with
-    the feed itself are spread over the day, which is up to 8 % too much gas in the first week where much sours at once; else any day of years to come is within 2 % of
-    the first, or 4 % where a first tank is renewed about as fast as methanogens grow.
+    bear ends in sour slurry without methanogens, as it would in truth; the forming of acids is taken as unhindered.
+
+    Any day of years to come is within 2 % of the first, or 4 % where a first tank is renewed about as fast as methanogens grow. Where much
+    sours on the day of feeding, the gas of the first week is up to 8 % off, since the acids are those of the mean of a day.
     """
     farms, tanks = routine.slurry.shape[0], routine.tanks_in_series
     volume = np.broadcast_to(np.asarray(routine.working_volume, dtype=np.float64), (farms,))
