@@ -20,25 +20,26 @@ import numpy.typing as npt
 from kilisho.packs import load
 from kilisho.process import Feedstock, Parameters, feedstock
 from kilisho.process.start_up import StartUpTable, start_up_table
+from kilisho.ranges import SAMPLES, strata, triangular
 from kilisho.rulebook import Property, RulebookData
 
 Array = npt.NDArray[np.float64]
 
 FILE = Path(__file__).parent / "process" / "start_up_table.json"
 DUNG = "cattle_dung"
-# What is drawn, all else is typical: each figure by strata, which the steps put together anew for each; they share no divisor with 64,
-# and no two of them put two figures together with a correlation above 0.2.
-SAMPLES = 64
-STEPS = {
-    "growth_factor": 1,
-    "cell_yield": 11,
-    "half_saturation": 51,
-    "base_of_dung": 9,
-    "methanogens_of_ruminants": 49,
-    "methanogens_of_others": 49,
-    "slurry_methanogens": 29,
-    "degradation_rate": 7,
-}
+# What is drawn; all else is typical.
+DRAWN = frozenset(
+    {
+        "growth_factor",
+        "cell_yield",
+        "half_saturation",
+        "base_of_dung",
+        "methanogens_of_ruminants",
+        "methanogens_of_others",
+        "slurry_methanogens",
+        "degradation_rate",
+    }
+)
 DIGITS = 3
 
 
@@ -95,28 +96,26 @@ def _spread(figure: Property | None) -> Spread:
     return Spread(0.0, 0.0, 0.0) if figure is None else Spread(figure.least, figure.typical, figure.most)
 
 
-def drawn(spread: Spread, step: int) -> Array:
-    """The typical value, then ``SAMPLES`` of a triangular distribution between low, typical and high, (1 + SAMPLES,)."""
-    part = ((np.arange(SAMPLES) * step) % SAMPLES + 0.5) / SAMPLES
-    low, typical, high = spread
-    rising = low + np.sqrt(part * (high - low) * (typical - low))
-    falling = high - np.sqrt((1.0 - part) * (high - low) * (high - typical))
-    return np.concatenate([[typical], np.where(part * (high - low) <= typical - low, rising, falling)])
+def drawn(name: str, spread: Spread) -> Array:
+    """The typical value of a figure, then samples of it, (1 + samples,)."""
+    samples = triangular(strata(name), *spread) if spread.high > spread.low else np.full(SAMPLES, spread.typical)
+    return np.concatenate([[spread.typical], samples])
 
 
 def computed(basis: Basis) -> StartUpTable:
     """The table by full runs."""
-    parameters = Parameters(**_values(basis.process))
+    parameters = Parameters(**values(basis.process))
     return start_up_table({unaided: dung_of(basis, parameters, unaided) for unaided in (True, False)}, parameters)
 
 
-def _values(spreads: Iterable[tuple[str, Spread]]) -> dict[str, Any]:
-    return {name: drawn(spread, STEPS[name]) if name in STEPS else spread.typical for name, spread in spreads}
+def values(spreads: Iterable[tuple[str, Spread]]) -> dict[str, Any]:
+    """Figures by name, with samples where they are drawn."""
+    return {name: drawn(name, spread) if name in DRAWN else spread.typical for name, spread in spreads}
 
 
 def dung_of(basis: Basis, parameters: Parameters, unaided: bool) -> Feedstock:
     """The dung of the table with its samples, with or without the microbes of a rumen."""
-    return feedstock(**_values(basis.dung), starts_unaided=unaided, of_dung=True, parameters=parameters)
+    return feedstock(**values(basis.dung), starts_unaided=unaided, of_dung=True, parameters=parameters)
 
 
 def _read(told: dict[str, Any]) -> StartUpTable:
