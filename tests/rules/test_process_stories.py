@@ -4,12 +4,11 @@ from __future__ import annotations
 
 import numpy as np
 import pytest
-from tests.rules.process_cases import CATTLE, KITCHEN, LAYERS, PARAMETERS, SOLIDS, both, cattle, charge, healthy, run_of, steady
+from tests.rules.process_cases import CATTLE, KITCHEN, LAYERS, SOLIDS, both, cattle, charge, healthy, run_of, steady
 
 from kilisho.process import Run, Start
 from kilisho.process.headspace import WEAK, first_burnable_day, gas_space
 from kilisho.process.run import ACID_RATIO_STOP, ACID_RATIO_WATCH
-from kilisho.process.start_up import STARTER_SHARES, TEMPERATURES, first_charge_days, start_up_days, surface
 
 
 def kitchen_flood(days_of_flood: int, loading: float) -> Run:
@@ -116,27 +115,3 @@ def test_first_gas_is_air_then_carbon_dioxide_then_methane() -> None:
 def test_the_gas_space_refuses_nonsense(call: object) -> None:
     with pytest.raises(ValueError, match="above 0"):
         call(run_of(charge(3, 6.0)))  # type: ignore[operator]
-
-
-@pytest.mark.parametrize("unaided", [True, False])
-def test_start_up_surface_agrees_with_full_runs(unaided: bool) -> None:
-    """Between the points of the grid within 12 % or half a day; on the points exactly."""
-    rng = np.random.default_rng(11)
-    warm, share = rng.uniform(16, 34, 40), rng.uniform(0.06, 0.5, 40)
-    full = first_charge_days(warm, share, unaided, PARAMETERS)
-    for temperature, starter, days in zip(warm, share, full, strict=True):
-        ours = start_up_days(float(temperature), float(starter), unaided, PARAMETERS)
-        if np.isfinite(ours):
-            assert ours == pytest.approx(days, rel=0.12, abs=0.5), (temperature, starter)
-    on_grid = start_up_days(float(TEMPERATURES[4]), float(STARTER_SHARES[3]), unaided, PARAMETERS)
-    assert on_grid == pytest.approx(float((surface(PARAMETERS).unaided if unaided else surface(PARAMETERS).aided)[4, 3]))
-
-
-def test_start_up_surface_falls_with_warmth_and_refuses_what_lies_outside() -> None:
-    assert (
-        start_up_days(16.0, 0.0, True, PARAMETERS) > start_up_days(24.0, 0.0, True, PARAMETERS) > start_up_days(24.0, 0.3, True, PARAMETERS)
-    )
-    assert np.isinf(start_up_days(20.0, 0.0, False, PARAMETERS))
-    for temperature, share in ((9.0, 0.1), (36.0, 0.1), (20.0, 0.6), (20.0, -0.1)):
-        with pytest.raises(ValueError, match="must lie in"):
-            start_up_days(temperature, share, True, PARAMETERS)

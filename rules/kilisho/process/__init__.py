@@ -8,12 +8,14 @@ from kilisho.process.history import Conditions, History, Start, working_slurry
 from kilisho.process.parameters import Parameters
 from kilisho.process.run import Run, cod_gap, nitrogen_gap
 from kilisho.process.simulate import simulate
+from kilisho.process.steady import Routine, steady_start
 
 __all__ = [
     "Conditions",
     "Feedstock",
     "History",
     "Parameters",
+    "Routine",
     "Run",
     "Start",
     "cod_gap",
@@ -21,5 +23,6 @@ __all__ = [
     "mixed",
     "nitrogen_gap",
     "simulate",
+    "steady_start",
     "working_slurry",
 ]

@@ -16,7 +16,9 @@ Array = npt.NDArray[np.float64]
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Start:
-    """Slurry in the digester before the first day, the same in every tank; nothing by default.
+    """Slurry in the digester before the first day, nothing by default.
+
+    Contents are a number, (farms,) for the same in every tank, or (tanks, farms).
 
     Attributes
     ----------
@@ -24,7 +26,9 @@ class Start:
     methanogens, acids : as chemical oxygen demand [kg/m3].
     ammonia : nitrogen [kg/m3].
     strong_cations : [mol/m3].
-    degradable : chemical oxygen demand of each substrate still to be released [kg/m3], number or (substrates, farms).
+    degradable : chemical oxygen demand of each substrate still to be released [kg/m3], number, (substrates, farms) or
+        (substrates, tanks, farms).
+    gas_in_acids : carbon dioxide that the acids will still give [normal m3/m3].
     gas_share : carbon dioxide in the gas that the slurry was last under [1], 0 to 1.
     """
 
@@ -35,6 +39,7 @@ class Start:
     strong_cations: Numeric = 0.0
     degradable: Numeric = 0.0
     gas_share: Numeric = 0.4
+    gas_in_acids: Numeric = 0.0
 
 
 def working_slurry(volume: Numeric, parameters: Parameters) -> Start:

@@ -47,20 +47,20 @@ def _release(pools: Array, pace: Pace, traits: Traits, state: State) -> Array:
     """Take what degrades in the step out of the pools; returns what becomes of it, rows as ``Traits.release``."""
     formed = pools[:INERT] * (-np.expm1(-2.0 * pace.half_rate * state.forming) if state.sour else pace.formed)
     pools[:INERT] -= formed
-    released: Array = (traits.release * formed).sum(axis=1)
+    released: Array = np.add.reduce(traits.release * formed, axis=1)
     return released
 
 
 def _middle(state: State, pace: Pace, traits: Traits) -> Array:
     """Look ahead to the middle of the step: sets pH and what it leaves of the rates, returns the uptake there per acids and step [1]."""
     pools = state.pools
-    early, source, waiting, nitrogen = (traits.release * (pools[:INERT] * state.forming * pace.half_rate)).sum(axis=1)
+    early, source, waiting, nitrogen = np.add.reduce(traits.release * (pools[:INERT] * state.forming * pace.half_rate), axis=1)
     cells, acids = pools[METHANOGENS], pools[ACIDS] + source
     left = left_over(acids, state.growth * cells * pace.half_uptake, pace.saturation)
     taken = acids - left
     late = (pools[GAS_IN_ACIDS] + waiting) * taken / np.maximum(acids, _EMPTY)
     share = gas_over(state.gas_share, traits.methane * taken, early + late, pace.gas_held)
-    hold(state, np.stack([pools[AMMONIA] + nitrogen - traits.nitrogen * taken, left]), share, pace, traits)
+    hold(state, np.array([pools[AMMONIA] + nitrogen - traits.nitrogen * taken, left]), share, pace, traits)
     living = cells * pace.half_outlive + traits.cell_yield * taken
     uptake: Array = 2.0 * pace.half_uptake * state.growth * living / (pace.saturation + left)
     return uptake
@@ -82,4 +82,4 @@ def hold(state: State, weak: Array, gas_share: Array, pace: Pace, traits: Traits
 
 def settle(state: State, pace: Pace, traits: Traits) -> None:
     """Bring pH of ``state``, and what it leaves of the rates, to the balance of its contents."""
-    hold(state, np.stack([state.pools[AMMONIA], state.pools[ACIDS]]), state.gas_share, pace, traits)
+    hold(state, state.pools[[AMMONIA, ACIDS]], state.gas_share, pace, traits)

@@ -56,9 +56,11 @@ def first_state(start: Start, farms: int, tanks: int, substrates: int) -> State:
     """The digester before the first feed; pH is found with the first step."""
     pools = np.zeros((substrates + EXTRA_ROWS, tanks, farms))
     held = np.broadcast_to(np.asarray(start.volume, dtype=np.float64), (farms,)) / tanks
-    pools[:INERT] = (np.broadcast_to(np.asarray(start.degradable, dtype=np.float64), (substrates, farms)) * held)[:, None, :]
+    degradable = np.asarray(start.degradable, dtype=np.float64)
+    pools[:INERT] = (degradable[:, None] if degradable.ndim == 2 else degradable) * held
     for row, strength in (
         (ACIDS, start.acids),
+        (GAS_IN_ACIDS, start.gas_in_acids),
         (METHANOGENS, start.methanogens),
         (AMMONIA, start.ammonia),
         (CATIONS, start.strong_cations),
