@@ -11,9 +11,11 @@ import numpy as np
 
 from kilisho.formulas import digester, feed, first_fill
 from kilisho.process import Parameters
+from kilisho.process.start_up import StartUpTable
 from kilisho.quantities import Graph, collect
 from kilisho.ranges import Array, Numeric, Share, Uncertain, about, leading, sampled
 from kilisho.rulebook import Curve, Property, RulebookData
+from kilisho.start_up_table import start_up_table_of
 from kilisho.units import from_canonical
 
 GRAPH = Graph.of(collect(feed, digester, first_fill))
@@ -172,6 +174,11 @@ class Shelf:
                 describe(name, substrate, figure) if figure else {"quantity": name, "of": substrate, "value": 0.0, "unit": "1"}
             )
         return self._described[key]
+
+    @cached_property
+    def start_up(self) -> StartUpTable:
+        """Days to burnable gas by temperature and starter."""
+        return start_up_table_of(self.data)
 
     @cached_property
     def process(self) -> Parameters:

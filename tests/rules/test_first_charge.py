@@ -12,6 +12,8 @@ from hypothesis import strategies as st
 from tests.rules.conftest import FIRST_CHARGE, Json, answer_or_refusal, ask, base, findings, first_charges, like, value
 
 from kilisho.faults import RefusedError
+from kilisho.process.start_up import start_up_days
+from kilisho.start_up_table import start_up_table_of
 
 DATA = base().data
 
@@ -329,7 +331,37 @@ def test_a_feed_that_does_not_start_by_itself_takes_longer_without_starter() -> 
     feed = [{"substrate": "maize_stover", "gathered_per_day": 30}]
     alone, helped = charge(feed=feed)["start_up"], charge(feed=feed, starter_slurry=1000)["start_up"]
     assert not alone["starts_unaided"]
-    assert alone["days_to_first_burnable_gas"]["high"] > helped["days_to_first_burnable_gas"]["high"]
+    assert not alone["sure_to_start"]
+    assert "days_to_first_burnable_gas" not in alone
+    assert helped["sure_to_start"]
+    assert alone["in_practice"]["high"] > helped["in_practice"]["high"]
+
+
+def test_start_up_days_are_those_of_the_process_model_and_practice_stands_beside_them() -> None:
+    """The typical value from the table of full runs; the range reaches to the later of model and practice, and so do the dates."""
+    told = charge(climate={"digester_temperature": 22.5}, digester_ready_on="2027-02-03", labour={"people": 4, "hours_per_day": 8})[
+        "start_up"
+    ]
+    low, typical, high = start_up_days(start_up_table_of(DATA), 22.5, 0.0, True)
+    days = told["days_to_first_burnable_gas"]
+    assert (days["value"], days["low"]) == (pytest.approx(typical, abs=1e-4), pytest.approx(low, abs=1e-4))
+    assert days["high"] == pytest.approx(max(high, told["in_practice"]["high"]), abs=1e-4)
+    assert told["first_burnable_gas_from"] < told["first_burnable_gas_until"]
+    assert told["sure_to_start"]
+
+
+def test_the_flame_is_tried_when_model_and_practice_both_expect_it() -> None:
+    answer = charge(climate={"digester_temperature": 22.5})
+    [test] = [row for row in answer["schedule"] if row["event"] == "flame_test"]
+    start = answer["start_up"]
+    assert test["day"] >= max(value(start, "days_to_first_burnable_gas"), value(start, "in_practice"))
+
+
+def test_a_cold_charge_is_not_counted_on() -> None:
+    answer = charge(climate={"digester_temperature": 10})
+    assert not answer["start_up"]["sure_to_start"]
+    [test] = [row for row in answer["schedule"] if row["event"] == "flame_test"]
+    assert "do not count on it" in test["text"]
 
 
 def test_feeding_grows_in_quarters_to_what_the_herd_gives() -> None:

@@ -30,6 +30,7 @@ CODES = {
     "unit_expected": "the unit must be text",
     "unknown_unit": "the unit is not one that the member knows; nearest offers some",
     "out_of_range": "the value lies outside its meaning; the detail gives the bounds",
+    "clock_expected": "a time of day as HH:MM was expected",
     "date_expected": "an existing day as YYYY-MM-DD was expected",
     "yes_no_expected": "true or false was expected",
     "text_expected": "text of a limited length was expected",
@@ -64,8 +65,8 @@ _ABOUT = (
     "A member is left out, not sent as `null`.",
     "## Numbers\n\nA number with a dimension is either bare, in the unit that its schema names, or an object such as "
     '`{"value": 12, "unit": "m3"}`. Units are UCUM codes, listed below, and case matters. Answers always give `value` and `unit`, and '
-    "`low` and `high` where the value is uncertain. Gas volumes are as used (moist, at the digester's temperature and pressure) unless "
-    "the name ends in `_normal`.",
+    "`low` and `high` where the value is uncertain. Gas volumes are as used (moist, at 25 Cel and the pressure of the "
+    "place; `gas_state` of an answer says which) unless the name ends in `_normal` (dry, 0 Cel, 101.325 kPa).",
 )
 
 

@@ -11,6 +11,7 @@ from kilisho.questions.asking import Question
 from kilisho.questions.limits import DEFAULTS, Limits
 from kilisho.questions.opening import AnyForm, open_form
 from kilisho.questions.stated_facts import fact_groups
+from kilisho.start_up_table import start_up_table_of
 
 __all__ = ("Limits", "Question", "open_questions")
 
@@ -19,6 +20,8 @@ FORMS: tuple[AnyForm, ...] = (sizing.FORM, first_charge.FORM, maintenance_feed.F
 
 def open_questions(rulebook: Rulebook, limits: Limits = DEFAULTS) -> Mapping[str, Question]:
     """Every question by the last segment of its address, such as ``first-charge``; none takes a request beyond ``limits``."""
+    # A rulebook with a process model of its own takes some seconds here rather than at somebody's first question.
+    start_up_table_of(rulebook.data)
     # The safety check's body has a member for each group of the rulebook's facts.
     checking = open_form(safety_check.FORM, rulebook, limits, **fact_groups(rulebook.data.facts))
     found = [*(open_form(form, rulebook, limits) for form in FORMS), checking]

@@ -127,11 +127,18 @@ class StartUpTold(Told):
     """From the filled digester to full feeding."""
 
     digester_temperature: dict[str, Any]
-    days_to_first_burnable_gas: Amount
+    days_to_first_burnable_gas: Amount | None = Field(
+        None,
+        description="By the process model; the high end is the later of it and practice. Absent where the typical charge does not start.",
+    )
+    in_practice: Amount = Field(
+        description="Days that practice reports for such a temperature; longer, since it counts until the gas space was filled and vented."
+    )
     first_burnable_gas_from: str | None = None
     first_burnable_gas_until: str | None = None
     vent_completely: int
     starts_unaided: bool
+    sure_to_start: bool = Field(description="Whether nineteen of twenty samples of the process model start; if not, get starter slurry.")
     steps: list[str]
     ramp: list[RampStep]
 

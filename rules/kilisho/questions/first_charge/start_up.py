@@ -6,6 +6,7 @@ import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from kilisho.process.start_up import start_up_days
 from kilisho.questions.answers import Answer, in_days, in_kilograms_per_day, known, plus_days
 from kilisho.questions.feeding import mix_starts_unaided
 from kilisho.questions.first_charge.work import Work
@@ -21,48 +22,72 @@ STEPS = (
 )
 # Feeds that bring few methane-forming microbes and get no starter take about twice as long (judgement).
 UNAIDED_DELAY = 2
+Ends = tuple[float, float, float]
 RAMP = (0.25, 0.5, 0.75, 1.0)
 FILL = "Fill in one go: mix lump-free with water, keep out sand, stones and long straw."
 
 
 @dataclass(frozen=True, slots=True)
 class FirstFlame:
-    """Days from filling to the first burnable gas, and whether the feed starts without help."""
+    """Days from filling to the first burnable gas: low, typical and high of the process model, and as practice reports them.
 
-    low: float
-    typical: float
-    high: float
+    Infinity of the model reads as: do not count on it.
+    """
+
+    model: Ends
+    practice: Ends
     starts_unaided: bool
+
+    @property
+    def latest(self) -> float:
+        """The last day by which nine in ten charges burn, by model and practice; practice's alone where the model foresees no start."""
+        return max(day for day in (self.model[2], self.practice[2]) if math.isfinite(day))
+
+    @property
+    def try_on(self) -> float:
+        """When the flame is first tried: once model and practice both expect it."""
+        return max(day for day in (self.model[1], self.practice[1]) if math.isfinite(day))
 
 
 def first_flame_of(work: Work) -> FirstFlame:
     """Days to the first burnable gas for the slurry's temperature: the quickest at its warm end, the slowest at its cold end."""
-    shelf, warmth = work.ledger.shelf, work.warmth
-    _, *ends = warmth.uncertain.told
-    low, high = ends or (warmth.mean, warmth.mean)
-    slow, usual, quick = (shelf.curve("first_burnable_gas", t) for t in (low, warmth.mean, high))
-    work.ledger.assumptions.append(shelf.assumption("curves", "first_burnable_gas", "days_to_first_burnable_gas"))
-    unaided = mix_starts_unaided(work.fed)
-    helped = work.ledger.values["starter_share"] >= shelf.figure("starter_share").least
-    slower = 1 if unaided or helped else UNAIDED_DELAY
-    return FirstFlame(quick[0], usual[1] * slower, slow[2] * slower, unaided)
+    ledger, shelf = work.ledger, work.ledger.shelf
+    mean, *ends = work.warmth.uncertain.told
+    cold, warm = ends or (mean, mean)
+    unaided, starter = mix_starts_unaided(work.fed), ledger.values["starter_share"]
+    cool, usual, quick = (start_up_days(shelf.start_up, warmth, starter, unaided) for warmth in (cold, mean, warm))
+    reported = ledger.curve("first_burnable_gas", "days_to_first_burnable_gas", mean)
+    slower = 1 if unaided or starter >= shelf.figure("starter_share").least else UNAIDED_DELAY
+    practice = shelf.curve("first_burnable_gas", warm)[0], reported[1] * slower, shelf.curve("first_burnable_gas", cold)[2] * slower
+    return FirstFlame((quick[0], usual[1], cool[2]), practice, unaided)
 
 
 def start_up(work: Work, flame: FirstFlame, fill_days: int) -> Answer:
     """Venting, flame test, days from the end of filling to the first burnable gas, and how feeding grows."""
-    cycles, ready, filled = round(work.ledger.practice("vent_cycles")), work.asked.digester_ready_on, fill_days - 1
-    batch = work.structure.operation == "batch"
+    cycles, batch = round(work.ledger.practice("vent_cycles")), work.structure.operation == "batch"
+    low, usual, high = flame.practice
     return {
         "digester_temperature": work.warmth.told(),
-        "days_to_first_burnable_gas": in_days(flame.typical, flame.low, flame.high),
-        **known(
-            first_burnable_gas_from=plus_days(ready, filled + math.floor(flame.low)),
-            first_burnable_gas_until=plus_days(ready, filled + math.ceil(flame.high)),
-        ),
+        **_first_gas(work, flame, fill_days - 1),
+        "in_practice": in_days(usual, low, high),
         "vent_completely": cycles,
         "starts_unaided": flame.starts_unaided,
+        "sure_to_start": math.isfinite(flame.model[2]),
         "steps": [step.format(cycles=cycles) for step in (STEPS[:-1] if batch else STEPS)],
         "ramp": [] if batch else _ramp(work),
+    }
+
+
+def _first_gas(work: Work, flame: FirstFlame, filled: int) -> Answer:
+    """Days and dates of the first burnable gas; nothing where the typical charge does not start by itself."""
+    low, typical, _ = flame.model
+    if not math.isfinite(typical):
+        return {}
+    ready, latest = work.asked.digester_ready_on, flame.latest
+    dates = (plus_days(ready, filled + math.floor(low)), plus_days(ready, filled + math.ceil(latest)))
+    return {
+        "days_to_first_burnable_gas": in_days(typical, low, latest),
+        **known(first_burnable_gas_from=dates[0], first_burnable_gas_until=dates[1]),
     }
 
 
@@ -100,6 +125,12 @@ def fill_text(confirmations: Sequence[Answer], *, complete: bool) -> str:
     return f"Once these are confirmed: {'; '.join(unknown)}. {FILL}" if unknown else FILL
 
 
+def _flame_text(flame: FirstFlame) -> str:
+    if math.isfinite(flame.model[2]):
+        return "Try the flame outdoors on the appliance, after venting."
+    return "Try the flame outdoors on the appliance, after venting; do not count on it without digested slurry from a working digester."
+
+
 def _before(work: Work) -> Sequence[Row]:
     gathered = max(pile.days for pile in work.piles)
     rows = [("confirm_tests", -3, "Confirm curing, water tightness and gas tightness; do not fill before.")]
@@ -112,7 +143,7 @@ def _before(work: Work) -> Sequence[Row]:
 
 def _from_filling(work: Work, flame: FirstFlame, filled: int, fill: str) -> Sequence[Row]:
     step = round(work.ledger.shelf.curve("feed_step", work.warmth.mean)[1])
-    feeding = math.ceil(filled + flame.typical) + 3
+    feeding = math.ceil(filled + flame.try_on) + 3
     feeds = (
         []
         if work.structure.operation == "batch"
@@ -124,6 +155,6 @@ def _from_filling(work: Work, flame: FirstFlame, filled: int, fill: str) -> Sequ
     return [
         ("fill", 0, fill),
         ("first_gas", filled, "From now on gas forms, mixed with air: let it out in the open, unburnt, and keep every flame away."),
-        ("flame_test", math.ceil(filled + flame.typical), "Try the flame outdoors on the appliance, after venting."),
+        ("flame_test", math.ceil(filled + flame.try_on), _flame_text(flame)),
         *feeds,
     ]

@@ -10,7 +10,7 @@ from kilisho.questions.digester import digester_contradictions
 from kilisho.questions.digestion import samples_of
 from kilisho.questions.findings import Inspector
 from kilisho.questions.gas_forecast.facts import facts_of
-from kilisho.questions.gas_forecast.request import EXAMPLE, request_under
+from kilisho.questions.gas_forecast.request import example_under, request_under
 from kilisho.questions.gas_forecast.shape import GasForecastAnswer
 from kilisho.questions.gas_forecast.told import gas_of_run, rows_of, told
 from kilisho.questions.gas_forecast.work import work_out
@@ -51,7 +51,7 @@ def form(limits: Limits) -> Form:
         request_under(limits),
         GasForecastAnswer,
         _answer,
-        EXAMPLE,
+        example_under(limits),
         {CSV: _as_table},
         slow=True,
     )

@@ -76,7 +76,14 @@ def request_under(limits: Limits) -> type[GasForecastRequest]:
     return GasForecastQuestion
 
 
-EXAMPLE: dict[str, Any] = {
+def example_under(limits: Limits) -> dict[str, Any]:
+    """The example, cut to the longest forecast that is in force; without the feed where it would begin too late."""
+    cut = {**_EXAMPLE, "days": min(_EXAMPLE["days"], limits.forecast_days)}
+    return cut if limits.forecast_days > _FEED_BEGINS else {name: part for name, part in cut.items() if name != "maintenance_feed"}
+
+
+_FEED_BEGINS = 26
+_EXAMPLE: dict[str, Any] = {
     "name": "Highfold (invented)",
     "digester": {"structure": "fixed_dome", "total_volume": {"value": 12, "unit": "m3"}},
     "first_charge": {

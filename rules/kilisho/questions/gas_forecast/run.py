@@ -70,6 +70,15 @@ def feeds_of(planned: Sequence[Planned], changes: Sequence[Change], columns: Col
     return feeds
 
 
+def routine_of(planned: Planned, feeds: Feeds, columns: Columns) -> tuple[Array, Array]:
+    """The mean day of a plan: solids [kg], (rows, columns), in the rows of ``feeds``, and slurry [m3], (columns,)."""
+    solids = np.zeros(feeds.solids.shape[1:])
+    order = [_row_of(fed) for fed in feeds.substrates]
+    for fed in planned.dose.fed:
+        solids[order.index(_row_of(fed))] += volatile_solids_of(fed, columns) / planned.span.every
+    return solids, columns.laid(planned.dose.slurry) / planned.span.every
+
+
 def _row_of(fed: Fed) -> tuple[str, int]:
     """Substrates on which nothing was measured share their values, and so a row."""
     return fed.id, id(fed.values)

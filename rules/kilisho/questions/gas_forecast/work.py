@@ -4,13 +4,13 @@ from __future__ import annotations
 
 import datetime as dt
 from dataclasses import dataclass
-from typing import Any
+from typing import Any, NamedTuple
 
 import numpy as np
 
 from kilisho.farm import Ledger
 from kilisho.faults import Fault, Place, RefusedError
-from kilisho.process import Conditions, History, Run, simulate, working_slurry
+from kilisho.process import Conditions, History, Routine, Run, simulate, steady_start, working_slurry
 from kilisho.questions import refusals
 from kilisho.questions.climate import Warmth, days_of_year, warmth_of
 from kilisho.questions.digester import take_digester
@@ -20,7 +20,7 @@ from kilisho.questions.gas import take_gas
 from kilisho.questions.gas_forecast.calendar import Span, faults_of_calendar, first_day_of, kept_of, spans_of
 from kilisho.questions.gas_forecast.doses import Dose, charge_of, dose_of
 from kilisho.questions.gas_forecast.request import MOST_SUBSTRATES
-from kilisho.questions.gas_forecast.run import Change, Feeds, Planned, feeds_of
+from kilisho.questions.gas_forecast.run import Change, Feeds, Planned, feeds_of, routine_of
 from kilisho.questions.gas_state import take_gas_state
 from kilisho.questions.herd import supply_of
 from kilisho.ranges import Array, certain
@@ -70,6 +70,17 @@ class Work:
         return [plan.span for plan in self.planned if plan.regular]
 
 
+class _Prepared(NamedTuple):
+    """What a run needs."""
+
+    asked: Any
+    ledger: Ledger
+    warmth: Warmth
+    planned: list[Planned]
+    columns: Columns
+    feeds: Feeds
+
+
 def work_out(asked: Any, ledger: Ledger) -> Work:
     """Everything of one forecast; raises :class:`RefusedError` for faults between members of the request."""
     _refuse(asked)
@@ -90,7 +101,8 @@ def work_out(asked: Any, ledger: Ledger) -> Work:
         np.clip(temperature_of(warmth, first_day, asked.days, ledger, columns), COLDEST, WARMEST),
         structure.tanks_in_series,
     )
-    run = _run(asked, ledger, feeds, conditions, columns)
+    prepared = _Prepared(asked, ledger, warmth, planned, columns, feeds)
+    run = _run(prepared, conditions)
     return Work(asked, ledger, structure_id, structure, warmth, first_day, planned, steady_fed, columns, changes, feeds, run)
 
 
@@ -167,12 +179,16 @@ def temperature_of(warmth: Warmth, first_day: dt.date | None, days: int, ledger:
     return np.asarray(ground.at(days_of_year(first_day, days)[:, None], *parts))
 
 
-def _run(asked: Any, ledger: Ledger, feeds: Feeds, conditions: Conditions, columns: Columns) -> Run:
+def _run(work: _Prepared, conditions: Conditions) -> Run:
     """The run of all columns: from the first charge with its starter, or from the steady state of the first plan."""
-    parameters = parameters_of(ledger, columns)
-    feedstock = feedstock_of(feeds.substrates, parameters, columns)
+    asked, ledger, feeds = work.asked, work.ledger, work.feeds
+    parameters = parameters_of(ledger, work.columns)
+    feedstock = feedstock_of(feeds.substrates, parameters, work.columns)
     if asked.first_charge is not None:
         start = working_slurry(asked.first_charge.starter_slurry / ledger.values["water_density"], parameters)
     else:
-        start = working_slurry(conditions.working_volume, parameters)
+        solids, slurry = routine_of(work.planned[0], feeds, work.columns)
+        # Past seasons are not known by day; the year's mean stands for them.
+        warmth = np.clip(work.columns.laid(work.warmth.uncertain), COLDEST, WARMEST)
+        start = steady_start(Routine(feedstock, solids, slurry, conditions.working_volume, warmth, conditions.tanks_in_series), parameters)
     return simulate(History(feedstock, feeds.solids, feeds.slurry, start), conditions, parameters)
