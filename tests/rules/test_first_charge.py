@@ -333,7 +333,7 @@ def test_a_feed_that_does_not_start_by_itself_takes_longer_without_starter() -> 
     assert not alone["starts_unaided"]
     assert not alone["sure_to_start"]
     assert "days_to_first_burnable_gas" not in alone
-    assert helped["sure_to_start"]
+    assert helped["days_to_first_burnable_gas"]["high"] < 200
     assert alone["in_practice"]["high"] > helped["in_practice"]["high"]
 
 
@@ -346,7 +346,6 @@ def test_start_up_days_are_those_of_the_process_model_and_practice_stands_beside
     days = told["days_to_first_burnable_gas"]
     assert (days["value"], days["low"]) == (pytest.approx(typical, abs=1e-4), pytest.approx(low, abs=1e-4))
     assert days["high"] == pytest.approx(max(high, told["in_practice"]["high"]), abs=1e-4)
-    assert told["first_burnable_gas_from"] < told["first_burnable_gas_until"]
     assert told["sure_to_start"]
 
 
