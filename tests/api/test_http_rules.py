@@ -97,7 +97,7 @@ def test_a_caller_that_admits_no_json_gets_none(client: httpx.Client, page: str)
 
 @pytest.mark.parametrize("address", QUESTIONS)
 def test_a_question_wants_json_and_answers_json(client: httpx.Client, address: str) -> None:
-    problem(client.post(address, content=b"{}", headers=JSON_BODY | {"accept": "text/csv"}), 406, "not-acceptable")
+    problem(client.post(address, content=b"{}", headers=JSON_BODY | {"accept": "image/png"}), 406, "not-acceptable")
     for kind in ("text/plain", "application/x-www-form-urlencoded", "application/json; charset=latin-1", "application/jsonp", ""):
         answer = client.post(address, content=b"{}", headers={"content-type": kind})
         problem(answer, 415, "unsupported-media-type")

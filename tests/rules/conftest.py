@@ -345,4 +345,42 @@ def safety_checks() -> st.SearchStrategy[Json]:
     return stated_facts().map(grouped) | stated_facts().map(lambda stated: {"facts": stated})
 
 
-REQUESTS = {"first-charge": first_charges, "maintenance-feed": maintenance_feeds, "sizing": sizings, "safety-check": safety_checks}
+def day_of_2027(day: int) -> str:
+    return str(dt.date(2027, 1, 10) + dt.timedelta(days=day))
+
+
+def weighed_feeds() -> st.SearchStrategy[list[Json]]:
+    item = maybe({"substrate": ids("substrates"), "mass": measure(0.001, 1e5, "kg")}, **overrides())
+    return st.lists(item, min_size=1, max_size=3, unique_by=lambda one: one["substrate"])
+
+
+def feeding_plans() -> st.SearchStrategy[list[Json]]:
+    """Up to two plans, the second after the first; now and then one that ends before it begins."""
+    plan = maybe({"feed": weighed_feeds()}, every=measure(0.25, 60, "d"), water=measure(0, 1e6, "L"))
+    spans = st.tuples(st.integers(0, 15), st.integers(-1, 12)), st.tuples(st.integers(28, 40), st.integers(0, 30))
+    dated = [st.builds(lambda one, s: {**one, "from": day_of_2027(s[0]), "until": day_of_2027(s[0] + s[1])}, plan, span) for span in spans]
+    return st.just([]) | st.tuples(dated[0]).map(list) | st.tuples(*dated).map(list)
+
+
+def gas_forecasts() -> st.SearchStrategy[Json]:
+    """Short ones: what makes a forecast long is tried elsewhere."""
+    charge = maybe({"on": st.just(day_of_2027(0)), "feed": feeds(1)}, water=measure(0, 1e6, "L"), starter_slurry=measure(0, 100, "kg"))
+    days = st.integers(0, 50).map(day_of_2027)
+    return maybe(
+        {"digester": digesters(), "days": st.integers(45, 60), "maintenance_feed": feeding_plans()},
+        first_charge=charge,
+        deviations=st.lists(maybe({"from": days}, share_of_feed=st.floats(0, 5)), max_size=2),
+        herd=herds(),
+        dilution=dilutions(),
+        climate=climates(),
+        interval=st.sampled_from(["day", "week", "month"]),
+    )
+
+
+REQUESTS = {
+    "first-charge": first_charges,
+    "maintenance-feed": maintenance_feeds,
+    "sizing": sizings,
+    "gas-forecast": gas_forecasts,
+    "safety-check": safety_checks,
+}

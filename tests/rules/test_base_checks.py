@@ -19,7 +19,7 @@ from kilisho.units import KINDS, to_canonical
 
 BASE = Path(kilisho.__file__).parent / "packs" / "base"
 CHECK_FILES = [f"checks-{part}.yaml" for part in ("siting", "gas", "water-feed", "process", "structure", "hygiene", "handling", "plan")]
-OPERATIONS = {"sizing", "first_charge", "maintenance_feed", "safety_check"}
+OPERATIONS = {"sizing", "first_charge", "maintenance_feed", "gas_forecast", "safety_check"}
 
 
 def section(file: str, name: str) -> dict[str, Any]:
@@ -263,6 +263,7 @@ def test_local_codes_and_no_entry_stand_beside_every_answer(name: str) -> None:
         ("sizing", ["licensed engineer", "fall without warning and bury"]),
         ("first_charge", ["outdoors and unburnt", "Never hold a flame to the digester", "below 20 kg", "gloves", "tightness tests"]),
         ("maintenance_feed", ["Never enter", "No flame", "gloves", "disinfectant", "Close the lids"]),
+        ("gas_forecast", ["Never enter", "outdoors and unburnt", "touch no switch"]),
         ("safety_check", ["do not follow", "Call trained rescue", "blow fresh air in", "touch no switch"]),
     ],
 )

@@ -13,6 +13,8 @@ from kilisho.formulas.gas import normal_factor
 from kilisho.process.parameters import METHANE_PER_COD, POTASSIUM_MASS, Parameters
 
 Array = npt.NDArray[np.float64]
+# Below this [kg/kg] a feed does not degrade.
+NOTHING = 1e-9
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -76,7 +78,10 @@ def feedstock(  # noqa: PLR0913 -- one argument a property of the pack
     normal = biogas_yield / share * normal_factor(REFERENCE_TEMPERATURE, SEA_LEVEL_PRESSURE)
     degradable = normal * methane_share / METHANE_PER_COD / (1.0 - parameters.cell_yield)
     early = nitrogen * ammonium_share * parameters.early_ammonium_share
-    releasable = np.minimum((nitrogen * ammonium_share - early) / share, nitrogen - early)
+    # What does not degrade sets no nitrogen free, and there is nothing to divide it by.
+    degradable = np.where(np.less(degradable, NOTHING), 0.0, degradable)
+    set_free = np.minimum((nitrogen * ammonium_share - early) / share, nitrogen - early)
+    releasable = np.where(degradable > 0.0, set_free, 0.0)
     cations = potassium / POTASSIUM_MASS * (parameters.base_of_dung if of_dung else parameters.base_of_others)
     inert = np.maximum(parameters.oxygen_demand - degradable, 0.0)
     methanogens = parameters.methanogens_of_ruminants if starts_unaided else parameters.methanogens_of_others

@@ -21,6 +21,7 @@ from kilisho.process.traits import Traits, traits_of
 Array = npt.NDArray[np.float64]
 
 _ROUNDS = 20
+_NOTHING = 1e-15
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -120,12 +121,15 @@ def _balanced(entering: _Tank, released: Array, left: Array, rates: _Rates, trai
     """Contents at which all balances close, for the part of the growth that pH and ammonia leave."""
     early, formed, late, nitrogen = released
     renewal, dying = rates.renewal, rates.renewal + rates.decay
-    source, cells = renewal * entering.acids + formed, renewal * entering.methanogens
+    # A feed that sours nothing leaves nothing to divide by.
+    source, cells = np.maximum(renewal * entering.acids + formed, _NOTHING), renewal * entering.methanogens
     uptake = rates.growth * left / traits.cell_yield
     square = renewal * (dying - rates.growth * left)
     linear = uptake * (cells + traits.cell_yield * source) - dying * (source - rates.half_saturation * renewal)
     constant = dying * rates.half_saturation * source
-    acids = 2.0 * constant / (linear + np.sqrt(linear * linear + 4.0 * square * constant))
+    root = np.sqrt(np.maximum(linear * linear + 4.0 * square * constant, 0.0))
+    # The same root in the two forms that lose no digits.
+    acids = np.where(linear > 0.0, 2.0 * constant / (linear + root + _NOTHING), (root - linear) / (2.0 * np.maximum(square, _NOTHING)))
     taken = source - renewal * acids
     waiting = acids * (renewal * entering.waiting + late) / source
     carbon_dioxide, methane = early + late + renewal * (entering.waiting - waiting), traits.methane * taken
