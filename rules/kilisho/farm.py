@@ -98,6 +98,8 @@ class Shelf:
         self.data = data
         self._described: dict[tuple[str, str, str], dict[str, Any]] = {}
         self._readings: dict[tuple[str, str, str], Reading] = {}
+        # Keys of the uncertain figures that a farm can measure, as far as they were read.
+        self.measurable: set[str] = set()
         self.substrates = {name: self._substrate(name, entry) for name, entry in data.substrates.items()}
 
     def _substrate(self, name: str, entry: Any) -> SubstrateFigures:
@@ -122,6 +124,8 @@ class Shelf:
         # A figure of practice has the same samples whatever it stands for in a question.
         key = f"{section}/{of}" if section == "figures" else f"{section}/{of}/{field}"
         samples = sampled(key, figure.least, figure.typical, figure.most)
+        if told["quantity"] in self.data.practice.measurements and isinstance(samples, np.ndarray):
+            self.measurable.add(key)
         return Reading(key, told["quantity"], told.get("of"), figure.typical, figure.least, figure.most, samples, told)
 
     def _figure(self, section: str, of: str, field: str) -> Property:
@@ -296,11 +300,11 @@ class Ledger:
         samples = self.sampled.get(name)
         return (self.values[name],) if samples is None else about(self.values[name], samples)
 
-    def leading(self, answer: Numeric) -> list[tuple[Reading, Share]]:
-        """The inputs whose measurement would narrow an answer's range most, those that a farm can measure."""
-        measurable = self.shelf.data.practice.measurements
-        keys = [key for key, one in self.inputs.items() if one.quantity in measurable and isinstance(one.samples, np.ndarray)]
-        return [(self.inputs[share.key], share) for share in leading(answer, keys)]
+    def leading(self, *answers: Numeric) -> list[list[tuple[Reading, Share]]]:
+        """For each answer the inputs whose measurement would narrow its range most, those that a farm can measure."""
+        measurable = self.shelf.measurable
+        keys = tuple([key for key in self.inputs if key in measurable])
+        return [[(self.inputs[share.key], share) for share in leading(answer, keys)] for answer in answers]
 
     def trace(self) -> list[dict[str, Any]]:
         """How every derived quantity came about from what was stated, assumed and summed over the substrates."""

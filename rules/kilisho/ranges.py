@@ -11,7 +11,6 @@ from __future__ import annotations
 
 import hashlib
 import math
-from collections.abc import Iterable
 from dataclasses import dataclass
 from functools import lru_cache
 
@@ -69,7 +68,7 @@ def sampled(key: str, low: float, typical: float, high: float) -> Numeric:
 
 def about(value: float, samples: Numeric) -> tuple[float, ...]:
     """``value`` alone where it is certain, otherwise with the low and high end of its samples, which never leave it outside."""
-    if not isinstance(samples, np.ndarray):
+    if not isinstance(samples, np.ndarray) or samples.size < SAMPLES:
         return (value,)
     ordered = samples.copy()
     ordered.sort()
@@ -122,19 +121,18 @@ def _orders(keys: tuple[str, ...]) -> Array:
     return np.array([standard_strata(key) for key in keys])
 
 
-def leading(answer: Numeric, keys: Iterable[str]) -> list[Share]:
+def leading(answer: Numeric, keys: tuple[str, ...]) -> list[Share]:
     """The inputs (by the key of their samples) that explain most of an answer's spread, the first one most.
 
     The share is the squared correlation of the answer with the order of the input's samples: right for inputs that move the answer in
     one direction, as they do here.
     """
-    named = tuple(keys)
-    if not isinstance(answer, np.ndarray) or not named:
+    if not isinstance(answer, np.ndarray) or answer.size < SAMPLES or not keys:
         return []
     centred = answer - answer.sum() / SAMPLES
     square = float(centred @ centred)
     if not 0.0 < square < math.inf:
         return []
-    shares = ((_orders(named) @ centred) ** 2 / square).tolist()
-    found = sorted(((share, key) for share, key in zip(shares, named, strict=True) if share >= LEAST_SHARE), reverse=True)
+    shares = ((_orders(keys) @ centred) ** 2 / square).tolist()
+    found = sorted(((share, key) for share, key in zip(shares, keys, strict=True) if share >= LEAST_SHARE), reverse=True)
     return [Share(key, share, 1.0 - math.sqrt(max(0.0, 1.0 - share))) for share, key in found[:MOST_NAMED]]

@@ -2,14 +2,16 @@
 """Micro-benchmark: ``python tests/load/engine.py``. Where the time of one question goes, without a web server.
 
 Microseconds for reading the document, validating it, answering, and writing the answer, each the best of several repeats:
-the best is what the code costs, the rest is what the machine was doing meanwhile.
+the best is what the code costs, the rest is what the machine was doing meanwhile. ``ranges`` is what the low and high ends add: the
+answer against that of the same question with every figure taken as exact.
 """
 
 from __future__ import annotations
 
 import argparse
+import math
 import sys
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Mapping
 from pathlib import Path
 from timeit import Timer
 
@@ -18,16 +20,29 @@ sys.path.insert(0, str(ROOT))
 
 from tests.load.bodies import bodies  # noqa: E402
 
-from kilisho import packs  # noqa: E402 - the checkout is on the path from here on
+from kilisho import packs, ranges  # noqa: E402 - the checkout is on the path from here on
 from kilisho.questions import Question, open_questions  # noqa: E402
 from kilisho.questions.asking import parse  # noqa: E402
 from kilisho_api.encoding import encode  # noqa: E402
 
-STAGES = ("parse", "validate", "answer", "explain", "write", "whole")
-REPEATS = 5
+STAGES = ("parse", "validate", "answer", "certain", "explain", "write", "whole")
+REPEATS = 7
 
 
-def stages(question: Question, body: bytes) -> Iterator[Callable[[], object]]:
+def questions(exact: float = ranges.EXACT) -> Mapping[str, Question]:
+    """The questions over the base pack; figures whose range is at most ``exact`` times their value count as exact."""
+    usual, ranges.EXACT = ranges.EXACT, exact
+    try:
+        opened = open_questions(packs.load())
+        for name, body in bodies().items():
+            # Figures are read when they are first asked for.
+            opened[name].ask(body)
+    finally:
+        ranges.EXACT = usual
+    return opened
+
+
+def stages(question: Question, certain: Question, body: bytes) -> Iterator[Callable[[], object]]:
     """The work of each stage of ``STAGES``, on what the stage before it gives."""
     document = parse(body)
     request = question.read(document)
@@ -35,6 +50,7 @@ def stages(question: Question, body: bytes) -> Iterator[Callable[[], object]]:
     yield lambda: parse(body)
     yield lambda: question.read(document)
     yield lambda: question.answer(request, False)
+    yield lambda: certain.answer(request, False)
     yield lambda: question.answer(request, True)
     yield lambda: encode(answer)
     yield lambda: encode(question.ask(body))
@@ -50,11 +66,12 @@ def main() -> None:
     parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
     parser.add_argument("--calls", type=int, default=200, help="calls in each of the repeats")
     calls = parser.parse_args().calls
-    questions = open_questions(packs.load())
-    print(f"{'microseconds':<18}" + "".join(f"{stage:>10}" for stage in STAGES))
+    sampled, certain = questions(), questions(math.inf)
+    print(f"{'microseconds':<18}" + "".join(f"{stage:>10}" for stage in (*STAGES, "ranges")))
     for name, body in bodies().items():
-        taken = (microseconds(work, calls) for work in stages(questions[name], body))
-        print(f"{name:<18}" + "".join(f"{one:>10.0f}" for one in taken), flush=True)
+        times = 3 if sampled[name].slow else calls
+        taken = [microseconds(work, times) for work in stages(sampled[name], certain[name], body)]
+        print(f"{name:<18}" + "".join(f"{one:>10.0f}" for one in (*taken, taken[2] - taken[3])), flush=True)
 
 
 if __name__ == "__main__":

@@ -94,13 +94,13 @@ def test_sums_and_products_carry_the_samples() -> None:
 def test_the_input_that_moves_the_answer_leads() -> None:
     """For a sum of independent inputs the shares are those of the variances."""
     answer = 10 * sampled("wide", 0, 1, 2) + sampled("narrow", 0, 1, 2)
-    first, *rest = leading(answer, ["narrow", "unused", "wide"])
+    first, *rest = leading(answer, ("narrow", "unused", "wide"))
     assert first.key == "wide"
     assert first.explains > 0.9
     assert first.narrows == pytest.approx(1 - math.sqrt(1 - first.explains))
     assert "unused" not in {one.key for one in rest}
-    assert leading(3.0, ["wide"]) == []
-    assert leading(answer, []) == []
+    assert leading(3.0, ("wide",)) == []
+    assert leading(answer, ()) == []
 
 
 def numbers(value: Any, path: tuple[str, ...] = ()) -> dict[tuple[str, ...], Json]:

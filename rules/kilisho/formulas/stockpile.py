@@ -132,11 +132,18 @@ class Left:
     nitrogen: Days | float
     nitrogen_loss: Days | float
 
-    def days_until(self, mass: Numeric, per_day: Numeric, on_hand: float) -> Numeric:
-        """Days of collection until the heap holds ``mass``, (samples,); ``LONGEST_ACCOUNT`` where it never does within the account."""
-        gathered = self.of_daily * per_day + self.of_start * on_hand if on_hand else self.of_daily * per_day
+    def days_until(self, mass: Numeric, per_day: Numeric, on_hand: float, within: int = LONGEST_ACCOUNT) -> Numeric:
+        """Days of collection until the heap holds ``mass``, (samples,); ``LONGEST_ACCOUNT`` where it never does within the account.
+
+        ``within`` is how many days are looked at first; only where that is too short all are.
+        """
+        rows = slice(within + 1)
+        gathered = self.of_daily[rows] * per_day + self.of_start[rows] * on_hand if on_hand else self.of_daily[rows] * per_day
         enough = gathered >= mass * (1 - 1e-12)
-        return np.where(enough.any(axis=0), enough.argmax(axis=0), float(LONGEST_ACCOUNT))
+        ever = enough.any(axis=0)
+        if within < LONGEST_ACCOUNT and not ever.all():
+            return self.days_until(mass, per_day, on_hand)
+        return np.where(ever, enough.argmax(axis=0), float(LONGEST_ACCOUNT))
 
     def nitrogen_lost_of_daily(self, days: int) -> Numeric:
         """Nitrogen that one kilogram brought on each of ``days`` days has lost [kg]; the geometric series in closed form."""

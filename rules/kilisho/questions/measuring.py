@@ -19,6 +19,6 @@ def measure_first(ledger: Ledger, **answers: Numeric) -> list[Answer]:
             "narrows": in_whole_percent(share.narrows),
             "how": texts[reading.quantity].text,
         }
-        for answer, samples in answers.items()
-        for reading, share in ledger.leading(samples)
+        for answer, found in zip(answers, ledger.leading(*answers.values()), strict=True)
+        for reading, share in found
     ]

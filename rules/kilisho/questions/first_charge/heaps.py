@@ -18,6 +18,7 @@ from kilisho.questions.requests import Purchase
 from kilisho.ranges import Uncertain, about
 
 SHORT = 0.5
+AMOUNTS = ("days_needed", "collected", "on_heap", "shortfall")
 
 
 @dataclass(slots=True)
@@ -55,10 +56,7 @@ class Pile:
             "substrate": self.fed.id,
             "per_day": in_kilograms_per_day(*self.per_day.told),
             "needed": in_kilograms(*self.needed.told),
-            "collected": in_kilograms(*collected_of([self])),
-            "on_heap": in_kilograms(*on_heap_of([self])),
-            "shortfall": in_kilograms(*shortfall_of([self]).told),
-            **known(days_needed=None if self.days_needed is None else in_days(*about(float(self.days_needed), self.spread.days_needed))),
+            **amounts_of([self]),
             "nitrogen_lost": in_kilograms(*about(float(self.heap.nitrogen_lost[self.days]), self.spread.nitrogen_lost)),
             "account": {
                 "unit": "kg",
@@ -82,14 +80,16 @@ class Spread:
     nitrogen_lost: Numeric
 
 
-def collected_of(piles: Sequence[Pile]) -> tuple[float, ...]:
-    """Fresh mass that was put on the heaps until filling, with its range [kg]."""
-    return about(sum([p.collected for p in piles]), sum([p.spread.collected for p in piles]))
-
-
-def on_heap_of(piles: Sequence[Pile]) -> tuple[float, ...]:
-    """What is left of it, with its range [kg]."""
-    return about(sum([p.on_heap for p in piles]), sum([p.spread.on_heap for p in piles]))
+def amounts_of(piles: Sequence[Pile]) -> Answer:
+    """What was put on the heaps until filling, what is left of it, what is missing, and the days until there is enough, if ever."""
+    needed = [pile.days_needed for pile in piles if pile.days_needed is not None]
+    days = days_of(piles).get("days_needed")
+    return {
+        **known(days_needed=None if days is None else in_days(*about(float(max(needed)), days))),
+        "collected": in_kilograms(*about(sum([p.collected for p in piles]), sum([p.spread.collected for p in piles]))),
+        "on_heap": in_kilograms(*about(sum([p.on_heap for p in piles]), sum([p.spread.on_heap for p in piles]))),
+        "shortfall": in_kilograms(*shortfall_of(piles).told),
+    }
 
 
 def shortfall_of(piles: Sequence[Pile]) -> Uncertain:
@@ -113,14 +113,15 @@ def pile_up(fed: Fed, per_day: Uncertain, on_hand: float, cover: CoverUsed, days
         heap = account(material, losses, per_day.value, on_hand, LONGEST_ACCOUNT)
         enough = heap.days_until(fed.mass)
     until = min(days if days is not None else enough or 0, len(heap.brought) - 1)
-    return Pile(fed, uncertain_mass(fed), per_day, heap, until, enough, _spread(fed, per_day, on_hand, cover, until))
+    spread = _spread(fed, per_day, on_hand, cover, until, min(LONGEST_ACCOUNT, 2 * (enough or LONGEST_ACCOUNT) + 8))
+    return Pile(fed, uncertain_mass(fed), per_day, heap, until, enough, spread)
 
 
-def _spread(fed: Fed, per_day: Uncertain, on_hand: float, cover: CoverUsed, days: int) -> Spread:
+def _spread(fed: Fed, per_day: Uncertain, on_hand: float, cover: CoverUsed, days: int, within: int) -> Spread:  # noqa: PLR0913, PLR0917
     needed, sampled = uncertain_mass(fed).samples, fed.sampled or fed
     left = cover.left_of(sampled)
     on_heap = per_day.samples * left.of_daily[days] + on_hand * left.of_start[days]
-    enough = left.days_until(needed, per_day.samples, on_hand)
+    enough = left.days_until(needed, per_day.samples, on_hand, within)
     nitrogen = per_day.samples * left.nitrogen_lost_of_daily(days) + on_hand * left.nitrogen_lost_of_start(days)
     return Spread(on_hand + per_day.samples * days, on_heap, most(needed - on_heap, 0.0), enough, nitrogen)
 

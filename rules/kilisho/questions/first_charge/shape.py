@@ -168,6 +168,8 @@ class FirstChargeAnswer(Common):
 def substrate(fed: Fed, total: Uncertain) -> Answer:
     """One substrate's mass and its share of the total [kg]."""
     mass = uncertain_mass(fed)
+    if fed.mass == total.value:
+        return {"substrate": fed.id, "mass": in_kilograms(*mass.told), "share": in_percent(1.0)}
     share = Uncertain(mass.value / total.value, mass.samples / total.samples)
     return {"substrate": fed.id, "mass": in_kilograms(*mass.told), "share": in_percent(*share.told)}
 

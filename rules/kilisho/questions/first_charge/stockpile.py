@@ -6,7 +6,7 @@ from collections.abc import Mapping, Sequence
 
 from kilisho.formulas.arrays import most
 from kilisho.questions.answers import Answer, in_cubic_metres, in_days, in_kilograms, in_percent, known, plus_days
-from kilisho.questions.first_charge.heaps import Pile, collected_of, days_of, on_heap_of, shortfall_of
+from kilisho.questions.first_charge.heaps import AMOUNTS, Pile, amounts_of, shortfall_of
 from kilisho.questions.first_charge.work import Work, oldest_dung
 from kilisho.ranges import about
 
@@ -17,20 +17,16 @@ def stockpile(work: Work, purchases: Sequence[Answer], lacking: Mapping[str, flo
     short, still = sum([pile.shortfall for pile in piles]), sum(lacking.values())
     needed = [pile.days_needed for pile in piles]
     days = None if None in needed else max(n for n in needed if n is not None)
-    sampled_days = days_of(piles).get("days_needed")
-    shortfall = shortfall_of(piles)
     start, ready = asked.stockpile.starts_on, asked.digester_ready_on
+    heaps = [pile.told(start) for pile in piles]
+    # One heap is the whole stockpile, so its ranges need no second look.
+    whole = {name: heaps[0][name] for name in AMOUNTS if name in heaps[0]} if len(heaps) == 1 else amounts_of(piles)
+    after = whole["shortfall"] if short == still else in_kilograms(*about(still, most(shortfall_of(piles).samples - (short - still), 0.0)))
     oldest = oldest_dung(work)
     return {
-        **known(
-            days_needed=None if days is None or sampled_days is None else in_days(*about(days, sampled_days)),
-            start_by=plus_days(ready, None if days is None else -days),
-            enough_on=plus_days(start, days),
-        ),
-        "collected": in_kilograms(*collected_of(piles)),
-        "on_heap": in_kilograms(*on_heap_of(piles)),
-        "shortfall": in_kilograms(*shortfall.told),
-        "shortfall_after_purchases": in_kilograms(*about(still, most(shortfall.samples - (short - still), 0.0))),
+        **whole,
+        **known(start_by=plus_days(ready, None if days is None else -days), enough_on=plus_days(start, days)),
+        "shortfall_after_purchases": after,
         "enough": short == 0,
         "in_words": _in_words(work, days, short),
         **known(oldest=None if oldest is None else in_days(oldest)),
@@ -39,7 +35,7 @@ def stockpile(work: Work, purchases: Sequence[Answer], lacking: Mapping[str, flo
         "cover": work.cover_id,
         "purchases": list(purchases),
         "remedies": _remedies(work, purchases, short, still, days) if short else [],
-        "heaps": [pile.told(start) for pile in piles],
+        "heaps": heaps,
     }
 
 
