@@ -36,6 +36,7 @@ SUBSTRATE_QUANTITIES = {
 # Fields of other entries that go by another name in the graph and in answers.
 QUANTITIES = {"substrates": SUBSTRATE_QUANTITIES, "structures": {"depth": "soil_depth"}}
 TWELVE_DIGITS = 12
+MOST_TO_MEASURE = 3
 
 
 def plain(value: float) -> float:
@@ -302,9 +303,9 @@ class Ledger:
 
     def leading(self, *answers: Numeric) -> list[list[tuple[Reading, Share]]]:
         """For each answer the inputs whose measurement would narrow its range most, those that a farm can measure."""
-        measurable = self.shelf.measurable
-        keys = tuple([key for key in self.inputs if key in measurable])
-        return [[(self.inputs[share.key], share) for share in leading(answer, keys)] for answer in answers]
+        keys, measurable = tuple(self.inputs), self.shelf.measurable
+        found = [[share for share in leading(answer, keys) if share.key in measurable] for answer in answers]
+        return [[(self.inputs[share.key], share) for share in shares[:MOST_TO_MEASURE]] for shares in found]
 
     def trace(self) -> list[dict[str, Any]]:
         """How every derived quantity came about from what was stated, assumed and summed over the substrates."""

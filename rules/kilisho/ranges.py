@@ -28,7 +28,7 @@ EXACT = 0.02
 NOISE = 1e-9
 # An input that explains less of the spread than this is not worth measuring for its own sake.
 LEAST_SHARE = 0.05
-MOST_NAMED = 3
+MOST_NAMED = 6
 
 
 @lru_cache(maxsize=4096)
@@ -124,15 +124,20 @@ def _orders(keys: tuple[str, ...]) -> Array:
 def leading(answer: Numeric, keys: tuple[str, ...]) -> list[Share]:
     """The inputs (by the key of their samples) that explain most of an answer's spread, the first one most.
 
-    The share is the squared correlation of the answer with the order of the input's samples: right for inputs that move the answer in
-    one direction, as they do here.
+    One after the other: the input whose order of samples correlates most with what the ones before it leave unexplained. So an input that
+    only happens to be drawn like another one is not taken for a cause. Right for inputs that move the answer in one direction, as they do here.
     """
     if not isinstance(answer, np.ndarray) or answer.size < SAMPLES or not keys:
         return []
-    centred = answer - answer.sum() / SAMPLES
-    square = float(centred @ centred)
-    if not 0.0 < square < math.inf:
-        return []
-    shares = ((_orders(keys) @ centred) ** 2 / square).tolist()
-    found = sorted(((share, key) for share, key in zip(shares, keys, strict=True) if share >= LEAST_SHARE), reverse=True)
-    return [Share(key, share, 1.0 - math.sqrt(max(0.0, 1.0 - share))) for share, key in found[:MOST_NAMED]]
+    left = answer - answer.sum() / SAMPLES
+    square = float(left @ left)
+    found: list[Share] = []
+    while 0.0 < square < math.inf and len(found) < MOST_NAMED:
+        parts = _orders(keys) @ left
+        place = int(np.abs(parts).argmax())
+        share = float(parts[place]) ** 2 / square
+        if share < LEAST_SHARE:
+            break
+        found.append(Share(keys[place], share, 1.0 - math.sqrt(max(0.0, 1.0 - share))))
+        left = left - parts[place] * standard_strata(keys[place])
+    return found

@@ -206,3 +206,12 @@ def test_more_animals_need_fewer_days_at_both_ends() -> None:
     few, many = (ask("first-charge", like(FARM, herd=[{"animal": "dairy_cow", "count": n}]))["stockpile"]["days_needed"] for n in (4, 8))
     assert many["low"] <= few["low"]
     assert many["high"] < few["high"]
+
+
+def test_an_input_that_is_only_drawn_alike_is_not_named() -> None:
+    """Among 400 orders some correlate with the cause by more than the least share; none of them is taken for a second cause."""
+    cause = sampled("cause", 0, 1, 2)
+    keys = ("cause", *(f"bystander {i}" for i in range(400)))
+    alike = [key for key in keys if (standard_strata(key) @ standard_strata("cause")) ** 2 > 0.05]
+    assert len(alike) > 10
+    assert [one.key for one in leading(3 * cause + 1, keys)] == ["cause"]
