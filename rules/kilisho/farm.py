@@ -303,7 +303,8 @@ class Ledger:
 
     def leading(self, *answers: Numeric) -> list[list[tuple[Reading, Share]]]:
         """For each answer the inputs whose measurement would narrow its range most, those that a farm can measure."""
-        keys, measurable = tuple(self.inputs), self.shelf.measurable
+        keys = tuple([key for key, one in self.inputs.items() if isinstance(one.samples, np.ndarray)])
+        measurable = self.shelf.measurable
         found = [[share for share in leading(answer, keys) if share.key in measurable] for answer in answers]
         return [[(self.inputs[share.key], share) for share in shares[:MOST_TO_MEASURE]] for shares in found]
 

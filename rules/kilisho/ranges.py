@@ -124,8 +124,8 @@ def _orders(keys: tuple[str, ...]) -> Array:
 def leading(answer: Numeric, keys: tuple[str, ...]) -> list[Share]:
     """The inputs (by the key of their samples) that explain most of an answer's spread, the first one most.
 
-    One after the other: the input whose order of samples correlates most with what the ones before it leave unexplained. So an input that
-    only happens to be drawn like another one is not taken for a cause. Right for inputs that move the answer in one direction, as they do here.
+    One after the other: the input whose order of samples correlates most with what the ones before it leave unexplained, so that one that
+    only happens to be drawn like another is not taken for a cause. Right for inputs that move the answer in one direction, as they do here.
     """
     if not isinstance(answer, np.ndarray) or answer.size < SAMPLES or not keys:
         return []
