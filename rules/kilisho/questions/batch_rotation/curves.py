@@ -89,16 +89,14 @@ def curves_of(charge: Charge, warmth: Warmth, first_day: dt.date | None, ledger:
     seasons = warmth.ground is not None and warmth.ground.coldest_day is not None
     starts = [Start(YEAR * i / STARTS, *regular) for i in range(STARTS)] if seasons else [Start(0.0, *regular)]
     more = [Start(day_of_year, *regular)] if seasons else []
-    first = [Start(day_of_year, *later)] if charge.first_starter != charge.starter else []
-    temperature = _temperatures([*starts, *more, *first], warmth, ledger, columns)
-    parameters = parameters_of(ledger, columns)
-    feedstock = feedstock_of(charge.fed, parameters, columns)
-    solids = np.stack([volatile_solids_of(one, columns) for one in charge.fed])
-    courses = _courses([*starts, *more, *first], charge, solids, feedstock, parameters, temperature, ledger, columns)
+    first = [Start(day_of_year, *later)] if charge.first_starter is not charge.starter else []
+    bench = _bench(charge, ledger, columns)
+    every = [*starts, *more, *first]
+    temperature = _temperatures(every, warmth, ledger, columns)
+    courses = bench.courses(every, temperature)
     told = courses[len(starts)] if more else courses[0]
     strange = bool((temperature < COLDEST).any() or (temperature > WARMEST).any())
-    potential = _potential(solids, feedstock, parameters) / _factor(ledger)
-    return Curves(columns, courses[: len(starts)], told, courses[-1] if first else told, potential, day_of_year, strange)
+    return Curves(columns, courses[: len(starts)], told, courses[-1] if first else told, bench.potential, day_of_year, strange)
 
 
 def _first_day_of_year(warmth: Warmth, first_day: dt.date | None, ledger: Ledger) -> float:
@@ -119,34 +117,50 @@ def _temperatures(starts: Sequence[Start], warmth: Warmth, ledger: Ledger, colum
     return np.concatenate([np.asarray(ground.at((one.day_of_year + days) % YEAR + 1.0, *parts)) for one in starts], axis=1)
 
 
-def _courses(  # noqa: PLR0913, PLR0917 -- what a run takes
-    starts: Sequence[Start],
-    charge: Charge,
-    solids: Array,
-    feedstock: Feedstock,
-    parameters: Parameters,
-    temperature: Array,
-    ledger: Ledger,
-    columns: Columns,
-) -> list[Course]:
-    regular = columns.laid(charge.fresh)
-    fresh, starter = (np.concatenate([columns.laid(getattr(one, side)) for one in starts]) for side in ("fresh", "starter"))
-    slurry, fed = (np.zeros((LONGEST_RETENTION, *shape)) for shape in ((fresh.size,), (solids.shape[0], fresh.size)))
-    slurry[0], fed[0] = fresh, np.tile(solids, len(starts)) * (fresh / np.tile(regular, len(starts)))
-    kinds, bugs = (_tiled(part, len(starts), columns) for part in (feedstock, parameters))
-    history = History(kinds, fed, slurry, working_slurry(starter, bugs))
-    run = simulate(history, Conditions(fresh + starter, np.clip(temperature, COLDEST, WARMEST)), bugs)
-    total = np.tile(columns.laid(ledger.uncertain("total_volume")), len(starts))
-    space = np.maximum(total - fresh - starter, LEAST_GAS_SPACE * (fresh + starter))
-    parts = (run.biogas_normal / _factor(ledger), run.temperature, first_burnable_day(run, space, RELIABLE)[None])
-    wide = [np.broadcast_to(part, (part.shape[0], fresh.size)) for part in parts]
-    gas, warm, burnable = ([part[:, i : i + columns.count] for i in range(0, fresh.size, columns.count)] for part in wide)
-    return [Course(g, t, b[0]) for g, t, b in zip(gas, warm, burnable, strict=True)]
+@dataclass(frozen=True, slots=True)
+class _Bench:
+    """What all runs of one request share: volatile solids of a regular charge [kg], (substrates, columns), its fresh slurry and the
+    total volume [m3], (columns,), and normal volume of gas as used [1].
+    """
+
+    solids: Array
+    fresh: Array
+    total_volume: Array
+    feedstock: Feedstock
+    parameters: Parameters
+    normal: float
+    columns: Columns
+
+    @property
+    def potential(self) -> Array:
+        """Gas as used of a charge whose degradable part all becomes gas [m3], (columns,)."""
+        gas = self.feedstock.degradable * METHANE_PER_COD * (1.0 - self.parameters.cell_yield) / self.feedstock.methane_share
+        total: Array = (self.solids * gas).sum(axis=0) / self.normal
+        return total
+
+    def courses(self, starts: Sequence[Start], temperature: Array) -> list[Course]:
+        """One run with the columns of every start side by side."""
+        fresh, starter = (np.concatenate([self.columns.laid(getattr(one, side)) for one in starts]) for side in ("fresh", "starter"))
+        times, whole = len(starts), fresh + starter
+        slurry, fed = np.zeros((LONGEST_RETENTION, fresh.size)), np.zeros((LONGEST_RETENTION, self.solids.shape[0], fresh.size))
+        slurry[0], fed[0] = fresh, np.tile(self.solids, times) * (fresh / np.tile(self.fresh, times))
+        feedstock, parameters = (_tiled(part, times, self.columns) for part in (self.feedstock, self.parameters))
+        history = History(feedstock, fed, slurry, working_slurry(starter, parameters))
+        run = simulate(history, Conditions(whole, np.clip(temperature, COLDEST, WARMEST)), parameters)
+        space = np.maximum(np.tile(self.total_volume, times) - whole, LEAST_GAS_SPACE * whole)
+        burnable = first_burnable_day(run, space, RELIABLE)
+        return [Course(run.biogas_normal[:, p] / self.normal, run.temperature[:, p], burnable[p]) for p in self._places(times)]
+
+    def _places(self, times: int) -> list[slice]:
+        return [slice(i * self.columns.count, (i + 1) * self.columns.count) for i in range(times)]
 
 
-def _factor(ledger: Ledger) -> float:
-    """Normal volume of gas as used at the place [1]."""
-    return float(normal_factor(REFERENCE_TEMPERATURE, ledger.values["gas_pressure"]))
+def _bench(charge: Charge, ledger: Ledger, columns: Columns) -> _Bench:
+    parameters = parameters_of(ledger, columns)
+    solids = np.stack([volatile_solids_of(one, columns) for one in charge.fed])
+    total = columns.laid(ledger.uncertain("total_volume"))
+    normal = float(normal_factor(REFERENCE_TEMPERATURE, ledger.values["gas_pressure"]))
+    return _Bench(solids, columns.laid(charge.fresh), total, feedstock_of(charge.fed, parameters, columns), parameters, normal, columns)
 
 
 def _tiled(part: Part, times: int, columns: Columns) -> Part:
@@ -154,10 +168,3 @@ def _tiled(part: Part, times: int, columns: Columns) -> Part:
     values: dict[str, Any] = {field.name: getattr(part, field.name) for field in fields(part)}
     wide = {n: np.tile(v, times) if np.ndim(v) and np.shape(v)[-1] == columns.count else v for n, v in values.items()}
     return type(part)(**wide)
-
-
-def _potential(solids: Array, feedstock: Feedstock, parameters: Parameters) -> Array:
-    """Normal gas of a charge whose degradable part all becomes gas [m3], (columns,)."""
-    gas = feedstock.degradable * METHANE_PER_COD * (1.0 - parameters.cell_yield) / feedstock.methane_share
-    total: Array = (solids * gas).sum(axis=0)
-    return total

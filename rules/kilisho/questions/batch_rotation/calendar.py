@@ -1,0 +1,47 @@
+"""When each digester is charged and recharged in the first year."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from kilisho.formulas.rotation import YEAR, first_charges
+from kilisho.questions.answers import Answer, known, plus_days
+from kilisho.questions.batch_rotation.work import Work
+
+FIRST_CHARGE, RECHARGE = "first_charge", "recharge"
+TEXTS = {
+    FIRST_CHARGE: "Fill and close it. Let the first gas out in the open, unburnt, and keep every flame away.",
+    RECHARGE: "Refill and close it; it was emptied in the days since emptying_from. Open it only without pressure and with all flames out, "
+    "air it, empty it from outside and never enter. Let the first gas out in the open, unburnt.",
+}
+
+
+def recharge_dates(work: Work) -> list[Answer]:
+    """Every charge of the first year in order of days; none where no rotation serves."""
+    return sorted(_events(work), key=lambda event: (event["day"], event["digester"]))
+
+
+def _events(work: Work) -> Iterator[Answer]:
+    if work.chosen is None:
+        return
+    plan, turn_round = work.chosen.plan, work.yard.turn_round
+    cycle = plan.retention + turn_round
+    for place, first in enumerate(first_charges(plan.digesters, cycle).tolist(), start=1):
+        for day in range(first, YEAR, cycle):
+            yield _event(work, place, day, RECHARGE if day > first else FIRST_CHARGE)
+
+
+def _event(work: Work, place: int, day: int, event: str) -> Answer:
+    emptied = {"emptying_from_day": day - work.yard.turn_round, **_date(work, day - work.yard.turn_round, "emptying_from")}
+    return {
+        "digester": place,
+        "day": day,
+        **_date(work, day, "date"),
+        "event": event,
+        "text": TEXTS[event],
+        **(emptied if event == RECHARGE else {}),
+    }
+
+
+def _date(work: Work, day: int, name: str) -> Answer:
+    return known(**{name: plus_days(work.asked.first_charge_on, day)})
