@@ -7,7 +7,7 @@ temperature is even. Days are whole days from the first charge of the first dige
 
 from __future__ import annotations
 
-from typing import TypeAlias
+from typing import NamedTuple, TypeAlias
 
 import numpy as np
 import numpy.typing as npt
@@ -20,12 +20,27 @@ Days: TypeAlias = npt.NDArray[np.intp]
 
 YEAR = 365
 _ROUNDING = 1e-9
-_HALVINGS = 40
+_HALVINGS = 30
 
 
-def first_charges(count: int, cycle: int) -> Days:
-    """Day of the first charge of each of ``count`` digesters, spread evenly over a cycle of ``cycle`` days in whole days."""
-    return np.arange(count) * cycle // count
+class Timetable(NamedTuple):
+    """Digesters that are all alike and recharged in turn: how many, whole days that a charge stays, at least 1, and whole days from the
+    opening of a digester to its next charge, at least 0.
+    """
+
+    digesters: int
+    retention: int
+    turn_round: int
+
+    @property
+    def cycle(self) -> int:
+        """Days from one charge of a digester to its next."""
+        return self.retention + self.turn_round
+
+    @property
+    def first_charges(self) -> Days:
+        """Day of the first charge of each digester, spread evenly over a cycle, on whole days."""
+        return np.arange(self.digesters) * self.cycle // self.digesters
 
 
 def gas_per_cycle_day(curve: Array, turn_round: int) -> Array:
@@ -39,27 +54,24 @@ def gas_per_cycle_day(curve: Array, turn_round: int) -> Array:
     return mean
 
 
-def supply_of(curves: Array, retention: int, turn_round: int, count: int, days: Days, day_of_year: float = 0.0) -> Array:
-    """Gas of ``count`` staggered digesters together on each of ``days`` [m3/d], (days, columns).
+def supply_of(curves: Array, timetable: Timetable, days: Days, day_of_year: float = 0.0) -> Array:
+    """Gas of all digesters together on each of ``days`` [m3/d], (days, columns).
 
     Parameters
     ----------
-    curves : see above; at least ``retention`` ages.
-    retention : whole days that a charge stays, at least 1.
-    turn_round : whole days from the opening of a digester to its next charge, at least 0; it gives nothing then.
-    count : digesters, at least 1.
-    days : days from the first charge; a digester gives nothing before its own first charge.
+    curves : see above; as many ages as the retention, or more.
+    timetable : a digester gives nothing before its first charge and while it is emptied and refilled.
+    days : from the first charge.
     day_of_year : of the first charge, 0 to 365; only matters where there are several starts.
 
     Notes
     -----
     Between two starts of ``curves`` gas of the same age is taken along a straight line.
     """
-    cycle = retention + turn_round
-    since = days - first_charges(count, cycle)[:, None]
-    age = since % cycle
-    working = ((since >= 0) & (age < retention))[..., None]
-    gas = _gas_at(curves, np.minimum(age, retention - 1), days - age, day_of_year)
+    since = days - timetable.first_charges[:, None]
+    age = since % timetable.cycle
+    working = ((since >= 0) & (age < timetable.retention))[..., None]
+    gas = _gas_at(curves, np.minimum(age, timetable.retention - 1), days - age, day_of_year)
     total: Array = (gas * working).sum(axis=0)
     return total
 
@@ -67,7 +79,8 @@ def supply_of(curves: Array, retention: int, turn_round: int, count: int, days: 
 def _gas_at(curves: Array, age: Days, start: Days, day_of_year: float) -> Array:
     """Gas of charges begun on ``start`` at ``age``, (digesters, days, columns)."""
     if curves.shape[0] == 1:
-        return curves[0, age]
+        even: Array = curves[0, age]
+        return even
     place = ((start + day_of_year) % YEAR) * (curves.shape[0] / YEAR)
     before = place.astype(np.intp) % curves.shape[0]
     part = (place - np.floor(place))[..., None]
@@ -87,7 +100,7 @@ def keeps_up(supply: Array, demand: Numeric, storage: Numeric) -> npt.NDArray[np
     The days stand for ever: their gas must reach what they are asked for, and the store is full at the beginning, as it then is sooner
     or later.
     """
-    between = storage_over_days(supply, demand)
+    between = storage_over_days(supply, np.broadcast_to(demand, supply.shape))
     found: npt.NDArray[np.bool_] = (supply.mean(axis=0) >= demand * (1 - _ROUNDING)) & (between <= storage + _ROUNDING * demand)
     return found
 

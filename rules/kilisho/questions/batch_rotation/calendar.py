@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from kilisho.formulas.rotation import YEAR, first_charges
+from kilisho.formulas.rotation import YEAR, Timetable
 from kilisho.questions.answers import Answer, known, plus_days
 from kilisho.questions.batch_rotation.work import Work
 
@@ -24,10 +24,9 @@ def recharge_dates(work: Work) -> list[Answer]:
 def _events(work: Work) -> Iterator[Answer]:
     if work.chosen is None:
         return
-    plan, turn_round = work.chosen.plan, work.yard.turn_round
-    cycle = plan.retention + turn_round
-    for place, first in enumerate(first_charges(plan.digesters, cycle).tolist(), start=1):
-        for day in range(first, YEAR, cycle):
+    timetable = Timetable(work.chosen.plan.digesters, work.chosen.plan.retention, work.yard.turn_round)
+    for place, first in enumerate(timetable.first_charges.tolist(), start=1):
+        for day in range(first, YEAR, timetable.cycle):
             yield _event(work, place, day, RECHARGE if day > first else FIRST_CHARGE)
 
 

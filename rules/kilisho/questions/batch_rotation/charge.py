@@ -60,7 +60,8 @@ def _starter_share(asked: Any, fed: list[Fed], ledger: Ledger) -> float:
 
 def _beside(starter: Uncertain, working: Uncertain) -> Uncertain:
     """Fresh slurry that fills the working volume beside the starter of the first charge."""
-    return Uncertain(*(most(full - own, LEAST_FRESH * full) for full, own in _pairs(working, starter)))
+    value, samples = (most(full - own, LEAST_FRESH * full) for full, own in _pairs(working, starter))
+    return Uncertain(float(value), samples)
 
 
 def _pairs(one: Uncertain, other: Uncertain) -> tuple[tuple[Any, Any], tuple[Any, Any]]:

@@ -110,7 +110,7 @@ def _first_day_of_year(warmth: Warmth, first_day: dt.date | None, ledger: Ledger
 
 def _temperatures(starts: Sequence[Start], warmth: Warmth, ledger: Ledger, columns: Columns) -> Array:
     """Slurry temperature [Cel], (days, starts times columns): through the seasons where they are known, the year's mean where not."""
-    days, ground = np.arange(LONGEST_RETENTION)[:, None], warmth.ground
+    days, ground = np.arange(float(LONGEST_RETENTION))[:, None], warmth.ground
     if ground is None or ground.coldest_day is None:
         return np.broadcast_to(np.tile(columns.laid(warmth.uncertain), len(starts)), (LONGEST_RETENTION, len(starts) * columns.count))
     parts = [columns.laid(ledger.uncertain(name)) for name in ("soil_offset", "soil_depth", "soil_diffusivity")]
@@ -144,7 +144,7 @@ class _Bench:
         times, whole = len(starts), fresh + starter
         slurry, fed = np.zeros((LONGEST_RETENTION, fresh.size)), np.zeros((LONGEST_RETENTION, self.solids.shape[0], fresh.size))
         slurry[0], fed[0] = fresh, np.tile(self.solids, times) * (fresh / np.tile(self.fresh, times))
-        feedstock, parameters = (_tiled(part, times, self.columns) for part in (self.feedstock, self.parameters))
+        feedstock, parameters = _tiled(self.feedstock, times, self.columns), _tiled(self.parameters, times, self.columns)
         history = History(feedstock, fed, slurry, working_slurry(starter, parameters))
         run = simulate(history, Conditions(whole, np.clip(temperature, COLDEST, WARMEST)), parameters)
         space = np.maximum(np.tile(self.total_volume, times) - whole, LEAST_GAS_SPACE * whole)

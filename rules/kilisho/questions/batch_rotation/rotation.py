@@ -18,7 +18,7 @@ import numpy as np
 import numpy.typing as npt
 
 from kilisho.formulas.gas_storage import run_store, storage_over_days
-from kilisho.formulas.rotation import YEAR, even_supply, gas_per_cycle_day, keeps_up, spare_storage, supply_of
+from kilisho.formulas.rotation import YEAR, Timetable, even_supply, gas_per_cycle_day, keeps_up, spare_storage, supply_of
 from kilisho.questions.batch_rotation.curves import Curves
 from kilisho.questions.batch_rotation.limits import LONGEST_RETENTION, MOST_DIGESTERS, SHORTEST_RETENTION
 from kilisho.questions.digestion import ends_of, samples_of
@@ -63,7 +63,8 @@ class Yard:
     def most_gas(self) -> npt.NDArray[np.intp]:
         """Retention of most gas per day [d], (columns,); the typical one for samples that give no gas."""
         found = self.cycle_gas[SHORTEST_RETENTION - 1 :].argmax(axis=0) + SHORTEST_RETENTION
-        return np.where(self.cycle_gas[-1] > 0.0, found, found[0])
+        kept: npt.NDArray[np.intp] = np.where(self.cycle_gas[-1] > 0.0, found, found[0])
+        return kept
 
     @property
     def gives_gas(self) -> bool:
@@ -72,8 +73,8 @@ class Yard:
 
     def supply(self, count: int, retention: int, columns: Any = slice(None)) -> Array:
         """Gas of so many digesters on each day of the second and third year [m3/d], (days, columns)."""
-        days = np.arange(FIRST_DAY, FIRST_DAY + DAYS)
-        return supply_of(self.usable[..., columns], retention, self.turn_round, count, days, self.curves.day_of_year)
+        timetable, days = Timetable(count, retention, self.turn_round), np.arange(FIRST_DAY, FIRST_DAY + DAYS)
+        return supply_of(self.usable[..., columns], timetable, days, self.curves.day_of_year)
 
     def keeps_up(self, count: int, retention: int, columns: Any = slice(0, 1)) -> npt.NDArray[np.bool_]:
         """Whether the demand is met on every day of the year, (columns,)."""
@@ -100,7 +101,7 @@ class Yard:
     def _sure(self, count: int, longest: int) -> int:
         """The longest retention that nearly as many samples keep up with as with the surest; between rungs of a ladder by halving."""
         ends = sorted({int(self.most_gas[0]), longest})
-        ladder = np.unique(np.geomspace(ends[0], ends[-1], RUNGS).round().astype(int)).tolist()
+        ladder = sorted({round(float(days)) for days in np.geomspace(ends[0], ends[-1], RUNGS)})
         sure = {days: self._sureness(count, days) for days in ladder}
         enough = max(sure.values()) - LESS_SURE
         low = max(days for days in ladder if sure[days] >= enough)
@@ -113,7 +114,7 @@ class Yard:
     def _sureness(self, count: int, retention: int) -> float:
         """Share of the samples whose demand is met on every day [1]; below 0 where the typical farm's is not."""
         met = self.keeps_up(count, retention, slice(None))
-        return float(samples_of(met).mean()) if met[0] else -1.0
+        return float(samples_of(met.astype(float)).mean()) if met[0] else -1.0
 
     def fewest(self) -> Plan | None:
         """The rotation with the fewest digesters that keep the demand met; None without a demand, or where the most allowed do not."""
