@@ -19,6 +19,7 @@ FIELDS = {
     "maintenance-feed": """per_feeding.substrate_mass per_feeding.water_volume per_feeding.urine_volume per_feeding.containers
         slurry_per_day hydraulic_retention_time organic_loading_rate biogas_per_day digestate_per_day schedule""",
     "gas-forecast": "series first_burnable_gas_day steady_gas share_of_potential",
+    "batch-rotation": "retention gas_curve digesters_needed storage_needed recharge_dates",
     "safety-check": "verdict findings cautions",
 }
 COMMON = "assumptions findings cautions rulebook.id rulebook.version rulebook.hash"

@@ -279,6 +279,21 @@ def maintenance_feeds() -> st.SearchStrategy[Json]:
     )
 
 
+def batch_rotations() -> st.SearchStrategy[Json]:
+    return maybe(
+        {"digester": digesters(), "feed": feeds(1, mass=measure(0.001, 1e5, "kg"))},
+        dilution=dilutions(),
+        gas_demand=measure(1e-3, 1e3, "m3/d"),
+        climate=climates(),
+        first_charge_on=DATES,
+        starter_share=measure(0, 0.9, "1"),
+        starter_slurry=measure(0, 1e6, "kg") | st.floats(0, 500),
+        retention=measure(5, 300, "d"),
+        turn_round=measure(0, 60, "d"),
+        digesters=st.integers(1, 24),
+    )
+
+
 def clock_hours() -> st.SearchStrategy[Json]:
     minutes = st.integers(0, 24 * 60 - 1)
     return st.builds(lambda start, end: {"from": clock(start), "to": clock(end)}, minutes, minutes | st.just(24 * 60))
@@ -382,5 +397,6 @@ REQUESTS = {
     "maintenance-feed": maintenance_feeds,
     "sizing": sizings,
     "gas-forecast": gas_forecasts,
+    "batch-rotation": batch_rotations,
     "safety-check": safety_checks,
 }

@@ -19,7 +19,7 @@ from kilisho.units import KINDS, to_canonical
 
 BASE = Path(kilisho.__file__).parent / "packs" / "base"
 CHECK_FILES = [f"checks-{part}.yaml" for part in ("siting", "gas", "water-feed", "process", "structure", "hygiene", "handling", "plan")]
-OPERATIONS = {"sizing", "first_charge", "maintenance_feed", "gas_forecast", "safety_check"}
+OPERATIONS = {"sizing", "first_charge", "maintenance_feed", "gas_forecast", "batch_rotation", "safety_check"}
 
 
 def section(file: str, name: str) -> dict[str, Any]:
@@ -214,6 +214,7 @@ ASKED = {
     "slurry_total_solids water_days load_carried daily_mass_per_person first_fill_share",
     "maintenance_feed": "slurry_total_solids hydraulic_retention_time organic_loading_rate feeding_interval carbon_to_nitrogen "
     "total_ammonia_nitrogen free_ammonia water_sufficiency crop_residue_share poultry_share feed_contains digester_temperature",
+    "batch_rotation": "rotation_sufficiency charge_start_reliability slurry_total_solids starter_share gas_tightness_test first_gas_vented",
 }
 
 
@@ -264,6 +265,7 @@ def test_local_codes_and_no_entry_stand_beside_every_answer(name: str) -> None:
         ("first_charge", ["outdoors and unburnt", "Never hold a flame to the digester", "below 20 kg", "gloves", "tightness tests"]),
         ("maintenance_feed", ["Never enter", "No flame", "gloves", "disinfectant", "Close the lids"]),
         ("gas_forecast", ["Never enter", "outdoors and unburnt", "touch no switch"]),
+        ("batch_rotation", ["Never enter", "outdoors and unburnt", "Take out no slurry while a flame burns", "gloves", "do not follow"]),
         ("safety_check", ["do not follow", "Call trained rescue", "blow fresh air in", "touch no switch"]),
     ],
 )
