@@ -97,12 +97,12 @@ def test_useful_gas_lasts_four_to_eight_weeks() -> None:
 
 
 def test_three_or_four_digesters_every_two_to_three_weeks_give_an_even_supply() -> None:
-    """With 60 d in all, three or four digesters are recharged every 15 to 20 d, and their store makes the supply even within a sixth."""
+    """With 60 d in all, one of three or four is recharged every 15 to 20 d, and most of their gas comes as an even supply."""
     options = asked(retention=57)["options"]
     for count in (3, 4):
         option = next(one for one in options if one["digesters"] == count)
         assert 14 <= option["recharge_every"]["value"] <= 21
-        assert option["even_supply"]["value"] / option["gas_supply"]["value"] > 0.5
+        assert option["even_supply"]["value"] / option["gas_supply"]["value"] > 0.7
     single = options[0]["even_supply"]["value"] / options[0]["gas_supply"]["value"]
     note(PRACTICE, f"a single digester gives {single:.0%} of its gas as an even supply; that is why several are filled in turn.")
     assert single < 0.25

@@ -1,4 +1,4 @@
-"""Tells a batch rotation: the charge, its gas day by day, how long it stays, how many digesters, how much storage."""
+"""Tells a batch rotation: the charge, its gas day by day, how long it stays, and what recharging earlier or later does."""
 
 from __future__ import annotations
 
@@ -11,22 +11,21 @@ import numpy as np
 from kilisho.formulas.arrays import Numeric
 from kilisho.questions.answers import (
     Answer,
-    Tell,
     in_celsius,
     in_cubic_metres,
     in_cubic_metres_per_day,
     in_days,
     in_kilograms,
     in_litres_per_kilogram,
-    in_number,
     in_percent,
     in_whole_percent,
     known,
     plus_days,
 )
 from kilisho.questions.batch_rotation.facts import start_reliability
-from kilisho.questions.batch_rotation.limits import LONGEST_RETENTION, MOST_DIGESTERS, SHORTEST_RETENTION
-from kilisho.questions.batch_rotation.rotation import GAS_PER_DAY, STATED, Outcome, open_ends
+from kilisho.questions.batch_rotation.limits import LONGEST_RETENTION, SHORTEST_RETENTION
+from kilisho.questions.batch_rotation.rotation import GAS_PER_DAY, STATED
+from kilisho.questions.batch_rotation.supply import open_told, supply_told
 from kilisho.questions.batch_rotation.work import Work
 from kilisho.questions.digestion import ends_of
 from kilisho.questions.feeding import sampled, uncertain_mass
@@ -47,9 +46,7 @@ def told(work: Work) -> Answer:
         **_retentions(work, retention),
         "gas_curve": list(_curve(work, _last_day(work, retention))),
         "other_retentions": [] if retention is None else [_otherwise(work, retention, days) for days in _others(retention)],
-        **_needed(work),
-        **_chosen(work),
-        "options": [_option(work, outcome) for outcome in work.options],
+        **supply_told(work),
     }
 
 
@@ -91,14 +88,7 @@ def _burnable(work: Work) -> Answer:
 
 def _days_told(burnable: Array) -> Answer:
     """Days with their range; no high end where more than one sample in twenty never burns."""
-    return _open(in_days, burnable, float(LONGEST_RETENTION))
-
-
-def _open(tell: Tell, columns: Array, most: float) -> Answer:
-    """A number told with the ends that it has."""
-    value, low, high = open_ends(columns, most)
-    ends = tell(value, value if low is None else low, value if high is None else high)
-    return {**tell(value), **({} if low is None else {"low": ends["low"]}), **({} if high is None else {"high": ends["high"]})}
+    return open_told(in_days, burnable, float(LONGEST_RETENTION))
 
 
 def _retentions(work: Work, retention: int | None) -> Answer:
@@ -165,74 +155,6 @@ def _otherwise(work: Work, retention: int, days: int) -> Answer:
         "against_chosen_per_feed": in_litres_per_kilogram(float((usable[days - 1] - usable[retention - 1]) / mass)),
         "gas_per_day": in_cubic_metres_per_day(float(usable[days - 1] / cycle)),
         "feed_per_year": in_kilograms(mass * 365.0 / cycle),
-    }
-
-
-def _needed(work: Work) -> Answer:
-    """Digesters that keep the demand met; nothing where no demand is stated or none serve."""
-    if work.needed is None or work.needed_by_column is None:
-        return {}
-    return {"digesters_needed": _open(in_number, work.needed_by_column, float(MOST_DIGESTERS))}
-
-
-def _chosen(work: Work) -> Answer:
-    """The rotation told, and its storage."""
-    if work.chosen is None:
-        return {}
-    plan = work.chosen.plan
-    return {
-        "digesters": plan.digesters,
-        "recharge_every": in_days((plan.retention + work.yard.turn_round) / plan.digesters),
-        "gas_supply": in_cubic_metres_per_day(*ends_of(work.chosen.gas)),
-        "even_supply": in_cubic_metres_per_day(*ends_of(work.chosen.even)),
-        **_against_demand(work, work.chosen),
-    }
-
-
-def _against_demand(work: Work, chosen: Outcome) -> Answer:
-    """How surely the demand is met, and the storage that this takes."""
-    demand, yard = work.yard.demand, work.yard
-    if demand is None:
-        return {}
-    within = yard.within_day * demand
-    between, available = chosen.storage, chosen.plan.digesters * yard.storage
-    met = np.mean(chosen.even[1 : yard.storage.size] >= demand * (1 - 1e-6))
-    return {
-        "gas_demand": in_cubic_metres_per_day(demand),
-        "demand_met": in_whole_percent(float(met)),
-        **_storage(in_cubic_metres, between, within),
-        "storage_within_day": in_cubic_metres(*ends_of(within)),
-        "storage_available": in_cubic_metres(*ends_of(available)),
-    }
-
-
-def _storage(tell: Tell, between: Array, within: Array) -> Answer:
-    """Storage from day to day and in all; nothing where no storage keeps the demand met."""
-    if not math.isfinite(between[0]):
-        return {}
-    return {"storage_needed": tell(*_finite(between + within)), "storage_between_days": tell(*_finite(between))}
-
-
-def _finite(columns: Array) -> tuple[float, ...]:
-    """Value, low and high; the value alone where some sample has none, since its range then has no end."""
-    return ends_of(columns) if np.isfinite(columns).all() else (float(columns[0]),)
-
-
-def _option(work: Work, outcome: Outcome) -> Answer:
-    plan, demand = outcome.plan, work.yard.demand
-    enough = demand is not None and math.isfinite(outcome.storage[0])
-    return {
-        "digesters": plan.digesters,
-        "retention": in_days(float(plan.retention)),
-        "chosen_for": plan.chosen_for,
-        "recharge_every": in_days((plan.retention + work.yard.turn_round) / plan.digesters),
-        "gas_supply": in_cubic_metres_per_day(*ends_of(outcome.gas)),
-        "least_gas": in_cubic_metres_per_day(*ends_of(outcome.least)),
-        "greatest_gas": in_cubic_metres_per_day(*ends_of(outcome.greatest)),
-        "even_supply": in_cubic_metres_per_day(*ends_of(outcome.even)),
-        **({"storage_between_days": in_cubic_metres(*_finite(outcome.storage))} if enough else {}),
-        **({} if demand is None else {"days_met": in_days(*ends_of(365.0 - outcome.short_days)), "demand_met": plan.met}),
-        **({} if demand is None else {"left_over": in_cubic_metres_per_day(*ends_of(outcome.left_over))}),
     }
 
 

@@ -16,7 +16,7 @@ from kilisho.questions.batch_rotation.rotation import Outcome, Plan, Yard, outco
 from kilisho.questions.climate import Warmth, warmth_of
 from kilisho.questions.digester import take_digester
 from kilisho.questions.gas_state import take_gas_state
-from kilisho.ranges import Array, certain
+from kilisho.ranges import Array
 from kilisho.rulebook import Structure
 
 BATCH = "batch"
@@ -84,7 +84,7 @@ def _yard_of(asked: Any, ledger: Ledger, curves: Curves) -> Yard:
     if asked.turn_round is not None:
         ledger.state("turn_round", asked.turn_round)
     turn_round = math.ceil(ledger.practice("turn_round") - 1e-9)
-    within = certain(0.0) if asked.gas_demand is None else ledger.figure("figures", "gas_storage_of_daily_gas", "gas_storage_of_daily_gas")
+    within = ledger.figure("figures", "gas_storage_of_daily_gas", "gas_storage_of_daily_gas")
     lay = curves.columns.laid
     retention = None if asked.retention is None else round(asked.retention)
     return Yard(curves, turn_round, asked.gas_demand, lay(ledger.uncertain("gas_storage_volume")), lay(within), retention)
