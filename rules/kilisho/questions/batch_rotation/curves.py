@@ -29,6 +29,7 @@ from kilisho.ranges import Array, Uncertain
 # Starts through the year where its seasons are known; between them gas is taken along straight lines, which misses a day by up to about
 # two hundredths of the greatest gas (the tests hold it).
 STARTS = 12
+# Where the process model ends; slurry that freezes gives next to nothing there, and gas of hotter slurry is not counted on.
 COLDEST, WARMEST = 0.0, 45.0
 # Of the slurry: the least gas space, where a digester is filled to the brim.
 LEAST_GAS_SPACE = 0.05
@@ -73,7 +74,6 @@ class Curves:
     first: Course
     potential: Array
     day_of_year: float
-    too_cold_or_hot: bool
 
     @property
     def usable(self) -> Array:
@@ -95,8 +95,7 @@ def curves_of(charge: Charge, warmth: Warmth, first_day: dt.date | None, ledger:
     temperature = _temperatures(every, warmth, ledger, columns)
     courses = bench.courses(every, temperature)
     told = courses[len(starts)] if more else courses[0]
-    strange = bool((temperature < COLDEST).any() or (temperature > WARMEST).any())
-    return Curves(columns, courses[: len(starts)], told, courses[-1] if first else told, bench.potential, day_of_year, strange)
+    return Curves(columns, courses[: len(starts)], told, courses[-1] if first else told, bench.potential, day_of_year)
 
 
 def _first_day_of_year(warmth: Warmth, first_day: dt.date | None, ledger: Ledger) -> float:
@@ -148,7 +147,8 @@ class _Bench:
         history = History(feedstock, fed, slurry, working_slurry(starter, parameters))
         run = simulate(history, Conditions(whole, np.clip(temperature, COLDEST, WARMEST)), parameters)
         space = np.maximum(np.tile(self.total_volume, times) - whole, LEAST_GAS_SPACE * whole)
-        burnable = first_burnable_day(run, space, RELIABLE)
+        known = (temperature <= WARMEST).all(axis=0)
+        burnable = np.where(known, first_burnable_day(run, space, RELIABLE), np.inf)
         return [Course(run.biogas_normal[:, p] / self.normal, run.temperature[:, p], burnable[p]) for p in self._places(times)]
 
     def _places(self, times: int) -> list[slice]:

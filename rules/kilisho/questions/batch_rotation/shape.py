@@ -124,6 +124,7 @@ class BatchRotationAnswer(Common):
     )
     storage_between_days: Amount | None = Field(None, description="That carries gas from day to day, exact for the days of two years.")
     storage_within_day: Amount | None = Field(None, description="What the hours of a day ask for.")
+    storage_lacking: Amount | None = Field(None, description="What a gas holder beside the digesters would have to add.")
     storage_available: Amount | None = Field(None, description="Of these digesters together.")
     options: list[RotationTold] = Field(description="A few digesters fewer and more.")
     recharge_dates: list[RechargeTold] = Field(description="Of the first year; empty where no rotation is told.")

@@ -58,17 +58,22 @@ def _against_demand(work: Work, chosen: Outcome) -> Answer:
     return {
         "gas_demand": in_cubic_metres_per_day(demand),
         "demand_met": in_whole_percent(float(met)),
-        **_storage(in_cubic_metres, between, within),
+        **_storage(between, within, available),
         "storage_within_day": in_cubic_metres(*ends_of(within)),
         "storage_available": in_cubic_metres(*ends_of(available)),
     }
 
 
-def _storage(tell: Tell, between: Array, within: Array) -> Answer:
-    """Storage from day to day and in all; nothing where no storage keeps the demand met."""
+def _storage(between: Array, within: Array, available: Array) -> Answer:
+    """Storage from day to day, in all, and what these digesters lack of it; nothing where no storage keeps the demand met."""
     if not math.isfinite(between[0]):
         return {}
-    return {"storage_needed": tell(*_finite(between + within)), "storage_between_days": tell(*_finite(between))}
+    needed = between + within
+    return {
+        "storage_needed": in_cubic_metres(*_finite(needed)),
+        "storage_between_days": in_cubic_metres(*_finite(between)),
+        "storage_lacking": in_cubic_metres(*_finite(np.maximum(needed - available, 0.0))),
+    }
 
 
 def _finite(columns: Array) -> tuple[float, ...]:

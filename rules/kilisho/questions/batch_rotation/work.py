@@ -54,7 +54,7 @@ def work_out(asked: Any, ledger: Ledger) -> Work:
     yard = _yard_of(asked, ledger, curves)
     needed = yard.fewest()
     chosen = _chosen(asked, yard, needed)
-    by_column = None if needed is None else yard.needed_by_column(sorted({needed.retention, int(yard.most_gas[0])}))
+    by_column = None if needed is None else yard.needed_by_column(_retentions(yard, needed))
     options = _options(asked, yard, chosen)
     return Work(asked, ledger, structure_id, structure, charge, warmth, curves, yard, needed, by_column, chosen, options)
 
@@ -88,6 +88,12 @@ def _yard_of(asked: Any, ledger: Ledger, curves: Curves) -> Yard:
     lay = curves.columns.laid
     retention = None if asked.retention is None else round(asked.retention)
     return Yard(curves, turn_round, asked.gas_demand, lay(ledger.uncertain("gas_storage_volume")), lay(within), retention)
+
+
+def _retentions(yard: Yard, needed: Plan) -> list[int]:
+    """Retentions at which samples are asked how many digesters they need: the stated one, or those that are told."""
+    own = {needed.retention} if yard.stated_retention is not None else {needed.retention, int(yard.most_gas[0])}
+    return sorted(own)
 
 
 def _chosen(asked: Any, yard: Yard, needed: Plan | None) -> Outcome | None:
