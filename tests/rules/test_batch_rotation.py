@@ -6,6 +6,7 @@ import datetime as dt
 import json
 import math
 from functools import cache
+from itertools import pairwise
 from typing import Any
 
 import numpy as np
@@ -204,7 +205,7 @@ def test_the_chosen_retention_is_nearly_as_sure_as_the_surest() -> None:
 def test_recharging_early_gains_gas_per_day_and_loses_gas_per_feed() -> None:
     rows = asked()["other_retentions"]
     assert len(rows) == 5
-    for early, late in zip(rows, rows[1:], strict=False):
+    for early, late in pairwise(rows):
         assert value(early, "share_of_potential") < value(late, "share_of_potential")
         assert value(early, "gas_per_feed") < value(late, "gas_per_feed")
         assert value(early, "feed_per_year") > value(late, "feed_per_year")

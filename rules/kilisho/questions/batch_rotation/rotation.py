@@ -25,8 +25,9 @@ from kilisho.questions.digestion import ends_of, samples_of
 from kilisho.ranges import Array
 
 STATED, GAS_PER_DAY, GAS_PER_FEED = "stated", "gas_per_day", "gas_per_feed"
-# The second and third year stand for all that follow: by then every digester has been recharged, and a want that begins in one year ends
-# in the next. LONGEST_RETENTION and the turn-round are shorter than the first year.
+# The second and third year are looked at: by then every digester is in its turn (the longest cycle is shorter than the first year), and a
+# want that begins in one year ends in the next. Where the cycle does not divide the year, later years meet the seasons a little
+# differently.
 FIRST_DAY, DAYS = YEAR, 2 * YEAR
 # A rotation whose mean year falls this far short of the demand is not tried: charges meet the seasons a little differently.
 WORTH_TRYING = 0.9
