@@ -17,8 +17,10 @@ from tests.rules.conftest import Json, answer_or_refusal, ask, assert_sound, ass
 
 from kilisho.farm import Ledger, Shelf
 from kilisho.faults import RefusedError
+from kilisho.formulas.gas import normal_factor
 from kilisho.formulas.gas_storage import run_store
 from kilisho.formulas.rotation import YEAR, Timetable, supply_of
+from kilisho.process import Conditions, History, feedstock, simulate
 from kilisho.questions.batch_rotation.limits import LONGEST_RETENTION, MOST_DIGESTERS
 from kilisho.questions.batch_rotation.request import EXAMPLE, BatchRotationRequest
 from kilisho.questions.batch_rotation.work import Work, work_out
@@ -648,3 +650,59 @@ def test_anything_that_may_be_asked_is_answered(
     answer = answer_or_refusal(NAME, body)
     assert answer is not None
     assert answer["recharge_dates"] or "digesters" not in answer
+
+
+# Runs
+
+
+@pytest.mark.parametrize("side_by_side", [1, 5, 20])
+def test_it_does_not_matter_how_many_starts_share_a_run(monkeypatch: pytest.MonkeyPatch, side_by_side: int) -> None:
+    usual = worked(climate=SEASONS, starter_slurry=500)
+    monkeypatch.setattr("kilisho.questions.batch_rotation.curves.SIDE_BY_SIDE", side_by_side)
+    body = json.dumps(like(TANK, climate=SEASONS, starter_slurry=500))
+    other = work_out(BatchRotationRequest.model_validate_json(body, context=questions()[NAME].ids), Ledger(Shelf(base().data)))
+    assert other.curves.usable == pytest.approx(usual.curves.usable, abs=1e-9)
+    assert other.curves.first.gas == pytest.approx(usual.curves.first.gas, abs=1e-9)
+    assert other.chosen is not None
+    assert usual.chosen is not None
+    assert other.chosen.plan == usual.chosen.plan
+
+
+def test_a_charge_is_the_process_model_run_by_itself() -> None:
+    """The typical column against a run of one farm with the same charge: nothing is lost between the columns."""
+    work = worked(starter_share=0, starter_slurry=None)
+    parameters = Shelf(base().data).process
+    one = work.charge.fed[0]
+    entry, values = one.entry, one.values
+    per_volatile = 1 / values["volatile_solids_share"]
+    dung = feedstock(
+        biogas_yield=values["biogas_yield"],
+        degradation_rate=values["degradation_rate"],
+        methane_share=values["methane_share"],
+        nitrogen=values["nitrogen_share"] * per_volatile,
+        ammonium_share=values["ammonium_share"],
+        potassium=(entry.potassium.typical if entry.potassium else 0.0) * per_volatile,
+        starts_unaided=entry.starts_unaided,
+        of_dung=True,
+        parameters=parameters,
+        quick_share=entry.quick_share.typical if entry.quick_share else 0.0,
+    )
+    solids, slurry = np.zeros((LONGEST_RETENTION, 1, 1)), np.zeros((LONGEST_RETENTION, 1))
+    solids[0] = one.mass * values["total_solids"] * values["volatile_solids_share"]
+    slurry[0] = work.charge.slurry.value
+    run = simulate(History(dung, solids, slurry), Conditions(work.charge.slurry.value, 26.0), parameters)
+    told = work.curves.told.gas[:, 0] * normal_factor(25.0, 101325.0)
+    assert told == pytest.approx(run.biogas_normal[:, 0], rel=1e-6, abs=1e-9)
+
+
+def test_high_places_take_the_same_gas_in_more_room() -> None:
+    low, high = (value(asked(climate={"digester_temperature": 26, "altitude": h}, retention=50), "gas_of_charge") for h in (0, 2500))
+    assert 1.3 < high / low < 1.4
+
+
+def test_a_smaller_gas_space_burns_sooner() -> None:
+    full, roomy = (
+        asked(digester={"structure": "batch_tank", "total_volume": total, "working_volume": 6}, retention=50) for total in (6.5, 12)
+    )
+    assert value(full, "later_burnable_gas_day") < value(roomy, "later_burnable_gas_day")
+    assert value(full, "vented_of_charge") < value(roomy, "vented_of_charge")

@@ -20,7 +20,7 @@ Days: TypeAlias = npt.NDArray[np.intp]
 
 YEAR = 365
 _ROUNDING = 1e-9
-_HALVINGS = 30
+_HALVINGS = 20
 
 
 class Timetable(NamedTuple):
@@ -106,8 +106,12 @@ def keeps_up(supply: Array, demand: Numeric, storage: Numeric) -> npt.NDArray[np
 
 
 def even_supply(supply: Array, storage: Numeric, within_day_share: Numeric) -> Array:
-    """Greatest demand, the same every day, that ``supply``, (days, columns), and a store keep up with [m3/d], (columns,); by halving."""
-    low, high = np.zeros(supply.shape[1]), supply.mean(axis=0)
+    """Greatest demand, the same every day, that ``supply``, (days, columns), and a store keep up with [m3/d], (columns,).
+
+    By halving between the least day's gas, which needs no store, and the mean, to a millionth of their difference.
+    """
+    low: Array = supply.min(axis=0)
+    high: Array = supply.mean(axis=0)
     for _ in range(_HALVINGS):
         middle = 0.5 * (low + high)
         met = keeps_up(supply, middle, spare_storage(storage, within_day_share, middle))

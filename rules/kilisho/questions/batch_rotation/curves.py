@@ -30,8 +30,8 @@ from kilisho.ranges import Array, Uncertain
 # Starts through the year where its seasons are known; between them gas is taken along straight lines, which misses a day by up to about
 # two hundredths of the greatest gas (the tests hold it).
 STARTS = 12
-# Starts that share a run: all at once would be quicker by a quarter, and take 170 MB more.
-SIDE_BY_SIDE = 3
+# Starts that share a run: all at once would be quicker by a third, and take nearly 200 MB more.
+SIDE_BY_SIDE = 2
 # Where the process model ends; slurry that freezes gives next to nothing there, and gas of hotter slurry is not counted on.
 COLDEST, WARMEST = 0.0, 45.0
 # Of the slurry: the least gas space, where a digester is filled to the brim.

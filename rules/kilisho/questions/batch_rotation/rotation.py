@@ -156,9 +156,11 @@ class Plan:
 
 @dataclass(frozen=True, slots=True)
 class Outcome:
-    """What a rotation gives in the second and third year, each (columns,): gas a day, its least and greatest day [m3/d]; the storage that
-    carries gas from day to day [m3], NaN where no storage is enough; the greatest even supply [m3/d]; days a year with less than is
-    asked for, and gas that is left over [m3/d].
+    """What a rotation gives in the second and third year, each (columns,).
+
+    Gas a day, its least and its greatest day [m3/d]; the storage that carries gas from day to day [m3], NaN where no storage is enough; the
+    greatest even supply [m3/d]; whether the demand is met on every day; days a year on which it is not; gas that is left over [m3/d].
+    Where no demand is stated it is the mean of the gas.
     """
 
     plan: Plan
@@ -167,6 +169,7 @@ class Outcome:
     greatest: Array
     storage: Array
     even: Array
+    met: npt.NDArray[np.bool_]
     short_days: Array
     left_over: Array
 
@@ -182,7 +185,8 @@ def outcome_of(yard: Yard, plan: Plan) -> Outcome:
     spare = spare_storage(store, yard.within_day, asked)
     run = run_store(supply, np.broadcast_to(asked, supply.shape), spare, np.where(enough, spare, 0.0))
     short = (run.unmet > NOTICED * np.asarray(asked)).sum(axis=0) * YEAR / DAYS
-    return Outcome(plan, gas, supply.min(axis=0), supply.max(axis=0), between, even, short, run.vented.mean(axis=0))
+    met = keeps_up(supply, asked, spare)
+    return Outcome(plan, gas, supply.min(axis=0), supply.max(axis=0), between, even, met, short, run.vented.mean(axis=0))
 
 
 def open_ends(columns: Array, most: float) -> tuple[float, float | None, float | None]:

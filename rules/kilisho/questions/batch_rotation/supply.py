@@ -54,7 +54,7 @@ def _against_demand(work: Work, chosen: Outcome) -> Answer:
         return {}
     within = yard.within_day * demand
     between, available = chosen.storage, chosen.plan.digesters * yard.storage
-    met = np.mean(samples_of(chosen.even) >= demand * (1 - 1e-6))
+    met = samples_of(chosen.met.astype(float)).mean()
     return {
         "gas_demand": in_cubic_metres_per_day(demand),
         "demand_met": in_whole_percent(float(met)),
