@@ -315,7 +315,8 @@ def test_each_sample_is_counted() -> None:
 
 
 def test_samples_that_never_start_leave_the_number_without_a_high_end() -> None:
-    answer = asked(starter_share=0)
+    """Fresh dung without starter sours in some samples when it is warm."""
+    answer = asked(starter_share=0, climate={"digester_temperature": 37})
     assert 50 < value(answer, "starts") < 95
     assert "high" not in answer["digesters_needed"]
     assert "high" not in answer["first_burnable_gas_day"]
@@ -326,6 +327,8 @@ def test_samples_that_never_start_leave_the_number_without_a_high_end() -> None:
 def test_starter_makes_a_start_sure() -> None:
     assert value(asked(), "starts") == 100
     assert "charge_surely_starts" not in findings(asked())
+    warm = {"digester_temperature": 37}
+    assert value(asked(climate=warm), "starts") > value(asked(climate=warm, starter_share=0), "starts")
     assert value(asked(), "later_burnable_gas_day") < value(asked(starter_share=0), "later_burnable_gas_day")
 
 
@@ -562,6 +565,12 @@ def test_bad_requests_are_refused_where_they_are_bad(changes: Json, faults: dict
 def test_temperatures_out_of_the_usual_are_warned_of() -> None:
     hot, cold = (findings(asked(climate={"digester_temperature": t})) for t in (65, 8))
     assert hot["temperature_most"] == cold["temperature_least"] == "fail"
+
+
+def test_frost_is_unknown_until_the_seasons_are_stated() -> None:
+    mean, frosty = (findings(asked(climate={"mean_air_temperature": 12, **more})) for more in ({}, {"yearly_swing": 24}))
+    assert mean["frost"] == mean["slurry_freezes"] == "unknown"
+    assert frosty["frost"] == frosty["slurry_freezes"] == "fail"
 
 
 def test_several_faults_come_at_once() -> None:

@@ -12,13 +12,23 @@ from kilisho.questions.gas import CONDITIONS, gas_of
 
 def season_facts(fed: Sequence[Fed], warmth: Warmth, ledger: Ledger) -> dict[str, float]:
     """Facts of the season that checks read; what does not follow from stated values is left out, and so is unknown."""
+    facts = temperature_facts(warmth)
+    if warmth.ground is None or not warmth.season_known:
+        return facts
+    usual, cold = (
+        _gas_at(warmth.ground.air + warmth.ground.offset, fed, ledger),
+        _gas_at(facts["coldest_slurry_temperature"], fed, ledger),
+    )
+    return {**facts, **({"cold_season_gas_share": cold / usual} if usual else {})}
+
+
+def temperature_facts(warmth: Warmth) -> dict[str, float]:
+    """The coldest month's air, and the slurry's coldest and warmest month [Cel], as far as they follow from stated values."""
     air = {} if warmth.coldest_air is None else {"coldest_month_air_temperature": warmth.coldest_air}
     if warmth.ground is None or not warmth.season_known:
         return air
     mean, amplitude = warmth.ground.air + warmth.ground.offset, warmth.ground.amplitude
-    slurry = {"coldest_slurry_temperature": mean - amplitude, "warmest_slurry_temperature": mean + amplitude}
-    usual, cold = (_gas_at(temperature, fed, ledger) for temperature in (mean, mean - amplitude))
-    return {**air, **slurry, **({"cold_season_gas_share": cold / usual} if usual else {})}
+    return {**air, "coldest_slurry_temperature": mean - amplitude, "warmest_slurry_temperature": mean + amplitude}
 
 
 def _gas_at(temperature: float, fed: Sequence[Fed], ledger: Ledger) -> float:

@@ -9,6 +9,7 @@ import numpy as np
 from kilisho.questions.batch_rotation.work import Work
 from kilisho.questions.digestion import samples_of
 from kilisho.questions.feeding import feed_facts
+from kilisho.questions.seasons import temperature_facts
 from kilisho.questions.stated_facts import all_facts, values_by_id
 
 
@@ -17,6 +18,7 @@ def facts_of(work: Work) -> dict[str, Any]:
     values = work.ledger.values
     facts = {
         **feed_facts(work.charge.fed),
+        **temperature_facts(work.warmth),
         "structure_kind": work.structure_id,
         "total_volume": values["total_volume"],
         "slurry_total_solids": values["slurry_total_solids"],
