@@ -30,7 +30,15 @@ class Inspector:
         self._parted: dict[frozenset[str], Parted] = {}
         self._unknown: dict[tuple[str, tuple[str, ...]], dict[str, Any]] = {}
         self._cautions = {name: _caution(name, entry) for name, entry in data.cautions.items()}
+        self._others: dict[str, Inspector] = {operation: self}
         self._always = [self._cautions[name] for name, entry in data.cautions.items() if operation in entry.shown_in]
+
+    def of(self, operation: str) -> Inspector:
+        """The inspector of another operation over the same rulebook."""
+        found = self._others.get(operation)
+        if found is None:
+            found = self._others[operation] = Inspector(self.data, operation)
+        return found
 
     def inspect(self, facts: Mapping[str, Any]) -> list[Finding]:
         """Run every check of the operation: those that failed first, then those that cannot be answered, then those that passed."""

@@ -62,9 +62,12 @@ class SafetyAnswer(Common):
 
 
 def _answer(asked: Any, ledger: Ledger, inspector: Inspector, explain: bool) -> Answer:
-    stated = _stated(asked)
-    facts = all_facts(inspector.data, {}, stated)
-    findings = inspector.inspect(facts)
+    return {**verdict_of(stated_in(asked), inspector), **({"derivation": ledger.trace()} if explain else {})}
+
+
+def verdict_of(stated: dict[str, Any], inspector: Inspector) -> Answer:
+    """The verdict on facts by id, with every check that applies and the cautions."""
+    findings = inspector.inspect(all_facts(inspector.data, {}, stated))
     verdict = overall(findings)
     kind = inspector.data.structures.get(str(stated.get("structure_kind")))
     return {
@@ -76,11 +79,10 @@ def _answer(asked: Any, ledger: Ledger, inspector: Inspector, explain: bool) -> 
         "statement": NEXT,
         "findings": inspector.shown(findings, passes=True),
         "cautions": inspector.cautions(kind.cautions if kind else ()),
-        **({"derivation": ledger.trace()} if explain else {}),
     }
 
 
-def _stated(asked: Any) -> dict[str, Any]:
+def stated_in(asked: Any) -> dict[str, Any]:
     """All stated facts; the same fact stated twice must agree."""
     facts = values_by_id(asked.facts)
     faults = []
