@@ -34,7 +34,11 @@ SUBSTRATE_QUANTITIES = {
     "settling_share": "settling_share",
 }
 # Fields of other entries that go by another name in the graph and in answers.
-QUANTITIES = {"substrates": SUBSTRATE_QUANTITIES, "structures": {"depth": "soil_depth"}}
+QUANTITIES = {
+    "substrates": SUBSTRATE_QUANTITIES,
+    "structures": {"depth": "soil_depth"},
+    "fuels": {"heating_value": "fuel_heating_value", "stove_efficiency": "fuel_stove_efficiency", "density": "fuel_density"},
+}
 TWELVE_DIGITS = 12
 MOST_TO_MEASURE = 3
 
@@ -194,7 +198,8 @@ class Shelf:
     def ids(self) -> dict[str, tuple[str, ...]]:
         """Ids by section, for reading requests."""
         sections = {
-            name: tuple(getattr(self.data, name)) for name in ("substrates", "animals", "structures", "appliances", "facts", "checks")
+            name: tuple(getattr(self.data, name))
+            for name in ("substrates", "animals", "structures", "appliances", "fuels", "facts", "checks")
         }
         return {**sections, "covers": tuple(self.data.practice.covers)}
 
