@@ -64,7 +64,16 @@ FIGURES = {
     "water_density": "density",
 }
 DIVISORS = frozenset(
-    {"catch_up_share", "cooking_hours", "dung_per_plant_volume", "mixing_rate", "sludge_density", "soil_diffusivity", "walking_speed", "water_density"}
+    {
+        "catch_up_share",
+        "cooking_hours",
+        "dung_per_plant_volume",
+        "mixing_rate",
+        "sludge_density",
+        "soil_diffusivity",
+        "walking_speed",
+        "water_density",
+    }
 )
 # The rest of the whole is divided by.
 LESS_THAN_WHOLE = frozenset({"leak_share"})

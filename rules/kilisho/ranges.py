@@ -77,6 +77,18 @@ def about(value: float, samples: Numeric) -> tuple[float, ...]:
     return (value, low, high) if NOISE * abs(value) < high - low < math.inf else (value,)
 
 
+def about_each(values: Array, samples: Array) -> list[tuple[float, ...]]:
+    """``about`` for a column of values [n] with their samples [n, SAMPLES]; without samples every value is certain."""
+    if samples.ndim == 1:
+        return [(value,) for value in values.tolist()]
+    ordered = np.sort(samples, axis=1)
+    ends = np.minimum(ordered[:, _LOW], values), np.maximum(ordered[:, _HIGH], values)
+    spread = ends[1] - ends[0]
+    wide = (spread > NOISE * np.abs(values)) & (spread < math.inf)
+    rows = zip(values.tolist(), *(end.tolist() for end in ends), wide.tolist(), strict=True)
+    return [(value, low, high) if ranged else (value,) for value, low, high, ranged in rows]
+
+
 @dataclass(frozen=True, slots=True)
 class Uncertain:
     """A value with its samples; the samples are the value itself where it is certain."""

@@ -148,7 +148,11 @@ _TABLE: dict[str, list[tuple[str, float, str] | tuple[str, float, str, float]]] 
     "speed": [("m/s", 1.0, "meter / second"), ("km/h", 1 / 3.6, "kilometer / hour")],
     "hours_per_day": [("h/d", 1.0, "hour / day"), ("h", 1.0, "hour / day"), ("min/d", 1 / 60, "minute / day")],
     "gas_use_rate": [("m3/h", 1.0, "meter**3 / hour"), ("L/h", _LITRE, "liter / hour")],
-    "heat_per_day": [("MJ/d", 1.0, "megajoule / day"), ("kW.h/d", 3.6, "kilowatt_hour / day"), ("kW.h/a", 3.6 / _YEAR, "kilowatt_hour / year")],
+    "heat_per_day": [
+        ("MJ/d", 1.0, "megajoule / day"),
+        ("kW.h/d", 3.6, "kilowatt_hour / day"),
+        ("kW.h/a", 3.6 / _YEAR, "kilowatt_hour / year"),
+    ],
     "heat_per_volume": [("MJ/m3", 1.0, "megajoule / meter**3"), ("kW.h/m3", 3.6, "kilowatt_hour / meter**3")],
     "heat_per_mass": [("MJ/kg", 1.0, "megajoule / kilogram"), ("kW.h/kg", 3.6, "kilowatt_hour / kilogram")],
     "emission_factor": [
