@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from typing import Any
 
@@ -11,11 +11,9 @@ import numpy as np
 from kilisho.farm import Ledger
 from kilisho.faults import Fault
 from kilisho.formulas.gas_storage import Interval, clock_of, volumes_between
-from kilisho.questions.appliances import burning, faults_of_appliances, hours_of_use, rate_of
+from kilisho.questions.appliances import clock_intervals, faults_of_appliances, hours_of_use, rate_of
 from kilisho.questions.gas_state import at_the_place
-from kilisho.ranges import Numeric, Uncertain, certain
-
-Intervals = tuple[Interval, ...]
+from kilisho.ranges import Numeric, Uncertain, certain, columns, split, sum_of
 
 
 @dataclass(frozen=True, slots=True)
@@ -35,11 +33,14 @@ class Use:
 
 @dataclass(frozen=True, slots=True)
 class Demand:
-    """Gas wanted a day [m3/d], by appliance where stated so, and by the clock (typical, samples) where all hours are stated."""
+    """Gas wanted a day [m3/d], by appliance where stated so, and by the clock where all hours are stated.
+
+    The rates of ``clock`` are columns: the typical one and after it the samples.
+    """
 
     per_day: Uncertain
     uses: tuple[Use, ...] = ()
-    clock: tuple[Intervals, Intervals] | None = None
+    clock: tuple[Interval, ...] | None = None
 
 
 def demand_of(asked: Any, ledger: Ledger) -> Demand | None:
@@ -54,27 +55,23 @@ def demand_of(asked: Any, ledger: Ledger) -> Demand | None:
 
 def _of_appliances(appliances: Any, ledger: Ledger) -> Demand:
     uses = tuple(Use(use.appliance, use.count, rate_of(use, ledger), hours_of_use(use, ledger)) for use in appliances)
-    total = certain(0.0)
-    for use in uses:
-        total = total.plus(use.per_day)
-    return Demand(total, uses, burning(appliances, ledger) if all(use.use for use in appliances) else None)
+    by_clock = all(use.use for use in appliances)
+    clock = tuple(one for use, found in zip(appliances, uses, strict=True) for one in clock_intervals(use, columns(found.rate)))
+    return Demand(sum_of(use.per_day for use in uses), uses, clock if by_clock else None)
 
 
 def busiest_flow(demand: Demand | None, supply: float | None, ledger: Ledger) -> tuple[Uncertain, str]:
     """Greatest flow [m3/h], and what it rests on: the clock, all appliances at once, or the usual hours of cooking."""
     if demand is not None and demand.clock is not None:
-        return Uncertain(float(_peak(demand.clock[0])), _peak(demand.clock[1])), "the busiest of the stated hours"
+        return split(_peak(demand.clock)), "the busiest of the stated hours"
     if demand is not None and demand.uses:
-        total = certain(0.0)
-        for use in demand.uses:
-            total = total.plus(use.rate)
-        return total, "all appliances at once"
+        return sum_of(use.rate for use in demand.uses), "all appliances at once"
     hours = ledger.figure("figures", "cooking_hours", "cooking_hours")
     gas = demand.per_day if demand is not None else certain(supply or 0.0)
     return Uncertain(gas.value / hours.value, gas.samples / hours.samples), "a day's gas within the usual hours of cooking"
 
 
-def _peak(intervals: Intervals) -> Numeric:
+def _peak(intervals: Sequence[Interval]) -> Numeric:
     clock = clock_of(*intervals)
     peak: Numeric = (volumes_between(clock, intervals).T / np.diff(clock)).T.max(axis=0)
     return peak

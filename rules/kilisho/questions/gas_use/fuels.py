@@ -5,8 +5,6 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Any
 
-import numpy as np
-
 from kilisho.farm import GRAPH, Ledger
 from kilisho.formulas.arrays import most
 from kilisho.questions.answers import (
@@ -20,7 +18,7 @@ from kilisho.questions.answers import (
     in_percent,
     known,
 )
-from kilisho.ranges import Uncertain, certain
+from kilisho.ranges import Numeric, Uncertain, applied, certain, sum_of
 from kilisho.rulebook import Fuel
 
 LEFT_OUT = (
@@ -61,12 +59,7 @@ class Climate:
     @property
     def avoided(self) -> Uncertain | None:
         """Carbon dioxide of all stated fuels; None where none was stated."""
-        if not self.together:
-            return None
-        total = certain(0.0)
-        for fuel in self.fuels:
-            total = total.plus(fuel.avoided)
-        return total
+        return sum_of(fuel.avoided for fuel in self.fuels) if self.together else None
 
     def net(self, avoided: Uncertain) -> Uncertain:
         """What is won [kg/d]; below nothing where the losses undo it."""
@@ -171,15 +164,9 @@ def _breakeven(avoided: Uncertain, ledger: Ledger) -> Answer | None:
     if not ledger.values["gas_burnt_per_day"] + ledger.values["gas_vented_per_day"]:
         return None
     names = ("methane_in_gas", "warming_potential", "gas_vented_per_day", "gas_burnt_per_day")
-    parts = [ledger.uncertain(name) for name in names]
-    return in_percent(
-        *Uncertain(
-            float(_leak_that_undoes(avoided.value, *(part.value for part in parts))),
-            _leak_that_undoes(avoided.samples, *(part.samples for part in parts)),
-        ).told
-    )
+    return in_percent(*applied(_leak_that_undoes, avoided, *(ledger.uncertain(name) for name in names)).told)
 
 
-def _leak_that_undoes(avoided: Any, methane: Any, potential: Any, vented: Any, burnt: Any) -> Any:
+def _leak_that_undoes(avoided: Numeric, methane: Numeric, potential: Numeric, vented: Numeric, burnt: Numeric) -> Numeric:
     over_metered = most(avoided / potential / methane - vented, 0.0) / (burnt + vented)
-    return np.asarray(over_metered / (1.0 + over_metered))[()]
+    return over_metered / (1.0 + over_metered)

@@ -8,10 +8,10 @@ from dataclasses import dataclass
 import numpy as np
 
 from kilisho.farm import Ledger
-from kilisho.formulas.gas_storage import Array, DayRun, run_day, steady, storage_needed
+from kilisho.formulas.gas_storage import DayRun, run_day, steady, storage_needed
 from kilisho.questions.answers import Answer, in_cubic_metres, in_cubic_metres_per_day, in_hours
 from kilisho.questions.gas_use.demand import Demand
-from kilisho.ranges import Uncertain, about_each, certain
+from kilisho.ranges import Uncertain, about_each, certain, columns, split
 
 HOURS = 24
 BY_HOURS, BY_SHARE = "hours_of_use", "share_of_a_day_s_gas"
@@ -20,30 +20,20 @@ NO_TIME = 1.0 / 3600.0
 
 @dataclass(frozen=True, slots=True)
 class Day:
-    """A day that repeats itself, typical and with the samples of the rates, over a store [m3]."""
+    """A day that repeats itself, over a store [m3]; the columns of its run are the typical rates and after them the samples."""
 
     supply: float
     storage: float
-    typical: DayRun
-    samples: DayRun
+    run: DayRun
 
     def total(self, name: str) -> Uncertain:
         """``demand``, ``unmet`` or ``vented`` of the day [m3]."""
-        return Uncertain(*(_plain(getattr(run.store, name).sum(axis=0)) for run in (self.typical, self.samples)))
+        return split(getattr(self.run.store, name).sum(axis=0))
 
     @property
     def without_gas(self) -> Uncertain:
         """Hours [h] in which less gas comes than is wanted."""
-        return Uncertain(*(_plain(run.short_hours.sum(axis=0)) for run in (self.typical, self.samples)))
-
-    @property
-    def covered(self) -> Uncertain:
-        """Part of the wanted gas that is there when it is wanted [1]."""
-        return Uncertain(*(_plain(np.asarray(run.store.covered)) for run in (self.typical, self.samples)))
-
-
-def _plain(number: Array) -> float | Array:
-    return number if number.ndim else float(number)
+        return split(self.run.short_hours.sum(axis=0))
 
 
 def take_storage_needed(demand: Demand, supply: float | None, ledger: Ledger) -> str:
@@ -56,8 +46,7 @@ def take_storage_needed(demand: Demand, supply: float | None, ledger: Ledger) ->
         share = ledger.figure("figures", "gas_storage_of_daily_gas", "gas_storage_of_daily_gas")
         needed = gas.by(share)
     else:
-        typical, samples = demand.clock
-        needed = Uncertain(float(storage_needed(steady(gas.value), typical)), storage_needed(steady(gas.samples), samples))
+        needed = split(storage_needed(steady(columns(gas)), demand.clock))
     ledger.put(gas_storage_needed=needed.value)
     ledger.sample(gas_storage_needed=needed.samples)
     return BY_SHARE if demand.clock is None else BY_HOURS
@@ -75,15 +64,14 @@ def day_of(demand: Demand, supply: float | None, storage: float) -> Day | None:
     """The day's run; None where the hours of use or the gas are not stated."""
     if demand.clock is None or supply is None:
         return None
-    gas, cuts = steady(supply), range(HOURS + 1)
-    return Day(supply, storage, *(run_day(gas, side, storage, cuts) for side in demand.clock))
+    return Day(supply, storage, run_day(steady(supply), demand.clock, storage, range(HOURS + 1)))
 
 
 def told_day(day: Day) -> Answer:
     """When the gas runs out, what is missing, and the 24 hours."""
     return {
         "hours_without_gas": in_hours(*day.without_gas.told),
-        "without_gas": list(_without_gas(day.typical)),
+        "without_gas": list(_without_gas(day.run)),
         "unmet_per_day": in_cubic_metres_per_day(*day.total("unmet").told),
         "cover_by_hour": _rows(day),
     }
@@ -92,7 +80,8 @@ def told_day(day: Day) -> Answer:
 def _without_gas(run: DayRun) -> Iterator[Answer]:
     """Spells with less gas than is wanted, from the first after midnight; one that lasts over midnight is told once."""
     spells: list[list[float]] = []
-    for end, short in zip(run.clock[1:].tolist(), run.short_hours.tolist(), strict=True):
+    typical = run.short_hours.reshape(len(run.short_hours), -1)[:, 0]
+    for end, short in zip(run.clock[1:].tolist(), typical.tolist(), strict=True):
         if short > NO_TIME and spells and abs(end - short - spells[-1][1]) < NO_TIME:
             spells[-1][1] = end
         elif short > NO_TIME:
@@ -109,7 +98,7 @@ def _clock(hours: float) -> str:
 
 def _rows(day: Day) -> list[Answer]:
     """Supply, demand, unmet and vented gas of each hour, and what is stored at its end [m3]."""
-    columns = {name: _by_hour(day, name) for name in ("demand", "unmet", "vented")} | {"stored": _stored(day)}
+    told = {name: _by_hour(day, name) for name in ("demand", "unmet", "vented")} | {"stored": _stored(day)}
     supply = in_cubic_metres(day.supply / HOURS)
     return [
         {
@@ -117,22 +106,18 @@ def _rows(day: Day) -> list[Answer]:
             "from": _clock(hour),
             "to": _clock(hour + 1),
             "supply": supply,
-            **{name: in_cubic_metres(*column[hour]) for name, column in columns.items()},
+            **{name: in_cubic_metres(*column[hour]) for name, column in told.items()},
         }
         for hour in range(HOURS)
     ]
 
 
 def _by_hour(day: Day, name: str) -> list[tuple[float, ...]]:
-    return about_each(*(_summed(run.clock, getattr(run.store, name)) for run in (day.typical, day.samples)))
-
-
-def _summed(clock: Array, steps: Array) -> Array:
-    """Volumes of the steps of a clock, summed by hour."""
-    bounds = np.searchsorted(clock, np.arange(HOURS))
-    found: Array = np.add.reduceat(steps, bounds, axis=0)
-    return found
+    """Volumes of the run's steps, summed by hour."""
+    bounds = np.searchsorted(day.run.clock, np.arange(HOURS))
+    return about_each(np.add.reduceat(getattr(day.run.store, name), bounds, axis=0))
 
 
 def _stored(day: Day) -> list[tuple[float, ...]]:
-    return about_each(*(run.store.level[np.searchsorted(run.clock, np.arange(1, HOURS + 1))] for run in (day.typical, day.samples)))
+    """Level at the end of each hour."""
+    return about_each(day.run.store.level[np.searchsorted(day.run.clock, np.arange(1, HOURS + 1))])

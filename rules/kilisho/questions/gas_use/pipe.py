@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import partial
 from typing import Any
 
 from kilisho.farm import Ledger
@@ -19,7 +20,7 @@ from kilisho.questions.answers import (
     in_pascals,
     known,
 )
-from kilisho.ranges import Numeric, Uncertain, certain
+from kilisho.ranges import Uncertain, applied, certain
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,17 +39,11 @@ class Line:
         """Straight pipe [m] that loses as much as the pipe with its fittings."""
         if self.asked.fittings is None:
             return self.fittings.plus(certain(1.0)).times(self.asked.length)
-        return Uncertain(
-            *(self._with_fittings(*side) for side in ((self.fittings.value, bore.value), (self.fittings.samples, bore.samples)))
-        )
-
-    def _with_fittings(self, diameters: Numeric, bore: Numeric) -> Any:
-        return length_with_fittings(self.asked.length, float(self.asked.fittings), diameters, bore)
+        return applied(partial(length_with_fittings, self.asked.length, float(self.asked.fittings)), self.fittings, bore)
 
     def drop(self, bore: Uncertain) -> Uncertain:
         """Pressure [Pa] that a pipe of inner diameter [m] loses."""
-        parts = (self.flow, self.length(bore), bore, self.roughness, self.density, self.viscosity)
-        return Uncertain(float(pressure_drop(*(part.value for part in parts))), pressure_drop(*(part.samples for part in parts)))
+        return applied(pressure_drop, self.flow, self.length(bore), bore, self.roughness, self.density, self.viscosity)
 
 
 @dataclass(frozen=True, slots=True)
@@ -89,11 +84,8 @@ def line_of(asked: Any, flow: Uncertain, flow_is: str, ledger: Ledger) -> Line:
     material = asked.material or ledger.choose("pipe_material", "galvanised_steel", "Nobody stated it; it is the rougher one.")
     name = "fittings_of_length" if asked.fittings is None else "fitting_in_diameters"
     roughness = ledger.figure("figures", f"pipe_roughness_{material}", f"pipe_roughness_{material}")
-    methane, pressure = ledger.uncertain("methane_share"), ledger.values["gas_pressure"]
-    density, viscosity = (
-        Uncertain(*(found(share, REFERENCE_TEMPERATURE, pressure) for share in (methane.value, methane.samples)))
-        for found in (moist_biogas_density, moist_biogas_viscosity)
-    )
+    methane, state = ledger.uncertain("methane_share"), {"temperature": REFERENCE_TEMPERATURE, "pressure": ledger.values["gas_pressure"]}
+    density, viscosity = (applied(partial(found, **state), methane) for found in (moist_biogas_density, moist_biogas_viscosity))
     return Line(asked, flow, flow_is, density, viscosity, roughness, ledger.figure("figures", name, name))
 
 

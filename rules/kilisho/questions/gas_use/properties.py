@@ -25,7 +25,7 @@ from kilisho.questions.answers import (
     in_number,
     in_percent,
 )
-from kilisho.ranges import Uncertain
+from kilisho.ranges import Uncertain, applied
 
 
 def take_methane_share(stated: float | None, ledger: Ledger) -> None:
@@ -43,7 +43,7 @@ def told_gas(volume: Uncertain, ledger: Ledger) -> Answer:
     heat = volume.by(ledger.uncertain("lower_heating_value")).told
 
     def of(formula: Callable[[Any], Any]) -> tuple[float, ...]:
-        return Uncertain(float(formula(methane.value)), formula(methane.samples)).told
+        return applied(formula, methane).told
 
     return {
         "methane_share": in_percent(*methane.told),

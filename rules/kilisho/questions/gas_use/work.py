@@ -114,8 +114,8 @@ def _balance_facts(work: Work) -> dict[str, Any]:
     facts: dict[str, Any] = {}
     if work.demand is not None and work.supply is not None and work.demand.per_day.value > 0:
         facts["gas_sufficiency"] = plain(work.supply / work.demand.per_day.value)
-    if work.day is not None:
-        facts["gas_use_covered"] = plain(work.day.covered.value)
+    if work.day is not None and work.demand is not None and work.demand.per_day.value > 0:
+        facts["gas_use_covered"] = plain(work.ledger.values["gas_burnt_per_day"] / work.demand.per_day.value)
     if work.demand is not None and work.supply:
         facts["gas_vented_share"] = plain(work.ledger.values["gas_vented_per_day"] / work.supply)
     return facts
