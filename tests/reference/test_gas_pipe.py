@@ -42,7 +42,8 @@ def test_friction_factor(reynolds: float, relative: float) -> None:
     check(f"friction factor, Reynolds {reynolds:g}, roughness {relative:g}", ours, expected, tolerance, "1", FLUIDS)
 
 
-def by_fluids(flow: float, length: float, bore: float, roughness: float, density: float, viscosity: float) -> float:
+def by_fluids(flow: float, length: float, bore: float, roughness: float) -> float:
+    density, viscosity = 1.10, 1.33e-5
     velocity = flow / 3600 / (math.pi / 4 * bore**2)
     reynolds = fluids.Reynolds(V=velocity, D=bore, rho=density, mu=viscosity)
     losses = fluids.K_from_f(fluids.friction_factor(reynolds, roughness / bore), length, bore)
@@ -63,14 +64,17 @@ def by_fluids(flow: float, length: float, bore: float, roughness: float, density
 def test_drop(flow: float, length: float, bore: float, roughness: float) -> None:
     ours = float(gas_pipe.pressure_drop(flow, length, bore, roughness, 1.10, 1.33e-5))
     tolerance = 0.02 if flow > 2 else 1e-6
-    expected = by_fluids(flow, length, bore, roughness, 1.10, 1.33e-5)
+    expected = by_fluids(flow, length, bore, roughness)
     check(f"drop, {flow:g} m3/h, {length:g} m of {bore * 1000:g} mm", ours, expected, tolerance, "Pa", FLUIDS)
 
 
 @pytest.mark.parametrize(
     ("bore", "flow", "published"),
-    [(15.8, 0.4, 9.4), (15.8, 1, 23.6), (15.8, 2, 137), (20.9, 0.4, 3.1), (20.9, 1, 7.7), (20.9, 2, 34.6)]
-    + [(26.6, 0.4, 1.2), (26.6, 1, 2.9), (26.6, 2, 5.9)],
+    [
+        *((15.8, 0.4, 9.4), (15.8, 1, 23.6), (15.8, 2, 137)),
+        *((20.9, 0.4, 3.1), (20.9, 1, 7.7), (20.9, 2, 34.6)),
+        *((26.6, 0.4, 1.2), (26.6, 1, 2.9), (26.6, 2, 5.9)),
+    ],
 )
 def test_examples_at_true_bores(bore: float, flow: float, published: float) -> None:
     """Turbulent ones were worked with Colebrook, so the last digit and Haaland's 1 % are allowed."""
@@ -122,8 +126,8 @@ def test_at_true_bores_the_handbook_s_table_promises_too_much_loss(bore: float, 
         assert 1.2 < row[place][1] / ours < 15
     note(
         TABLE,
-        "Its columns of 1/2, 3/4 and 1 inch are worked with bores of 10, 15 and 20 mm; real pipe is 15.8, 20.9 and 26.6 mm wide and loses 1.2 "
-        "to 15 times less. It holds for hose of those bores. Not used as the truth for pipe.",
+        "Its columns of 1/2, 3/4 and 1 inch are worked with bores of 10, 15 and 20 mm; real pipe is 15.8, 20.9 and 26.6 mm wide and loses "
+        "1.2 to 15 times less. It holds for hose of those bores. Not used as the truth for pipe.",
     )
 
 
