@@ -26,10 +26,14 @@ def incoherences(data: RulebookData) -> Iterator[tuple[PathInPack, str]]:
 # What the questions read by name; a pack may change these but not take them away or give them another kind.
 FIGURES = {
     "batch_like_interval": "time",
+    "biogas_stove_efficiency": "share",
     "carrying_distance": "length",
     "catch_up_share": "share",
+    "cooking_hours": "number",
     "curing_time": "time",
     "dung_per_plant_volume": "loading",
+    "fitting_in_diameters": "number",
+    "fittings_of_length": "share",
     "gas_per_person": "volume_flow",
     "gas_storage_of_daily_gas": "share",
     "grit_held_in_mixing_tank": "share",
@@ -37,9 +41,13 @@ FIGURES = {
     "handling_time": "walking_time",
     "largest_starter_share": "share",
     "largest_urine_share": "share",
+    "leak_share": "share",
     "least_carbon_to_nitrogen_with_urine": "number",
     "longest_regular_interval": "time",
     "mixing_rate": "work_rate",
+    "pipe_drop_limit": "pressure",
+    "pipe_roughness_galvanised_steel": "length",
+    "pipe_roughness_plastic": "length",
     "sludge_allowance": "share",
     "sludge_density": "density",
     "soil_depth": "length",
@@ -47,15 +55,28 @@ FIGURES = {
     "soil_offset": "temperature_difference",
     "starter_share": "share",
     "unknown_digester_temperature": "temperature",
+    "unknown_methane_share": "share",
     "unknown_slurry_ph": "number",
     "unknown_yearly_swing": "temperature_difference",
     "vent_cycles": "number",
     "walking_speed": "speed",
+    "warming_potential": "number",
     "water_density": "density",
 }
 DIVISORS = frozenset(
-    {"catch_up_share", "dung_per_plant_volume", "mixing_rate", "sludge_density", "soil_diffusivity", "walking_speed", "water_density"}
+    {
+        "catch_up_share",
+        "cooking_hours",
+        "dung_per_plant_volume",
+        "mixing_rate",
+        "sludge_density",
+        "soil_diffusivity",
+        "walking_speed",
+        "water_density",
+    }
 )
+# The rest of the whole is divided by.
+LESS_THAN_WHOLE = frozenset({"leak_share"})
 CURVES = ("design_retention", "feed_step", "first_burnable_gas")
 RATIOS = {
     "hemisphere_with_tank": ("tank_depth_to_dome_radius",),
@@ -73,6 +94,8 @@ def _unreadable(data: RulebookData) -> Iterator[tuple[PathInPack, str]]:
             yield ("practice", "figures", name), f"a figure of kind {kind}; the questions read it"
         elif name in DIVISORS and figure.least <= 0:
             yield ("practice", "figures", name), "more than 0"
+        elif name in LESS_THAN_WHOLE and figure.most >= 1:
+            yield ("practice", "figures", name), "less than 1"
     yield from ((("practice", "curves", name), "this curve; the questions read it") for name in CURVES if name not in data.practice.curves)
     if not data.practice.containers:
         yield ("practice", "containers"), "at least one container"
@@ -125,6 +148,8 @@ def _references(data: RulebookData) -> Iterator[tuple[PathInPack, str, str]]:
         yield ("animals", name, "substrate"), "substrates", animal.substrate
     for name, substrate in data.substrates.items():
         yield from ((("substrates", name, "cautions"), "cautions", caution) for caution in substrate.cautions)
+    for name, appliance in data.appliances.items():
+        yield from ((("appliances", name, "cautions"), "cautions", caution) for caution in appliance.cautions)
     for name, structure in data.structures.items():
         yield from ((("structures", name, "cautions"), "cautions", caution) for caution in structure.cautions)
         yield from ((("structures", name, "confirm_before_filling"), "facts", fact) for fact in structure.confirm_before_filling)

@@ -9,7 +9,7 @@ from typing import Any, cast
 
 import numpy as np
 
-from kilisho.formulas import digester, feed, first_fill
+from kilisho.formulas import digester, feed, first_fill, gas_use
 from kilisho.process import Parameters
 from kilisho.process.start_up import StartUpTable
 from kilisho.quantities import Graph, collect
@@ -18,7 +18,7 @@ from kilisho.rulebook import Curve, Property, RulebookData
 from kilisho.start_up_table import start_up_table_of
 from kilisho.units import from_canonical
 
-GRAPH = Graph.of(collect(feed, digester, first_fill))
+GRAPH = Graph.of(collect(feed, digester, first_fill, gas_use))
 
 # Fields of a pack's substrate and the quantities of the graph that they are.
 SUBSTRATE_QUANTITIES = {
@@ -34,7 +34,11 @@ SUBSTRATE_QUANTITIES = {
     "settling_share": "settling_share",
 }
 # Fields of other entries that go by another name in the graph and in answers.
-QUANTITIES = {"substrates": SUBSTRATE_QUANTITIES, "structures": {"depth": "soil_depth"}}
+QUANTITIES = {
+    "substrates": SUBSTRATE_QUANTITIES,
+    "structures": {"depth": "soil_depth"},
+    "fuels": {"heating_value": "fuel_heating_value", "stove_efficiency": "fuel_stove_efficiency", "density": "fuel_density"},
+}
 TWELVE_DIGITS = 12
 MOST_TO_MEASURE = 3
 
@@ -194,7 +198,8 @@ class Shelf:
     def ids(self) -> dict[str, tuple[str, ...]]:
         """Ids by section, for reading requests."""
         sections = {
-            name: tuple(getattr(self.data, name)) for name in ("substrates", "animals", "structures", "appliances", "facts", "checks")
+            name: tuple(getattr(self.data, name))
+            for name in ("substrates", "animals", "structures", "appliances", "fuels", "facts", "checks")
         }
         return {**sections, "covers": tuple(self.data.practice.covers)}
 

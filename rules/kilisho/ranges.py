@@ -11,6 +11,7 @@ from __future__ import annotations
 
 import hashlib
 import math
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from functools import lru_cache
 
@@ -105,6 +106,42 @@ class Uncertain:
 def certain(value: float) -> Uncertain:
     """A value without doubt."""
     return Uncertain(value, value)
+
+
+def sum_of(parts: Iterable[Uncertain]) -> Uncertain:
+    """The sum of values; 0 of none."""
+    total = certain(0.0)
+    for part in parts:
+        total = total.plus(part)
+    return total
+
+
+def columns(one: Uncertain) -> Numeric:
+    """The typical value and after it the samples, as one array, so that a slow formula runs once for both; a certain value as it is."""
+    return np.concatenate(((one.value,), one.samples)) if isinstance(one.samples, np.ndarray) else one.value
+
+
+def split(found: Numeric) -> Uncertain:
+    """What a formula made of :func:`columns`, as a value with its samples."""
+    if isinstance(found, np.ndarray) and found.ndim:
+        return Uncertain(float(found[0]), found[1:])
+    return certain(float(found))
+
+
+def applied(formula: Callable[..., Numeric], *parts: Uncertain) -> Uncertain:
+    """A formula's result, with its samples where any of its inputs has some."""
+    return split(formula(*(columns(part) for part in parts)))
+
+
+def about_each(rows: Array) -> list[tuple[float, ...]]:
+    """``about`` for each row of a table whose columns are those of :func:`columns`; without samples every value is certain."""
+    if rows.ndim == 1:
+        return [(value,) for value in rows.tolist()]
+    values, ordered = rows[:, 0], np.sort(rows[:, 1:], axis=1)
+    low, high = np.minimum(ordered[:, _LOW], values), np.maximum(ordered[:, _HIGH], values)
+    wide = (high - low > NOISE * np.abs(values)) & (high - low < math.inf)
+    told = zip(values.tolist(), low.tolist(), high.tolist(), wide.tolist(), strict=True)
+    return [(value, least, most) if ranged else (value,) for value, least, most, ranged in told]
 
 
 @dataclass(frozen=True, slots=True)

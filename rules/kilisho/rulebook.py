@@ -144,6 +144,9 @@ if TYPE_CHECKING:
     PartOfOne = Property
     PositiveConcentration = Property
     Ph = Property
+    HeatingValue = Property
+    EmissionFactor = Property
+    Bore = Property
 else:
     Share = _of("share", 0, 1)
     PositiveShare = _of("share", 1e-5, 1)
@@ -166,6 +169,9 @@ else:
     PartOfOne = _of("share", 1e-3, 0.99)
     Ph = _of("number", 1, 13)
     PositiveConcentration = _of("density", 1e-4)
+    HeatingValue = _of("heat_per_mass", 0.1, 150)
+    EmissionFactor = _of("emission_factor", 0, 1)
+    Bore = _of("length", 0.002, 1)
 
 
 class Source(Entry):
@@ -288,6 +294,25 @@ class Appliance(Named):
 
     gas_per_hour: GasUseRate
     usual_hours_per_day: Number = Field(description="Hours of use a day in a household.")
+    least_pressure: Pressure | None = Field(None, description="Gauge pressure at its tap below which it burns badly or goes out.")
+    cautions: tuple[Identifier, ...] = Field((), description="Ids of cautions that go with it.")
+
+
+class Fuel(Named):
+    """Something that a household burns, or electricity, in whose place the gas can come."""
+
+    heating_value: HeatingValue | None = Field(None, description="Lower heating value as burnt; absent for electricity.")
+    density: PositiveDensity | None = Field(None, description="Of a liquid fuel, which people count in litres.")
+    stove_efficiency: PositiveShare = Field(description="Part of its heat that reaches the pot.")
+    emission_factor: EmissionFactor = Field(description="Carbon dioxide per heat; of electricity, as it comes from the grid.")
+    non_renewable_share: Share = Field(description="Part that does not grow again; 1 for what is dug up.")
+
+
+class Pipe(Named):
+    """A size of gas pipe as it is sold."""
+
+    material: Literal["galvanised_steel", "plastic"]
+    inner_diameter: Bore = Field(description="True bore; the nominal inch is not the bore.")
 
 
 class Container(Named):
@@ -464,7 +489,7 @@ class Condition(Entry):
         return [(name, getattr(self, name)) for name in names if getattr(self, name) is not None]
 
 
-Operation = Literal["sizing", "first_charge", "maintenance_feed", "gas_forecast", "batch_rotation", "safety_check"]
+Operation = Literal["sizing", "first_charge", "maintenance_feed", "gas_forecast", "batch_rotation", "gas_use", "safety_check"]
 
 
 class Check(Known):
@@ -511,6 +536,8 @@ class RulebookData(Entry):
     animals: dict[Identifier, Animal]
     structures: dict[Identifier, Structure]
     appliances: dict[Identifier, Appliance]
+    fuels: dict[Identifier, Fuel]
+    pipes: dict[Identifier, Pipe]
     practice: Practice
     process: Process
     facts: dict[Identifier, Fact]

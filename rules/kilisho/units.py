@@ -108,6 +108,8 @@ _TABLE: dict[str, list[tuple[str, float, str] | tuple[str, float, str, float]]] 
         ("[gal_us]/d", _GALLON_US, "gallon / day"),
         ("[gal_br]/d", _GALLON_BR, "imperial_gallon / day"),
         ("[cft_i]/d", _CUBIC_FOOT, "foot**3 / day"),
+        ("L/a", _LITRE / _YEAR, "liter / year"),
+        ("m3/a", 1 / _YEAR, "meter**3 / year"),
     ],
     "temperature": [
         ("Cel", 1.0, "degC"),
@@ -146,6 +148,18 @@ _TABLE: dict[str, list[tuple[str, float, str] | tuple[str, float, str, float]]] 
     "speed": [("m/s", 1.0, "meter / second"), ("km/h", 1 / 3.6, "kilometer / hour")],
     "hours_per_day": [("h/d", 1.0, "hour / day"), ("h", 1.0, "hour / day"), ("min/d", 1 / 60, "minute / day")],
     "gas_use_rate": [("m3/h", 1.0, "meter**3 / hour"), ("L/h", _LITRE, "liter / hour")],
+    "heat_per_day": [
+        ("MJ/d", 1.0, "megajoule / day"),
+        ("kW.h/d", 3.6, "kilowatt_hour / day"),
+        ("kW.h/a", 3.6 / _YEAR, "kilowatt_hour / year"),
+    ],
+    "heat_per_volume": [("MJ/m3", 1.0, "megajoule / meter**3"), ("kW.h/m3", 3.6, "kilowatt_hour / meter**3")],
+    "heat_per_mass": [("MJ/kg", 1.0, "megajoule / kilogram"), ("kW.h/kg", 3.6, "kilowatt_hour / kilogram")],
+    "emission_factor": [
+        ("kg/MJ", 1.0, "kilogram / megajoule"),
+        ("g/MJ", 1e-3, "gram / megajoule"),
+        ("kg/kW.h", 1 / 3.6, "kilogram / kilowatt_hour"),
+    ],
     "slope": [("1", 1.0, "dimensionless"), ("%", 1e-2, "percent")],
     "diffusivity": [("m2/d", 1.0, "meter**2 / day"), ("m2/s", 86400.0, "meter**2 / second")],
     "price_per_mass": [("kg", 1.0, "1 / kilogram"), ("t", 1e-3, "1 / metric_ton")],

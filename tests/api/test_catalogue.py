@@ -14,7 +14,7 @@ from kilisho.farm import GRAPH
 from kilisho.packs import BASE_PACK, Rulebook
 from kilisho.units import KINDS
 
-SECTIONS = ("substrates", "animals", "appliances", "structures", "facts", "checks", "cautions", "sources")
+SECTIONS = ("substrates", "animals", "appliances", "structures", "fuels", "pipes", "facts", "checks", "cautions", "sources")
 PARTS = ("containers", "covers", "curves", "figures")
 
 
@@ -56,7 +56,7 @@ def test_a_collection_lists_every_entry_in_order(client: httpx.Client, authored:
     assert list(_served(client, section)) == list(authored[section])
 
 
-@pytest.mark.parametrize("section", ["substrates", "animals", "appliances", "structures", *PARTS])
+@pytest.mark.parametrize("section", ["substrates", "animals", "appliances", "structures", "fuels", "pipes", *PARTS])
 def test_every_figure_is_shown_as_its_author_wrote_it(client: httpx.Client, authored: dict[str, Any], section: str) -> None:
     served, seen = _served(client, section), 0
     for path, figure in _figures(authored[section]):
@@ -117,7 +117,7 @@ def test_every_quantity_of_the_graph_is_listed_with_what_it_needs(client: httpx.
 
 def test_every_source_that_is_cited_is_listed(client: httpx.Client) -> None:
     sources = set(_served(client, "sources"))
-    for section in ("substrates", "animals", "structures", "checks", "quantities"):
+    for section in ("substrates", "animals", "structures", "fuels", "pipes", "checks", "quantities"):
         assert set(_cited(list(_served(client, section).values()))) <= sources
 
 

@@ -20,6 +20,7 @@ FIELDS = {
         slurry_per_day hydraulic_retention_time organic_loading_rate biogas_per_day digestate_per_day schedule""",
     "gas-forecast": "series first_burnable_gas_day steady_gas share_of_potential",
     "batch-rotation": "retention gas_curve digesters_needed storage_needed recharge_dates",
+    "gas-use": "demand_per_day storage_needed cover_by_hour pipe replaced_fuels",
     "safety-check": "verdict findings cautions",
 }
 COMMON = "assumptions findings cautions rulebook.id rulebook.version rulebook.hash"

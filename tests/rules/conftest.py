@@ -324,6 +324,38 @@ def sizings() -> st.SearchStrategy[Json]:
     )
 
 
+def appliance_uses() -> st.SearchStrategy[list[Json]]:
+    by_hours = maybe({"appliance": ids("appliances")}, count=st.integers(1, 1000), hours_per_day=measure(0.1, 24, "h/d"))
+    use = st.lists(clock_hours(), min_size=1, max_size=3)
+    return st.lists(by_hours | maybe({"appliance": ids("appliances"), "use": use}, count=st.integers(1, 1000)), max_size=3)
+
+
+def gas_uses() -> st.SearchStrategy[Json]:
+    pipe = maybe(
+        {"length": measure(0.1, 2000, "m")},
+        inner_diameter=measure(3, 500, "mm"),
+        material=st.sampled_from(["galvanised_steel", "plastic"]),
+        fittings=st.integers(0, 500),
+    )
+    shared = {
+        "biogas_per_day": measure(0, 1e3, "m3/d") | st.floats(0, 5),
+        "gas_storage_volume": measure(0, 1000, "m3") | st.floats(0, 3),
+        "methane_share": measure(0.05, 0.95, "1"),
+        "gas_pressure": measure(0, 100_000, "Pa"),
+        "pipe": pipe,
+        "replaced_fuels": st.lists(
+            maybe({"fuel": ids("fuels")}, share=measure(0, 0.5, "1")), max_size=2, unique_by=lambda one: one["fuel"]
+        ),
+        "substrate": ids("substrates"),
+        "climate": maybe({}, altitude=measure(-400, 5500, "m")) | climates(),
+    }
+    return (
+        maybe({"appliances": appliance_uses()}, **shared)
+        | maybe({"people_cooked_for": st.integers(1, 10_000)}, **shared)
+        | maybe({"gas_demand": measure(0.001, 1e3, "m3/d")}, **shared)
+    )
+
+
 def fact_values(name: str) -> st.SearchStrategy[Any]:
     """What may be said of a fact, as a caller says it."""
     fact = base().data.facts[name]
@@ -398,5 +430,6 @@ REQUESTS = {
     "sizing": sizings,
     "gas-forecast": gas_forecasts,
     "batch-rotation": batch_rotations,
+    "gas-use": gas_uses,
     "safety-check": safety_checks,
 }

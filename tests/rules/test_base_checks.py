@@ -10,6 +10,7 @@ from typing import Any
 
 import pytest
 import yaml
+from tests.rules.conftest import questions
 
 import kilisho
 from kilisho.checks import Compiled, Finding, Verdict, compile_checks, evaluate, overall
@@ -19,7 +20,7 @@ from kilisho.units import KINDS, to_canonical
 
 BASE = Path(kilisho.__file__).parent / "packs" / "base"
 CHECK_FILES = [f"checks-{part}.yaml" for part in ("siting", "gas", "water-feed", "process", "structure", "hygiene", "handling", "plan")]
-OPERATIONS = {"sizing", "first_charge", "maintenance_feed", "gas_forecast", "batch_rotation", "safety_check"}
+OPERATIONS = {name.replace("-", "_") for name in questions()}
 
 
 def section(file: str, name: str) -> dict[str, Any]:
@@ -212,6 +213,8 @@ ASKED = {
     "sizing": "distance_to_well distance_to_dwelling groundwater_depth water_sufficiency hydraulic_retention_time organic_loading_rate",
     "first_charge": "cured_for water_tightness_test gas_tightness_test backfilled pressure_relief heap_age starter_share "
     "slurry_total_solids water_days load_carried daily_mass_per_person first_fill_share",
+    "gas_use": "gas_sufficiency gas_use_covered gas_vented_share pipe_pressure_drop appliance_pressure_ratio methane_loss_over_saving "
+    "first_gas_vented flame_arrester condensate_trap gas_pressure flame_colour kitchen_openings unconverted_appliance hose_as_fixed_line",
     "maintenance_feed": "slurry_total_solids hydraulic_retention_time organic_loading_rate feeding_interval carbon_to_nitrogen "
     "total_ammonia_nitrogen free_ammonia water_sufficiency crop_residue_share poultry_share feed_contains digester_temperature",
     "batch_rotation": "rotation_sufficiency charge_start_reliability slurry_total_solids starter_share gas_tightness_test first_gas_vented",
@@ -231,7 +234,7 @@ def test_the_first_charge_does_not_ask_for_what_comes_after_it() -> None:
 
 # ---- cautions --------------------------------------------------------------------------------------------------------------------
 
-WITH_SUBSTRATE_OR_STRUCTURE = [
+WITH_AN_ENTRY = [
     "pathogens_human",
     "pathogens_manure",
     "ammonia_feed",
@@ -245,11 +248,14 @@ WITH_SUBSTRATE_OR_STRUCTURE = [
     "drum_corrosion",
     "dome_lid_pressure",
     "batch_opening",
+    "engine_exhaust",
+    "unattended_flame",
+    "lamp_heat_and_mantle",
 ]
 
 
-@pytest.mark.parametrize("name", WITH_SUBSTRATE_OR_STRUCTURE)
-def test_cautions_of_substrates_and_structures_are_shown_only_with_them(name: str) -> None:
+@pytest.mark.parametrize("name", WITH_AN_ENTRY)
+def test_cautions_of_an_entry_are_shown_only_with_it(name: str) -> None:
     assert CAUTIONS[name].shown_in == ()
 
 
@@ -266,6 +272,7 @@ def test_local_codes_and_no_entry_stand_beside_every_answer(name: str) -> None:
         ("maintenance_feed", ["Never enter", "No flame", "gloves", "disinfectant", "Close the lids"]),
         ("gas_forecast", ["Never enter", "outdoors and unburnt", "touch no switch"]),
         ("batch_rotation", ["Never enter", "outdoors and unburnt", "Take out no slurry while a flame burns", "gloves", "do not follow"]),
+        ("gas_use", ["carbon monoxide", "outdoors and unburnt", "flame arrester", "water trap", "hose only", "shut the tap", "gas fitter"]),
         ("safety_check", ["do not follow", "Call trained rescue", "blow fresh air in", "touch no switch"]),
     ],
 )
@@ -280,6 +287,7 @@ PUBLISHED_BOUNDS = [
     ("well_distance_least", {"at_least": 10, "unit": "m"}, "creativenergie-siting"),  # farmer training course, part 3: 10 m
     ("well_distance_usual", {"at_least": 15, "unit": "m"}, "well-spacing-answers"),  # practitioners: 15 m considered safe
     ("dwelling_distance_usual", {"at_least": 3, "unit": "m"}, "creativenergie-siting"),  # parts 3 and 4: 3 m
+    ("pipe_drop_usual", {"at_most": 0.5, "unit": "kPa"}, "biogas-digest-2"),  # Biogas Digest II, p. 49: 5 mbar in all
     ("pipe_burial", {"at_least": 0.3, "unit": "m"}, "biogas-digest-2"),  # Biogas Digest II, p. 68: 0.30 m
     ("no_flame_at_digester", {"at_least": 5, "unit": "m"}, "weihai-safety-2018"),  # Weihai 2018: 5 m
     ("first_flame_distance", {"at_least": 10, "unit": "m"}, "anzhou-safety-2023"),  # Anzhou 2023: 10 m

@@ -40,7 +40,9 @@ def _pack(folder: Path, text: str) -> str:
     return str(file)
 
 
-@pytest.mark.parametrize("name", ["sizing", "first-charge", "maintenance-feed", "gas-forecast", "batch-rotation", "safety-check"])
+@pytest.mark.parametrize(
+    "name", ["sizing", "first-charge", "maintenance-feed", "gas-forecast", "batch-rotation", "gas-use", "safety-check"]
+)
 @pytest.mark.parametrize("explain", [False, True])
 def test_an_answer_is_the_answer_of_the_engine(
     tmp_path: Path, capsys: Captured, questions: Mapping[str, Question], name: str, explain: bool
@@ -110,11 +112,11 @@ def test_a_file_that_cannot_be_used_is_named(tmp_path: Path, capsys: Captured, m
     assert expected in told
 
 
-def test_an_unknown_operation_is_answered_with_the_nearest(request_file: Path, capsys: Captured) -> None:
+def test_an_unknown_operation_is_answered_with_the_nearest(request_file: Path, capsys: Captured, questions: Mapping[str, Question]) -> None:
     assert main(["ask", "first_charge", str(request_file)]) == 2
     assert capsys.readouterr().err == "no operation is called 'first_charge'; did you mean first-charge?\n"
     assert main(["ask", "zzz", str(request_file)]) == 2
-    assert "sizing or first-charge or maintenance-feed or gas-forecast or batch-rotation or safety-check" in capsys.readouterr().err
+    assert " or ".join(questions) in capsys.readouterr().err
 
 
 def test_operations_are_listed(capsys: Captured, questions: Mapping[str, Question]) -> None:

@@ -86,3 +86,10 @@ def most(first: Numeric, second: Numeric) -> Numeric:
 def clip(value: Numeric, low: Numeric, high: Numeric) -> Numeric:
     """``value`` held between ``low`` and ``high``, element by element."""
     return least(most(value, low), high)
+
+
+def choose(condition: bool | npt.NDArray[np.bool_], first: Numeric, second: Numeric) -> Numeric:
+    """``first`` where the condition holds and ``second`` elsewhere, element by element."""
+    if isinstance(condition, np.ndarray):
+        return np.where(condition, first, second)
+    return first if condition else second

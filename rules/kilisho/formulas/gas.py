@@ -1,11 +1,13 @@
-"""Properties of biogas taken as methane and carbon dioxide: volume at the normal state, density, heating value, explosive limit.
+"""Properties of biogas taken as methane and carbon dioxide: volume at the normal state, density, viscosity, heat, explosive limit.
 
 The normal state is 0 Cel, 101325 Pa, dry. Gas as used is warm, saturated with water vapour and at the pressure of the place.
 """
 
 from __future__ import annotations
 
-from kilisho.formulas.arrays import Numeric
+from collections.abc import Sequence
+
+from kilisho.formulas.arrays import Numeric, sqrt
 from kilisho.formulas.temperature import saturation_vapour_pressure
 
 NORMAL_TEMPERATURE = 273.15
@@ -15,11 +17,14 @@ IDEAL_MOLAR_VOLUME = GAS_CONSTANT * NORMAL_TEMPERATURE / NORMAL_PRESSURE
 
 _METHANE_MASS, _CARBON_DIOXIDE_MASS, _WATER_MASS, _AIR_MASS = 0.0160425, 0.0440095, 0.0180153, 0.0289655
 _AIR_COMPRESSION_FACTOR = 0.99942
-_METHANE_LOWER_HEAT = 0.80269
+_METHANE_LOWER_HEAT, _METHANE_HIGHER_HEAT = 0.80269, 0.89151
 _WATER_COLUMN = 9806.65
 # ISO 6976 summation factors at 0 Cel and their slope to 15 Cel: the root of the departure from the ideal gas law.
 _METHANE_SUMMATION, _METHANE_SLOPE = 0.04886, (0.04452 - 0.04886) / 15.0
 _CARBON_DIOXIDE_SUMMATION, _CARBON_DIOXIDE_SLOPE = 0.0821, (0.0752 - 0.0821) / 15.0
+# Sutherland's formula: viscosity at 0 Cel [Pa.s] and constant [K] of methane, carbon dioxide and water vapour.
+_VISCOSITIES = ((1.04e-5, 164.0), (1.37e-5, 240.0), (0.87e-5, 961.0))
+_MASSES = (_METHANE_MASS, _CARBON_DIOXIDE_MASS, _WATER_MASS)
 
 
 def normal_factor(temperature: Numeric, absolute_pressure: Numeric) -> Numeric:
@@ -90,6 +95,58 @@ def relative_density(methane_share: Numeric) -> Numeric:
 def heating_value_lower(methane_share: Numeric) -> Numeric:
     """Lower heating value of dry biogas [MJ/m3, normal]; methane share [1], 0 to 1; ISO 6976 route, combustion at 15 Cel."""
     return methane_share * _METHANE_LOWER_HEAT / (IDEAL_MOLAR_VOLUME * compression_factor(methane_share, 0.0, NORMAL_PRESSURE))
+
+
+def heating_value_higher(methane_share: Numeric) -> Numeric:
+    """Higher heating value of dry biogas [MJ/m3, normal]; methane share [1], 0 to 1; ISO 6976 route, combustion at 15 Cel."""
+    return heating_value_lower(methane_share) * (_METHANE_HIGHER_HEAT / _METHANE_LOWER_HEAT)
+
+
+def heating_value_as_used(methane_share: Numeric, temperature: Numeric, absolute_pressure: Numeric) -> Numeric:
+    """Lower heating value of one cubic metre as it is metered [MJ/m3]: moist, at temperature [Cel] and absolute pressure [Pa]."""
+    return heating_value_lower(methane_share) * normal_factor(temperature, absolute_pressure)
+
+
+def wobbe_index(heating_value: Numeric, relative_density: Numeric) -> Numeric:
+    """Heat that passes a burner's jet at a given pressure [MJ/m3, normal]: heating value [MJ/m3, normal] over the root of the relative
+    density [1]. Gases of the same index can be burnt with the same jet.
+    """
+    return heating_value / sqrt(relative_density)
+
+
+def moist_biogas_viscosity(methane_share: Numeric, temperature: Numeric, pressure: Numeric) -> Numeric:
+    """Dynamic viscosity of biogas saturated with water vapour [Pa.s].
+
+    Parameters
+    ----------
+    methane_share : of the dry gas [1], 0 to 1.
+    temperature : [Cel], 0 to 50.
+    pressure : absolute, with the vapour's [Pa], 50000 to 120000; the viscosity itself does not hang on it.
+
+    References
+    ----------
+    Wilke 1950 for the mixture; Sutherland's formula for the parts, its constants recalled and held against CoolProp.
+    """
+    vapour = saturation_vapour_pressure(temperature) / pressure
+    shares = (methane_share * (1.0 - vapour), (1.0 - methane_share) * (1.0 - vapour), vapour)
+    ratio = (temperature + NORMAL_TEMPERATURE) / NORMAL_TEMPERATURE
+    parts = [
+        viscosity * ratio**1.5 * (NORMAL_TEMPERATURE + constant) / (temperature + NORMAL_TEMPERATURE + constant)
+        for viscosity, constant in _VISCOSITIES
+    ]
+    return _wilke(shares, parts)
+
+
+def _wilke(shares: Sequence[Numeric], viscosities: Sequence[Numeric]) -> Numeric:
+    """Viscosity of a gas mixture [Pa.s] from the parts' shares [1] and viscosities [Pa.s], in the order of ``_MASSES``."""
+    total: Numeric = 0.0
+    for share, viscosity, mass in zip(shares, viscosities, _MASSES, strict=True):
+        hindrance: Numeric = 0.0
+        for other_share, other, other_mass in zip(shares, viscosities, _MASSES, strict=True):
+            term = 1.0 + sqrt(viscosity / other) * (other_mass / mass) ** 0.25
+            hindrance = hindrance + other_share * term * term / (8.0 * (1.0 + mass / other_mass)) ** 0.5
+        total = total + share * viscosity / hindrance
+    return total
 
 
 def lower_explosive_limit(methane_share: Numeric) -> Numeric:

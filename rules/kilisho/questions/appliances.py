@@ -11,7 +11,7 @@ from kilisho.farm import Ledger
 from kilisho.faults import Fault
 from kilisho.formulas.gas_storage import Interval, clock_of, hours_of, volumes_between
 from kilisho.questions.gas_state import at_the_place
-from kilisho.ranges import Numeric, Uncertain
+from kilisho.ranges import Numeric, Uncertain, certain
 
 HOURS_TOLERANCE = 0.01
 TWICE_AT_ONCE = 1.5
@@ -34,15 +34,21 @@ def rate_of(use: Any, ledger: Ledger) -> Uncertain:
 
 def demand_of(appliances: Sequence[Any], ledger: Ledger) -> float:
     """Gas that the appliances burn [m3/d], at their typical rates; what the rulebook supplies is listed as assumed."""
-    return sum(rate_of(use, ledger).value * _hours(use, ledger) for use in appliances)
+    return sum(demand_by(use, ledger).value for use in appliances)
 
 
-def _hours(use: Any, ledger: Ledger) -> float:
+def demand_by(use: Any, ledger: Ledger) -> Uncertain:
+    """Gas that the appliances of one kind burn [m3/d], with its samples."""
+    return rate_of(use, ledger).by(hours_of_use(use, ledger))
+
+
+def hours_of_use(use: Any, ledger: Ledger) -> Uncertain:
+    """Hours a day [h] that each burns: by its clock hours, as stated, or as usual."""
     if use.use:
-        return clock_hours(use)
+        return certain(clock_hours(use))
     if use.hours_per_day is not None:
-        return float(use.hours_per_day)
-    return ledger.figure("appliances", use.appliance, "usual_hours_per_day").value
+        return certain(float(use.hours_per_day))
+    return ledger.figure("appliances", use.appliance, "usual_hours_per_day")
 
 
 def burning(appliances: Sequence[Any], ledger: Ledger) -> tuple[tuple[Interval, ...], tuple[Interval, ...]]:

@@ -11,6 +11,7 @@ from kilisho.questions import fields as f
 
 LARGEST_CARRIED_BY_HAND = 0.03
 LONGEST_FEED, LONGEST_HERD, LONGEST_PURCHASES, LONGEST_CONTAINERS = 12, 40, 40, 12
+LONGEST_APPLIANCES = 20
 
 
 class Ask(BaseModel):
@@ -119,6 +120,17 @@ class ClockHours(Ask):
     end: Annotated[float, f.CLOCK_END] = Field(alias="to", description="HH:MM, 00:00 to 24:00.")
 
 
+class ApplianceUse(Ask):
+    """Appliances of one kind."""
+
+    appliance: Annotated[str, f.APPLIANCE] = Field(description="Id of an appliance of the rulebook.")
+    count: Annotated[int, f.whole_number(1, 1000)] = Field(1, description="How many.")
+    hours_per_day: Annotated[float | None, f.HOURS_PER_DAY] = Field(
+        None, description="Hours each burns a day; from use, or the usual hours, when absent."
+    )
+    use: list[ClockHours] = Field([], max_length=24, description="When each burns, instead of hours_per_day; then storage is exact.")
+
+
 class Container(Ask):
     """Something the farm carries material in."""
 
@@ -172,3 +184,4 @@ Charge = Annotated[list[ChargeItem], Field(min_length=1, max_length=LONGEST_FEED
 Herd = Annotated[list[HerdItem], Field(max_length=LONGEST_HERD)]
 Purchases = Annotated[list[Purchase], Field(max_length=LONGEST_PURCHASES)]
 Containers = Annotated[list[Container], Field(max_length=LONGEST_CONTAINERS)]
+Appliances = Annotated[list[ApplianceUse], Field(max_length=LONGEST_APPLIANCES)]

@@ -7,18 +7,7 @@ from typing import Annotated, Any
 from pydantic import Field
 
 from kilisho.questions import fields as f
-from kilisho.questions.requests import Ask, Climate, ClockHours, Dilution, Enquiry, Feed, Herd
-
-
-class ApplianceUse(Ask):
-    """Appliances of one kind."""
-
-    appliance: Annotated[str, f.APPLIANCE] = Field(description="Id of an appliance of the rulebook.")
-    count: Annotated[int, f.whole_number(1, 1000)] = Field(1, description="How many.")
-    hours_per_day: Annotated[float | None, f.HOURS_PER_DAY] = Field(
-        None, description="Hours each burns a day; from use, or the usual hours, when absent."
-    )
-    use: list[ClockHours] = Field([], max_length=24, description="When each burns, instead of hours_per_day; then storage is exact.")
+from kilisho.questions.requests import Appliances, Climate, Dilution, Enquiry, Feed, Herd
 
 
 class SizingRequest(Enquiry):
@@ -29,9 +18,7 @@ class SizingRequest(Enquiry):
     feed: Feed = Field([], description="Substrates; those of the herd when empty.")
     dilution: Dilution | None = None
     gas_demand: Annotated[float | None, f.DAILY_GAS] = Field(None, description="Biogas wanted per day, as used.")
-    appliances: list[ApplianceUse] = Field(
-        [], max_length=20, description="Demand by appliances, instead of gas_demand or people_cooked_for."
-    )
+    appliances: Appliances = Field([], description="Demand by appliances, instead of gas_demand or people_cooked_for.")
     people_cooked_for: Annotated[int | None, f.whole_number(1, 10_000)] = Field(
         None, description="Demand for cooking; not together with appliances or gas_demand."
     )

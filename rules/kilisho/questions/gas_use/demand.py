@@ -1,0 +1,87 @@
+"""What is wanted of the gas a day, and how much of it at the busiest hour."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from typing import Any
+
+import numpy as np
+
+from kilisho.farm import Ledger
+from kilisho.faults import Fault
+from kilisho.formulas.gas_storage import Interval, clock_of, volumes_between
+from kilisho.questions.appliances import clock_intervals, faults_of_appliances, hours_of_use, rate_of
+from kilisho.questions.gas_state import at_the_place
+from kilisho.ranges import Numeric, Uncertain, certain, columns, split, sum_of
+
+
+@dataclass(frozen=True, slots=True)
+class Use:
+    """The appliances of one kind: gas that all of them burn [m3/h], hours a day [h] and gas a day [m3/d]."""
+
+    appliance: str
+    count: int
+    rate: Uncertain
+    hours: Uncertain
+
+    @property
+    def per_day(self) -> Uncertain:
+        """Gas a day [m3/d]."""
+        return self.rate.by(self.hours)
+
+
+@dataclass(frozen=True, slots=True)
+class Demand:
+    """Gas wanted a day [m3/d], by appliance where stated so, and by the clock where all hours are stated.
+
+    The rates of ``clock`` are columns: the typical one and after it the samples.
+    """
+
+    per_day: Uncertain
+    uses: tuple[Use, ...] = ()
+    clock: tuple[Interval, ...] | None = None
+
+
+def demand_of(asked: Any, ledger: Ledger) -> Demand | None:
+    """The demand in whichever way it was stated; None where only the gas is."""
+    if asked.appliances:
+        return _of_appliances(asked.appliances, ledger)
+    if asked.people_cooked_for is not None:
+        per_person = ledger.figure("figures", "gas_per_person", "gas_per_person")
+        return Demand(per_person.times(asked.people_cooked_for * at_the_place(ledger)))
+    return None if asked.gas_demand is None else Demand(certain(asked.gas_demand))
+
+
+def _of_appliances(appliances: Any, ledger: Ledger) -> Demand:
+    uses = tuple(Use(use.appliance, use.count, rate_of(use, ledger), hours_of_use(use, ledger)) for use in appliances)
+    by_clock = all(use.use for use in appliances)
+    clock = tuple(one for use, found in zip(appliances, uses, strict=True) for one in clock_intervals(use, columns(found.rate)))
+    return Demand(sum_of(use.per_day for use in uses), uses, clock if by_clock else None)
+
+
+def busiest_flow(demand: Demand | None, supply: float | None, ledger: Ledger) -> tuple[Uncertain, str]:
+    """Greatest flow [m3/h], and what it rests on: the clock, all appliances at once, or the usual hours of cooking."""
+    if demand is not None and demand.clock is not None:
+        return split(_peak(demand.clock)), "the busiest of the stated hours"
+    if demand is not None and demand.uses:
+        return sum_of(use.rate for use in demand.uses), "all appliances at once"
+    hours = ledger.figure("figures", "cooking_hours", "cooking_hours")
+    gas = demand.per_day if demand is not None else certain(supply or 0.0)
+    return Uncertain(gas.value / hours.value, gas.samples / hours.samples), "a day's gas within the usual hours of cooking"
+
+
+def _peak(intervals: Sequence[Interval]) -> Numeric:
+    clock = clock_of(*intervals)
+    peak: Numeric = (volumes_between(clock, intervals).T / np.diff(clock)).T.max(axis=0)
+    return peak
+
+
+def faults_of_demand(asked: Any) -> Iterator[Fault]:
+    """The demand is stated once, and there is a demand or gas."""
+    yield from faults_of_appliances(asked.appliances)
+    ways = sum((asked.gas_demand is not None, bool(asked.appliances), asked.people_cooked_for is not None))
+    if ways > 1:
+        yield Fault((), "demand_twice", "state the demand once: gas_demand, appliances or people_cooked_for")
+    if not ways and asked.biogas_per_day is None:
+        yield Fault((), "nothing_to_use", "state appliances, people_cooked_for, gas_demand or biogas_per_day")

@@ -1,0 +1,172 @@
+"""The fuels whose place the gas takes, and what the change does to the climate: fuel saved less methane lost."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Any
+
+from kilisho.farm import GRAPH, Ledger
+from kilisho.formulas.arrays import most
+from kilisho.questions.answers import (
+    Answer,
+    in_kilograms_per_day,
+    in_kilograms_per_year,
+    in_kilowatt_hours_per_day,
+    in_kilowatt_hours_per_year,
+    in_litres_per_day,
+    in_litres_per_year,
+    in_percent,
+    known,
+)
+from kilisho.ranges import Numeric, Uncertain, applied, certain, sum_of
+from kilisho.rulebook import Fuel
+
+LEFT_OUT = (
+    "Methane, nitrous oxide and soot of the fire that is replaced, and the making of charcoal: they would raise what is saved.",
+    "Methane that the dung would have given off on a heap or field, which the digester may spare.",
+    "Methane that slips unburnt through the burner, or comes from the digested slurry after it has left the plant.",
+    "Fertiliser that the digested slurry replaces, and the building of the plant.",
+)
+LOSSES = ("gas_leaked_per_day", "methane_lost_per_day", "warming_of_methane_lost", "methane_in_gas")
+FIELDS = {"stove_efficiency": "fuel_stove_efficiency", "emission_factor": "emission_factor", "non_renewable_share": "non_renewable_share"}
+OPTIONAL = {"heating_value": "fuel_heating_value", "density": "fuel_density"}
+
+
+@dataclass(frozen=True, slots=True)
+class Replaced:
+    """One fuel: the part of the useful heat that it gave, its quantities by name, and what they came from."""
+
+    id: str
+    entry: Fuel
+    share: float
+    given: dict[str, Any]
+    found: dict[str, Uncertain]
+
+    @property
+    def avoided(self) -> Uncertain:
+        """Carbon dioxide no longer given off [kg/d]."""
+        return self.found["carbon_dioxide_avoided"]
+
+
+@dataclass(frozen=True, slots=True)
+class Climate:
+    """Carbon dioxide saved less the warming of the methane lost [kg/d]; the fuels are ``together`` or each an alternative."""
+
+    fuels: list[Replaced]
+    together: bool
+    lost: Uncertain
+
+    @property
+    def avoided(self) -> Uncertain | None:
+        """Carbon dioxide of all stated fuels; None where none was stated."""
+        return sum_of(fuel.avoided for fuel in self.fuels) if self.together else None
+
+    def net(self, avoided: Uncertain) -> Uncertain:
+        """What is won [kg/d]; below nothing where the losses undo it."""
+        return avoided.plus(self.lost.times(-1.0))
+
+
+def work_out_fuels(asked: Any, ledger: Ledger) -> Climate:
+    """The stated fuels by their shares, or every fuel of the rulebook as if it alone were replaced."""
+    ledger.practice("biogas_stove_efficiency")
+    ledger.solve("useful_heat_per_day")
+    for figure in ("leak_share", "warming_potential"):
+        ledger.practice(figure)
+    ledger.solve(*LOSSES)
+    shares = {one.fuel: one.share for one in asked.replaced_fuels} or dict.fromkeys(ledger.shelf.data.fuels, 1.0)
+    fuels = [_replaced(name, share, ledger) for name, share in shares.items()]
+    return Climate(fuels, bool(asked.replaced_fuels), ledger.uncertain("warming_of_methane_lost"))
+
+
+def _replaced(name: str, share: float, ledger: Ledger) -> Replaced:
+    entry = ledger.shelf.data.fuels[name]
+    fields = FIELDS | {field: quantity for field, quantity in OPTIONAL.items() if getattr(entry, field) is not None}
+    figures = {quantity: ledger.figure("fuels", name, field) for field, quantity in fields.items()}
+    figures |= {"useful_heat_per_day": ledger.uncertain("useful_heat_per_day"), "fuel_share": certain(share)}
+    given = {quantity: figure.value for quantity, figure in figures.items()}
+    wanted = _wanted(entry)
+    found = GRAPH.solve(given, wanted)
+    samples = GRAPH.solve({quantity: figure.samples for quantity, figure in figures.items()}, wanted)
+    return Replaced(name, entry, share, given, {quantity: Uncertain(found[quantity], samples[quantity]) for quantity in wanted})
+
+
+def _wanted(entry: Fuel) -> tuple[str, ...]:
+    mass = ("fuel_mass_per_day",) if entry.heating_value is not None else ()
+    volume = ("fuel_volume_per_day",) if mass and entry.density is not None else ()
+    return ("fuel_heat_per_day", "carbon_dioxide_avoided", *mass, *volume)
+
+
+def trace_of_fuels(climate: Climate) -> list[dict[str, Any]]:
+    """How each fuel's quantities came about."""
+    return [{**step, "of": fuel.id} for fuel in climate.fuels for step in GRAPH.trace(fuel.given, tuple(fuel.found))]
+
+
+def told_fuels(climate: Climate, ledger: Ledger) -> list[Answer]:
+    """Each fuel: per day, per year, and its carbon dioxide; an alternative also with what is won and what leak would undo it."""
+    return [_told(fuel, climate, ledger) for fuel in climate.fuels]
+
+
+def _told(fuel: Replaced, climate: Climate, ledger: Ledger) -> Answer:
+    found = {name: one.told for name, one in fuel.found.items()}
+    heat, mass, volume = (found.get(name) for name in ("fuel_heat_per_day", "fuel_mass_per_day", "fuel_volume_per_day"))
+    told: Answer = {"fuel": fuel.id, "name": fuel.entry.name, "share": in_percent(fuel.share)}
+    if mass is not None:
+        told |= {"per_day": in_kilograms_per_day(*mass), "per_year": in_kilograms_per_year(*mass)}
+    elif heat is not None:
+        told |= {"per_day": in_kilowatt_hours_per_day(*heat), "per_year": in_kilowatt_hours_per_year(*heat)}
+    if volume is not None:
+        told |= {"volume_per_day": in_litres_per_day(*volume), "volume_per_year": in_litres_per_year(*volume)}
+    told["carbon_dioxide_avoided_per_year"] = in_kilograms_per_year(*fuel.avoided.told)
+    return told if climate.together else told | _balance(fuel.avoided, climate, ledger)
+
+
+def told_emissions(climate: Climate, ledger: Ledger) -> Answer:
+    """Methane lost and its warming; for stated fuels what is saved and won, and the leak that would undo it."""
+    vented = ledger.uncertain("gas_vented_per_day").by(ledger.uncertain("methane_in_gas"))
+    leaked = ledger.uncertain("gas_leaked_per_day").by(ledger.uncertain("methane_in_gas"))
+    avoided = climate.avoided
+    return {
+        "methane_leaked_per_year": in_kilograms_per_year(*leaked.told),
+        "methane_vented_per_year": in_kilograms_per_year(*vented.told),
+        "leak_share": in_percent(*ledger.of("leak_share")),
+        "warming_of_methane_lost_per_year": in_kilograms_per_year(*climate.lost.told),
+        **(
+            {}
+            if avoided is None
+            else {"carbon_dioxide_avoided_per_year": in_kilograms_per_year(*avoided.told)} | _balance(avoided, climate, ledger)
+        ),
+        "left_out": list(LEFT_OUT),
+    }
+
+
+def _balance(avoided: Uncertain, climate: Climate, ledger: Ledger) -> Answer:
+    net = climate.net(avoided)
+    value, *ends = net.told
+    low, high = ends or (value, value)
+    verdict = "saves" if low > 0 else "harms" if high < 0 else "uncertain"
+    return {
+        "net_per_year": in_kilograms_per_year(*net.told),
+        "verdict": verdict,
+        **known(breakeven_leak_share=_breakeven(avoided, ledger)),
+        "text": TEXTS[verdict],
+    }
+
+
+TEXTS = {
+    "saves": "The saved fuel outweighs the methane that is lost, over the whole range.",
+    "harms": "The methane that is lost warms more than the saved fuel would have: find the leaks and use all gas.",
+    "uncertain": "Leaks and venting may undo what the saved fuel gains: only a tight plant whose gas is all used is sure to help.",
+}
+
+
+def _breakeven(avoided: Uncertain, ledger: Ledger) -> Answer | None:
+    """The leak share with which nothing is won, venting as it is; None where no gas is used."""
+    if not ledger.values["gas_burnt_per_day"] + ledger.values["gas_vented_per_day"]:
+        return None
+    names = ("methane_in_gas", "warming_potential", "gas_vented_per_day", "gas_burnt_per_day")
+    return in_percent(*applied(_leak_that_undoes, avoided, *(ledger.uncertain(name) for name in names)).told)
+
+
+def _leak_that_undoes(avoided: Numeric, methane: Numeric, potential: Numeric, vented: Numeric, burnt: Numeric) -> Numeric:
+    over_metered = most(avoided / potential / methane - vented, 0.0) / (burnt + vented)
+    return over_metered / (1.0 + over_metered)
