@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Callable
 from typing import Any
 
@@ -202,8 +203,10 @@ def test_a_warmer_digester_gives_no_less_gas(degrees: list[float], substrate: st
 @given(COLDER_AND_WARMER)
 def test_a_warmer_start_is_no_slower_and_a_warmer_digester_no_larger(degrees: list[float]) -> None:
     cold, warm = (ask("first-charge", like(FIRST_CHARGE, climate={"digester_temperature": t}))["start_up"] for t in degrees)
-    for end in ("value", "low", "high"):
-        assert warm["days_to_first_burnable_gas"][end] <= cold["days_to_first_burnable_gas"][end] + 1e-6
+    never = dict.fromkeys(("value", "low", "high"), math.inf)
+    for end in never:
+        assert warm.get("days_to_first_burnable_gas", never)[end] <= cold.get("days_to_first_burnable_gas", never)[end] + 1e-6
+        assert warm["in_practice"][end] <= cold["in_practice"][end] + 1e-6
     small, large = (ask("sizing", like(SIZING, climate={"digester_temperature": t})) for t in reversed(degrees))
     assert value(small, "design_retention_time") <= value(large, "design_retention_time") + 1e-6
     assert value(small, "total_volume") <= value(large, "total_volume")
