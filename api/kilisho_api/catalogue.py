@@ -18,8 +18,8 @@ from kilisho_api.http_rules import admit
 from kilisho_api.problems import ProblemError
 
 Item = dict[str, Any]
-SECTIONS = ("substrates", "animals", "appliances", "structures", "fuels", "pipes", "facts", "checks", "cautions", "sources")
-PARTS_OF_PRACTICE = ("containers", "covers", "curves", "figures")
+SECTIONS = ("substrates", "animals", "appliances", "structures", "fuels", "pipes", "crops", "facts", "checks", "cautions", "sources")
+PARTS_OF_PRACTICE = ("containers", "covers", "slurry_stores", "spreadings", "curves", "figures")
 
 
 NAMES = (*SECTIONS, "practice", "quantities", "rulebook")
