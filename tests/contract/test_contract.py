@@ -22,6 +22,8 @@ FIELDS = {
     "batch-rotation": "retention gas_curve digesters_needed storage_needed recharge_dates",
     "gas-use": "demand_per_day storage_needed cover_by_hour pipe replaced_fuels",
     "digestate": "digestate_per_day nitrogen phosphorus potassium area_served waiting_time",
+    "farm-plan": """sizing.total_volume first_charge.substrate_mass maintenance_feed.per_feeding gas_use.demand_per_day digestate.nitrogen
+        gas_forecast.series safety_check.verdict calendar""",
     "safety-check": "verdict findings cautions",
 }
 COMMON = "assumptions findings cautions rulebook.id rulebook.version rulebook.hash"

@@ -460,7 +460,28 @@ def gas_forecasts() -> st.SearchStrategy[Json]:
     )
 
 
+def farm_plans() -> st.SearchStrategy[Json]:
+    """Without forecast: what makes a plan slow is tried with the forecast itself."""
+    return maybe(
+        {"with_forecast": st.just(False)},
+        structure=ids("structures"),
+        digester=digesters(),
+        herd=herds(),
+        feed=feeds(0, mass=measure(0.001, 1e5, "kg/d")),
+        dilution=dilutions(),
+        climate=climates(),
+        water_available=measure(0, 1e6, "L/d"),
+        people_cooked_for=st.integers(1, 10_000),
+        construction=maybe({}, digester_ready_on=DATES),
+        stockpile=maybe({}, starts_on=DATES, cover=ids("covers"), on_hand=measure(0, 1e6, "kg")),
+        purchases=purchases(),
+        containers=containers(),
+        crops=st.lists(maybe({"crop": ids("crops")}, area=measure(0.0001, 10_000, "har")), max_size=2),
+    )
+
+
 REQUESTS = {
+    "farm-plan": farm_plans,
     "first-charge": first_charges,
     "maintenance-feed": maintenance_feeds,
     "sizing": sizings,

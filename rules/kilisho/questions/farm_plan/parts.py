@@ -1,0 +1,92 @@
+"""Asks the other questions on behalf of a farm plan, each with what the farm states and what the parts before it found."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from types import SimpleNamespace
+from typing import Any, TypeVar
+
+from kilisho.checks import Finding
+from kilisho.farm import Ledger
+from kilisho.faults import RefusedError
+from kilisho.questions.answers import Answer
+from kilisho.questions.findings import Inspector
+from kilisho.questions.opening import Form
+from kilisho.questions.requests import FeedItem
+
+Item = TypeVar("Item", bound=FeedItem)
+
+
+@dataclass(slots=True)
+class Plan:
+    """A farm, the answers found so far by operation, what each assumed, and what was left out with the reason."""
+
+    asked: Any
+    ledger: Ledger
+    inspector: Inspector
+    explain: bool
+    parts: dict[str, Answer] = field(default_factory=dict)
+    assumptions: dict[str, list[dict[str, Any]]] = field(default_factory=dict)
+    left_out: list[Answer] = field(default_factory=list)
+    facts: dict[str, Any] = field(default_factory=dict)
+
+    def ask(self, form: Form, **values: Any) -> Answer | None:
+        """Ask one question; its faults are the farm's where they lie in a member of the farm, and a reason to leave it out where not."""
+        ledger = Ledger(self.ledger.shelf)
+        try:
+            answer = form.answer(stand_in(form, self.asked, values), ledger, self._listening(form.operation), self.explain)
+        except RefusedError as refused:
+            own = [fault for fault in refused.faults if fault.place and hasattr(self.asked, str(fault.place[0]))]
+            if own:
+                raise RefusedError(own) from None
+            self.leave_out(form.operation, "; ".join(fault.detail for fault in refused.faults))
+            return None
+        self.parts[form.operation], self.assumptions[form.operation] = answer, ledger.assumptions
+        return answer
+
+    def _listening(self, operation: str) -> Any:
+        """The operation's inspector, which also passes on what the part found out."""
+        return _Listener(self.inspector.of(operation), self.facts)
+
+    def leave_out(self, operation: str, because: str) -> None:
+        """Note a part that is not answered."""
+        self.left_out.append({"operation": operation, "because": because})
+
+
+@dataclass(frozen=True, slots=True)
+class _Listener:
+    """An inspector that notes the facts on which it is asked to run its checks."""
+
+    inspector: Inspector
+    heard: dict[str, Any]
+
+    def inspect(self, facts: Mapping[str, Any]) -> list[Finding]:
+        """As the inspector."""
+        self.heard.update(facts)
+        return self.inspector.inspect(facts)
+
+    def __getattr__(self, name: str) -> Any:
+        return getattr(self.inspector, name)
+
+
+def stand_in(form: Form, asked: Any, values: Mapping[str, Any]) -> SimpleNamespace:
+    """A request of another question: defaults, then the farm's members of the same name, then ``values``."""
+    fields = form.request.model_fields
+    defaults = {name: one.get_default(call_default_factory=True) for name, one in fields.items() if not one.is_required()}
+    shared = {name: getattr(asked, name) for name in fields if hasattr(asked, name)}
+    return SimpleNamespace(**{"facts": asked.facts, **defaults, **shared, **values})
+
+
+def as_item(kind: type[Item], item: FeedItem, **changes: Any) -> Item:
+    """A feed item as another kind of feed item, with everything that was measured on it."""
+    measured = {name: getattr(item, name) for name in item.model_fields_set if name in kind.model_fields and name not in ("mass", "share")}
+    made: Item = kind.model_construct(**{**measured, **changes})  # type: ignore[assignment]
+    return made
+
+
+def number(answer: Answer, *path: str) -> float:
+    """The value of an amount of an answer; units are those in which it is told."""
+    for part in path:
+        answer = answer[part]
+    return float(answer["value"])

@@ -1,0 +1,152 @@
+"""Works out a farm plan, part by part: size, first charge, feed, gas over time, its use, digestate, safety."""
+
+from __future__ import annotations
+
+import datetime as dt
+from types import SimpleNamespace
+from typing import Any
+
+from kilisho.farm import Ledger
+from kilisho.questions import digestate, first_charge, gas_forecast, gas_use, maintenance_feed, safety_check, sizing
+from kilisho.questions.answers import Answer
+from kilisho.questions.digestate.request import DigestedFeedItem
+from kilisho.questions.farm_plan.parts import Plan, as_item, number
+from kilisho.questions.findings import Inspector
+from kilisho.questions.gas_forecast.request import DoseItem
+from kilisho.questions.limits import DEFAULTS
+from kilisho.questions.maintenance_feed.request import Feeding
+from kilisho.questions.requests import Ask, ChargeItem, DailyFeedItem, Digester
+from kilisho.questions.stated_facts import GROUPS
+from kilisho.units import to_canonical
+
+YEAR = 365
+RAMP = "feed_"
+FULL = "feed_100_per_cent"
+FORECAST = gas_forecast.form(DEFAULTS)
+
+
+def work_out(asked: Any, ledger: Ledger, inspector: Inspector, explain: bool) -> Plan:
+    """The parts that apply; raises :class:`RefusedError` for faults of the farm itself."""
+    plan = Plan(asked, ledger, inspector, explain)
+    digester = asked.digester or _sized(plan)
+    if digester is None:
+        return plan
+    charged = _first_charge(plan, digester)
+    fed = _maintenance_feed(plan, digester, charged)
+    if fed is not None:
+        _forecast(plan, digester, charged, fed)
+        _use(plan, digester, fed)
+        _digestate(plan, fed)
+    _safety(plan, digester)
+    return plan
+
+
+def _sized(plan: Plan) -> Digester | None:
+    """The digester that the plan is made for, by the demand as stated first."""
+    asked = plan.asked
+    ways: dict[str, Any] = {"gas_demand": None, "people_cooked_for": None, "appliances": []}
+    stated = next((name for name, empty in ways.items() if getattr(asked, name) != empty), None)
+    demand = {**ways, **({stated: getattr(asked, stated)} if stated else {})}
+    answer = plan.ask(sizing.FORM, **demand)
+    if answer is None:
+        return None
+    return Digester.model_construct(structure=asked.structure, total_volume=number(answer, "total_volume"))
+
+
+def _feed_of(plan: Plan) -> list[DailyFeedItem]:
+    """What is fed: as stated, or what the animals give."""
+    if plan.asked.feed:
+        return list(plan.asked.feed)
+    animals = plan.ledger.shelf.data.animals
+    names = dict.fromkeys(animals[item.animal].substrate for item in plan.asked.herd if item.count)
+    return [DailyFeedItem.model_construct(substrate=name) for name in names]
+
+
+def _first_charge(plan: Plan, digester: Digester) -> Answer | None:
+    if digester.age:
+        plan.leave_out("first_charge", "the digester is working already")
+        return None
+    feed = [as_item(ChargeItem, item) for item in _feed_of(plan)]
+    if not feed:
+        plan.leave_out("first_charge", "neither herd nor feed is stated")
+        return None
+    ready = plan.asked.construction.digester_ready_on
+    return plan.ask(first_charge.FORM, digester=digester, feed=feed, digester_ready_on=ready)
+
+
+def _maintenance_feed(plan: Plan, digester: Digester, charged: Answer | None) -> Answer | None:
+    starts = next((row.get("date") for row in (charged or {}).get("schedule", ()) if row["event"] == FULL), None)
+    feeding = Feeding.model_construct(every=1.0, starts_on=dt.date.fromisoformat(starts) if starts else None, missed=0)
+    return plan.ask(maintenance_feed.FORM, digester=digester, feeding=feeding)
+
+
+def _forecast(plan: Plan, digester: Digester, charged: Answer | None, fed: Answer) -> None:
+    """The first year's gas: the charge, the quarters of the feed as scheduled, then the whole feed."""
+    asked, ready = plan.asked, plan.asked.construction.digester_ready_on
+    if not asked.with_forecast:
+        return
+    if charged is None or ready is None:
+        plan.leave_out("gas_forecast", "needs a first charge with the day on which the digester is ready")
+        return
+    masses = {one["substrate"]: number(one, "mass") for one in charged["substrates"]}
+    charge = SimpleNamespace(
+        on=ready,
+        feed=[as_item(DoseItem, item, mass=masses[item.substrate]) for item in _feed_of(plan)],
+        water=number(charged, "water_volume"),
+        starter_slurry=asked.starter_slurry,
+    )
+    fed_by = _steps(plan, charged, fed)
+    plan.ask(FORECAST, digester=digester, first_charge=charge, maintenance_feed=fed_by, days=YEAR, interval="month", dilution=None)
+
+
+def _steps(plan: Plan, charged: Answer, fed: Answer) -> list[SimpleNamespace]:
+    """The feeding plans of the first year, a quarter more at each step of the schedule."""
+    days = [row["date"] for row in charged["schedule"] if row["event"].startswith(RAMP)]
+    water = to_canonical(number(fed, "per_feeding", "water_volume") + number(fed, "per_feeding", "urine_volume"), "volume", "L")
+    items = {item.substrate: item for item in _feed_of(plan)}
+    return [
+        SimpleNamespace(
+            from_=dt.date.fromisoformat(day),
+            until=None,
+            every=1.0,
+            feed=[
+                as_item(DoseItem, items[one["substrate"]], mass=number(one, "mass") * (step + 1) / len(days))
+                for one in fed["per_feeding"]["substrates"]
+            ],
+            water=water * (step + 1) / len(days),
+        )
+        for step, day in enumerate(days)
+    ]
+
+
+def _use(plan: Plan, digester: Digester, fed: Answer) -> None:
+    asked = plan.asked
+    if not asked.appliances and asked.people_cooked_for is None and asked.gas_demand is None:
+        plan.leave_out("gas_use", "nothing says what the gas is used for")
+        return
+    one_way: dict[str, Any] = {"appliances": asked.appliances, "people_cooked_for": None, "gas_demand": None}
+    if not asked.appliances:
+        one_way |= {"gas_demand": asked.gas_demand, "people_cooked_for": None if asked.gas_demand else asked.people_cooked_for}
+    size = plan.parts.get("sizing")
+    storage = digester.gas_storage_volume if size is None else number(size, "gas_storage_volume")
+    plan.ask(gas_use.FORM, **one_way, biogas_per_day=number(fed, "biogas_per_day"), gas_storage_volume=storage)
+
+
+def _digestate(plan: Plan, fed: Answer) -> None:
+    if not plan.asked.crops:
+        plan.leave_out("digestate", "no crops are stated")
+        return
+    items = {item.substrate: item for item in _feed_of(plan)}
+    feed = [as_item(DigestedFeedItem, items[one["substrate"]], mass=number(one, "mass")) for one in fed["per_feeding"]["substrates"]]
+    flows = {name: to_canonical(number(fed, f"{name}_per_day"), "volume_flow", "L/d") for name in ("water", "urine")}
+    retention = number(fed, "hydraulic_retention_time")
+    plan.ask(digestate.FORM, feed=feed, herd=[], dilution=None, digester=None, hydraulic_retention_time=retention, **flows)
+
+
+def _safety(plan: Plan, digester: Digester) -> None:
+    """Every check on what is stated and on what the parts found."""
+    kind = digester.structure or plan.ledger.shelf.first_structure
+    # Members of the farm that are named like a group of facts (its structure, its feed) are no facts.
+    groups = {name: part for name in GROUPS if isinstance(part := getattr(plan.asked, name, None), Ask)}
+    stated = {**plan.facts, **safety_check.stated_in(SimpleNamespace(facts=plan.asked.facts, **groups)), "structure_kind": kind}
+    plan.parts["safety_check"] = safety_check.verdict_of(stated, plan.inspector.of("safety_check"))
