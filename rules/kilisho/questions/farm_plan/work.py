@@ -62,6 +62,11 @@ def _feed_of(plan: Plan) -> list[DailyFeedItem]:
     return [DailyFeedItem.model_construct(substrate=name) for name in names]
 
 
+def _item(plan: Plan, substrate: str) -> DailyFeedItem:
+    """What is stated of a substrate; nothing of one that a part assumed."""
+    return next((item for item in _feed_of(plan) if item.substrate == substrate), DailyFeedItem.model_construct(substrate=substrate))
+
+
 def _first_charge(plan: Plan, digester: Digester) -> Answer | None:
     if digester.age:
         plan.leave_out("first_charge", "the digester is working already")
@@ -103,14 +108,13 @@ def _steps(plan: Plan, charged: Answer, fed: Answer) -> list[SimpleNamespace]:
     """The feeding plans of the first year, a quarter more at each step of the schedule."""
     days = [row["date"] for row in charged["schedule"] if row["event"].startswith(RAMP)]
     water = to_canonical(number(fed, "per_feeding", "water_volume") + number(fed, "per_feeding", "urine_volume"), "volume", "L")
-    items = {item.substrate: item for item in _feed_of(plan)}
     return [
         SimpleNamespace(
             from_=dt.date.fromisoformat(day),
             until=None,
             every=1.0,
             feed=[
-                as_item(DoseItem, items[one["substrate"]], mass=number(one, "mass") * (step + 1) / len(days))
+                as_item(DoseItem, _item(plan, one["substrate"]), mass=number(one, "mass") * (step + 1) / len(days))
                 for one in fed["per_feeding"]["substrates"]
             ],
             water=water * (step + 1) / len(days),
@@ -136,8 +140,7 @@ def _digestate(plan: Plan, fed: Answer) -> None:
     if not plan.asked.crops:
         plan.leave_out("digestate", "no crops are stated")
         return
-    items = {item.substrate: item for item in _feed_of(plan)}
-    feed = [as_item(DigestedFeedItem, items[one["substrate"]], mass=number(one, "mass")) for one in fed["per_feeding"]["substrates"]]
+    feed = [as_item(DigestedFeedItem, _item(plan, one["substrate"]), mass=number(one, "mass")) for one in fed["per_feeding"]["substrates"]]
     flows = {name: to_canonical(number(fed, f"{name}_per_day"), "volume_flow", "L/d") for name in ("water", "urine")}
     retention = number(fed, "hydraulic_retention_time")
     plan.ask(digestate.FORM, feed=feed, herd=[], dilution=None, digester=None, hydraulic_retention_time=retention, **flows)
