@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from types import MappingProxyType
 
 from kilisho.packs import Rulebook
-from kilisho.questions import batch_rotation, digestate, first_charge, gas_forecast, gas_use, maintenance_feed, safety_check, sizing
+from kilisho.questions import batch_rotation, digestate, feed_mix, first_charge, gas_forecast, gas_use, maintenance_feed, safety_check, sizing
 from kilisho.questions.asking import Question
 from kilisho.questions.limits import DEFAULTS, Limits
 from kilisho.questions.opening import AnyForm, open_form
@@ -19,6 +19,7 @@ FORMS: tuple[AnyForm, ...] = (
     sizing.FORM,
     first_charge.FORM,
     maintenance_feed.FORM,
+    feed_mix.FORM,
     gas_forecast.form,
     batch_rotation.FORM,
     gas_use.FORM,
