@@ -22,6 +22,7 @@ FIELDS = {
     "batch-rotation": "retention gas_curve digesters_needed storage_needed recharge_dates",
     "gas-use": "demand_per_day storage_needed cover_by_hour pipe replaced_fuels",
     "digestate": "digestate_per_day nitrogen phosphorus potassium area_served waiting_time",
+    "feed-mix": "feasible recipe total_solids carbon_to_nitrogen biogas_per_day binding_limits",
     "safety-check": "verdict findings cautions",
 }
 COMMON = "assumptions findings cautions rulebook.id rulebook.version rulebook.hash"

@@ -25,7 +25,8 @@ FARM: Json = {
     "climate": {"mean_air_temperature": 22, "yearly_swing": 4},
 }
 SIZED: Json = {"herd": FARM["herd"], "climate": FARM["climate"]}
-OPERATIONS = {"first-charge": FARM, "maintenance-feed": FARM, "sizing": SIZED}
+MIXED: Json = {name: FARM[name] for name in ("digester", "herd", "climate")}
+OPERATIONS = {"first-charge": FARM, "maintenance-feed": FARM, "sizing": SIZED, "feed-mix": MIXED}
 
 
 @given(bounds)

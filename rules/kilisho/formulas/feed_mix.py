@@ -165,7 +165,8 @@ def gas_at(mix: Mix, slurry: float) -> Array:
     potential, rate = mix.each("potential"), mix.each("rate")
     if slurry <= 0.0:
         return potential
-    return potential * np.asarray(mixed_share(rate, mix.working_volume / slurry, mix.tanks_in_series))
+    given: Array = potential * mixed_share(rate, mix.working_volume / slurry, mix.tanks_in_series)
+    return given
 
 
 def gas_of_mix(mix: Mix, unknowns: Array) -> float:

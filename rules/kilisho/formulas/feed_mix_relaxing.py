@@ -47,7 +47,7 @@ def alone(mix: Mix, need: Need, key: Key) -> Relaxed | None:
     """
     found, slurry = _least(mix, need, [key])
     for _ in range(MOST_ROUNDS if found is not None and key != GAS_DEMAND else 0):
-        reached = _reached(mix, need, found, key) if found else 0.0
+        reached = _reached(mix, found, key) if found else 0.0
         tighter = Program(mix.with_limit(key, reached), "least_relaxation", need.gas_demand, need.volatile_demand, [key], True).at(slurry)
         if tighter is None or tighter.relaxed[key] >= -MARGIN or reached <= 0.0:
             break
@@ -62,7 +62,7 @@ def _least(mix: Mix, need: Need, keys: Collection[Key]) -> tuple[Found | None, f
     return search.best, search.slurry
 
 
-def _reached(mix: Mix, need: Need, found: Found, key: Key) -> float:
+def _reached(mix: Mix, found: Found, key: Key) -> float:
     [limit] = [one for one in limits_of(mix) if one.key == key]
     return limit.reached(found.unknowns)
 

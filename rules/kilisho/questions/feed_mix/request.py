@@ -62,8 +62,8 @@ class FeedMixRequest(Enquiry):
     climate: Climate | None = None
     wish: Annotated[str, WISH] = Field(
         "most_gas",
-        description="most_gas; cheapest that meets gas_demand; most_even: meets gas_demand (or gives most of the most gas) from the smallest "
-        "part of what there is of any substrate, so that it lasts the longest and bears the most lean days.",
+        description="most_gas; cheapest that meets gas_demand; most_even: meets gas_demand (or gives most of the most gas) from the "
+        "smallest part of what there is of any substrate, so that it lasts the longest and bears the most lean days.",
     )
     gas_demand: Annotated[float | None, f.DAILY_GAS] = Field(None, description="Biogas as used that is wanted per day.")
     season: Annotated[float | None, SEASON] = Field(None, description="How long the stocks must last.")
