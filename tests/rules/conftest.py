@@ -463,13 +463,10 @@ def gas_forecasts() -> st.SearchStrategy[Json]:
 def feed_mixes() -> st.SearchStrategy[Json]:
     """Mixes of up to three substrates, with limits anywhere in their meaning, so that many have no recipe."""
     item = maybe(
-        {"substrate": ids("substrates")},
+        {"substrate": ids("substrates"), "available": measure(0.001, 1e5, "kg/d") | st.floats(5, 100)},
         **overrides(),
-        available=measure(0.001, 1e5, "kg/d") | st.floats(5, 100),
         stock=measure(0, 1e6, "kg"),
         price=st.floats(0, 1e6).map(lambda number: {"value": number, "per": "t"}),
-        load=st.floats(1, 50),
-        least=st.floats(0.5, 50),
         largest_share=SHARES,
         brought_in=st.booleans(),
     )
@@ -485,7 +482,7 @@ def feed_mixes() -> st.SearchStrategy[Json]:
         largest_crop_residue_share=SHARES,
     )
     shared = {
-        "on_hand": st.lists(item, max_size=3, unique_by=lambda one: one["substrate"]),
+        "on_hand": st.lists(item, min_size=1, max_size=3, unique_by=lambda one: one["substrate"]),
         "herd": herds(),
         "climate": climates(),
         "wish": st.sampled_from(["most_gas", "cheapest", "most_even"]),
@@ -496,7 +493,13 @@ def feed_mixes() -> st.SearchStrategy[Json]:
         "limits": limits,
         "slurry_ph": measure(0, 14),
     }
-    return maybe({"digester": digesters()}, **shared) | maybe({"working_volume": measure(0.05, 1000, "m3") | st.floats(2, 20)}, **shared)
+    by_digester = maybe({"digester": digesters()}, **shared)
+    return (by_digester | maybe({"working_volume": measure(0.05, 1000, "m3") | st.floats(2, 20)}, **shared)).map(with_demand)
+
+
+def with_demand(body: Json) -> Json:
+    """The cheapest mix is asked for with the gas that it must give."""
+    return {"gas_demand": 0.5, **body} if body.get("wish") == "cheapest" else body
 
 
 REQUESTS = {

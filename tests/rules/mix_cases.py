@@ -27,7 +27,11 @@ WHOLES: dict[str, float] = {
 
 
 def mix_of(
-    *ingredients: Ingredient, available: tuple[float, ...], volume: float = 6.0, shares: dict[int, float] | None = None, **bounds: float | None
+    *ingredients: Ingredient,
+    available: tuple[float, ...],
+    volume: float = 6.0,
+    shares: dict[int, float] | None = None,
+    **bounds: float | None,
 ) -> Mix:
     """A mix with the usual limits; ``bounds`` replace them, None takes one out."""
     limits: dict[Key, float] = {(name, WHOLE): bound for name, bound in {**WHOLES, **bounds}.items() if bound is not None}
@@ -106,7 +110,9 @@ def best_of_grid(mix: Mix, score: Any, allowed: Any = None, points: int = 27, ro
 def ingredients() -> st.SearchStrategy[Ingredient]:
     """Substrates as farms have them, and odd ones."""
 
-    def made(solids: float, ash: float, nitrogen: float, ratio: float, share: float, yields: float, rate: float, price: float) -> Ingredient:
+    def made(  # noqa: PLR0917
+        solids: float, ash: float, nitrogen: float, ratio: float, share: float, yields: float, rate: float, price: float
+    ) -> Ingredient:
         volatile = solids * (1 - ash)
         of_nitrogen = solids * nitrogen
         carbon = of_nitrogen * ratio

@@ -1,9 +1,8 @@
-"""The search for a mix against a grid, against scipy's other solver and against whole-number enumeration; limits, scaling, monotony."""
+"""The search for a mix against a grid, against scipy's other interface; limits, scaling, monotony."""
 
 from __future__ import annotations
 
 from dataclasses import replace
-from itertools import product
 
 import numpy as np
 import pytest
@@ -196,35 +195,7 @@ def test_asking_for_less_gas_never_costs_more(mix: Mix, first: float, second: fl
     assert cost(mix, *less) <= cost(mix, *more) * (1 + 1e-4) + 1e-5
 
 
-# ---- whole loads and least amounts -------------------------------------------------------------------------------------------------
-
-
-def test_whole_loads_are_the_best_of_all_whole_loads() -> None:
-    mix = mix_of(replace(DUNG, load=15.0), replace(DROPPINGS, load=4.0), available=(84.0, 20.0))
-    found = solved(mix)
-    assert found is not None
-    assert [mass % 1 for mass in (found[0][0] / 15, found[0][1] / 4)] == pytest.approx([0, 0], abs=1e-9)
-    waters = np.linspace(0, 0.15, 3001)
-    rivals = [
-        float(np.max(np.where(kept(mix, (15.0 * a, 4.0 * b), waters), gas(mix, (15.0 * a, 4.0 * b), waters), 0.0)))
-        for a, b in product(range(6), range(6))
-        if a or b
-    ]
-    assert kept(mix, *found, slack=1e-9)
-    assert gas(mix, *found) >= max(rivals) * (1 - 1e-6)
-    assert gas(mix, *found) <= most_gas(mix_of(DUNG, DROPPINGS, available=(84.0, 20.0))) * (1 + 1e-6)
-
-
-def test_less_than_the_least_amount_is_none() -> None:
-    free = solved(FARM)
-    assert free is not None
-    assert 0 < free[0][2] < 3
-    choosy = replace(FARM, ingredients=(DUNG, DROPPINGS, replace(STRAW, least=3.0)))
-    found = solved(choosy)
-    assert found is not None
-    assert found[0][2] == 0 or found[0][2] >= 3 * (1 - 1e-6)
-    without, with_it = most_gas(FARM.with_limit(("available", 2), 0.0)), most_gas(choosy)
-    assert without * (1 - 1e-5) <= with_it <= most_gas(FARM) * (1 + 1e-5)
+# ---- cost ------------------------------------------------------------------------------------------------------------------------
 
 
 def test_of_two_equal_feeds_the_one_that_costs_nothing_is_taken() -> None:

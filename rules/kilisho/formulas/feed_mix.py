@@ -28,7 +28,6 @@ class Ingredient:
     solids, volatile, nitrogen, carbon, ammonium : kg in a kilogram.
     displaced : room in slurry [m3/kg]; potential : ultimate biogas [m3/kg]; rate : of its decay in this digester [1/d]; price per kg.
     crop_residue : whether it floats as straw does.
-    load : mass of which only whole numbers are fed [kg/d]; least : smallest amount that is worth feeding at all [kg/d].
     """
 
     solids: float
@@ -41,8 +40,6 @@ class Ingredient:
     rate: float
     price: float = 0.0
     crop_residue: bool = False
-    load: float | None = None
-    least: float = 0.0
 
 
 @dataclass(frozen=True, slots=True)

@@ -49,7 +49,7 @@ def gain_of(search: Search, limit: Limit, step: float) -> float:
     """
     tried = max(step, LEAST_STEP * limit.bound)
     program = search.program
-    mix = program.mix.with_limit(limit.key, max(0.0, limit.bound + limit.sense * tried))
+    mix = program.mix.with_limit(limit.key, max(LEAST_STEP * limit.bound, limit.bound + limit.sense * tried))
     return _better(search, Program(mix, program.wish, program.gas_demand)) * step / tried
 
 

@@ -1,4 +1,4 @@
-"""The linear (or, with whole loads, mixed-integer) program of a mix at a given slurry per day, solved by scipy's HiGHS.
+"""The linear program of a mix at a given slurry per day, solved by scipy's HiGHS.
 
 How much gas a kilogram gives depends on how long it stays, so gas is not linear in the unknowns. At a fixed share of the potential it is:
 :meth:`Program.at` takes the share at the most slurry that is let in, which promises no more than the mix gives; :meth:`Program.between`
@@ -13,7 +13,6 @@ from functools import cached_property
 from typing import Any, Literal
 
 import numpy as np
-import numpy.typing as npt
 
 from kilisho.formulas.feed_mix import WHOLE, Array, Key, Limit, Mix, gas_at, limits_of, slurry_of
 
@@ -24,10 +23,16 @@ MARGIN = 1e-6
 EXACT = ("available", "water_available", "least_carbon_to_nitrogen", "largest_carbon_to_nitrogen")
 # Weight of the mass to be carried: it decides between mixes that are otherwise equally good.
 LIGHTER = 1e-6
-# Branches that the solver may follow with whole loads; a count and not a time, so that the same request has the same answer.
-MOST_NODES = 500
 LEAST_COEFFICIENT = 1e-12
 GAS_DEMAND: Key = ("gas_demand", WHOLE)
+# No limit of operation is offered more than so many times as wide; what there is and what is asked for may change at will.
+WIDEST_RELAXED = 4.0
+
+
+def _most_relaxed(key: Key) -> float:
+    if key[0] in ("available", "water_available"):
+        return float("inf")
+    return 1.0 - 1.0 / WIDEST_RELAXED if key[0].startswith("least_") else 1.0 if key == GAS_DEMAND else WIDEST_RELAXED - 1.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -69,17 +74,13 @@ class Program:
         found = self._solve(least, least, most)
         if found is None:
             return float("inf")
-        return float(found.fun if not self._whole.any() or found.mip_dual_bound is None else found.mip_dual_bound)
+        return float(found.fun)
 
-    # Columns: masses of the ingredients, water, the largest use, a switch for every ingredient with a least amount, relaxations.
+    # Columns: masses of the ingredients, water, the largest use, relaxations.
 
     @cached_property
     def _count(self) -> int:
         return len(self.mix.ingredients)
-
-    @cached_property
-    def _switched(self) -> list[int]:
-        return [i for i, one in enumerate(self.mix.ingredients) if one.least > 0.0]
 
     @cached_property
     def _limits(self) -> list[Limit]:
@@ -92,38 +93,37 @@ class Program:
 
     @cached_property
     def _width(self) -> int:
-        return self._count + 2 + len(self._switched) + len(self._may_relax)
+        return self._count + 2 + len(self._may_relax)
 
     @cached_property
     def _available(self) -> Array:
         return np.array([self.mix.limits["available", i] for i in range(self._count)])
 
     @cached_property
-    def _most(self) -> float:
-        return self.mix.most_slurry()
+    def usual_slurry(self) -> float:
+        """The most slurry; for a demand that is small against all that there is, some tenfold of the slurry that may meet it [m3/d].
+
+        It is the size of the program's units: a demand in much larger ones would drown in the solver's tolerance.
+        """
+        most = self.mix.most_slurry()
+        if not self.gas_demand or self.elastic:
+            return most
+        there = np.append(np.minimum(self._available, self.mix.water_density * most), 0.0)
+        potential = float(self.mix.each("potential") @ there)
+        return most * min(1.0, 10.0 * self.gas_demand / potential) if potential > 0.0 else most
 
     @cached_property
     def _scales(self) -> Array:
-        """Size of a column's unit, so that the program is the same for farms that differ in size only; a whole load is a unit."""
-        scales, most = np.ones(self._width), self._most
+        """Size of a column's unit, so that the program is the same for farms that differ in size only."""
+        scales, most = np.ones(self._width), self.usual_slurry
         usual = np.minimum(self._available, self.mix.water_density * most)
-        loads = [one.load or 0.0 for one in self.mix.ingredients]
-        scales[: self._count] = np.where(np.array(loads) > 0.0, loads, np.where(usual > 0.0, usual, 1.0))
+        scales[: self._count] = np.where(usual > 0.0, usual, 1.0)
         scales[self._count] = most
         return scales
 
-    @cached_property
-    def _whole(self) -> npt.NDArray[np.int_]:
-        whole = np.zeros(self._width, dtype=int)
-        whole[: self._count] = [one.load is not None for one in self.mix.ingredients]
-        whole[self._count + 2 : self._count + 2 + len(self._switched)] = 1
-        return whole
-
-    def _row(self, coefficients: Array, **more: float) -> Array:
+    def _row(self, coefficients: Array) -> Array:
         row = np.zeros(self._width)
         row[: len(coefficients)] = coefficients
-        for place, value in more.items():
-            row[int(place.removeprefix("at_"))] = value
         return row
 
     @cached_property
@@ -139,15 +139,10 @@ class Program:
         """Rows that hold whatever slurry is let in, and what they must not exceed."""
         rows = [self._limit_row(limit) for limit in self._limits]
         rows += [self._use_row(i) for i in range(self._count) if self.wish == "most_even"]
-        for switch, i in enumerate(self._switched, start=self._count + 2):
-            rows += [self._switch_row(i, switch, self._ceiling(i)), -self._switch_row(i, switch, self.mix.ingredients[i].least)]
         bounds = [-limit.row(self._margin(limit)).constant for limit in self._limits] + [0.0] * (len(rows) - len(self._limits))
         if self.volatile_demand:
             rows, bounds = [*rows, self._row(-self.mix.each("volatile"))], [*bounds, -self.volatile_demand]
         return np.array(rows), np.array(bounds)
-
-    def _ceiling(self, i: int) -> float:
-        return float(self.mix.water_density * self._most * 10.0 if ("available", i) in self.elastic else self._available[i])
 
     @staticmethod
     def _margin(limit: Limit) -> float:
@@ -157,17 +152,12 @@ class Program:
         row = self._row(limit.row(self._margin(limit)).coefficients)
         if limit.key in self._may_relax:
             column = self._width - len(self._may_relax) + self._may_relax.index(limit.key)
-            row[column] = -limit.bound * abs(limit.bottom.of(self._usual * self._most))
+            row[column] = -limit.bound * abs(limit.bottom.of(self._usual * self.usual_slurry))
         return row
 
     def _use_row(self, i: int) -> Array:
         row = self._row(np.eye(self._count + 1)[i])
         row[self._count + 1] = -self._available[i]
-        return row
-
-    def _switch_row(self, i: int, switch: int, amount: float) -> Array:
-        row = self._row(np.eye(self._count + 1)[i])
-        row[switch] = -amount
         return row
 
     def _demand_row(self, gas: Array) -> Array:
@@ -198,7 +188,7 @@ class Program:
             weights[: self._count + 1] = -gas if self.wish == "most_gas" else self._prices
         weights = weights * self._scales / self._unit
         mass = np.append(np.ones(self._count), self.mix.water_density) * self._scales[: self._count + 1]
-        weights[: self._count + 1] += LIGHTER * mass / (self.mix.water_density * self._most)
+        weights[: self._count + 1] += LIGHTER * mass / (self.mix.water_density * self.usual_slurry)
         return weights
 
     def _solve(self, gas_slurry: float, least: float, most: float) -> Any:
@@ -212,9 +202,8 @@ class Program:
         rows = rows * self._scales
         sizes = np.maximum(np.abs(rows).max(axis=1), LEAST_COEFFICIENT)
         rows, bounds = rows / sizes[:, None], bounds / sizes
-        options = {"node_limit": MOST_NODES, "mip_rel_gap": 1e-6}
         constraint = LinearConstraint(rows, -np.inf, bounds)
-        found = milp(self._weights(gas), constraints=constraint, bounds=self._ends, integrality=self._whole, options=options)
+        found = milp(self._weights(gas), constraints=constraint, bounds=self._ends)
         return None if found.status in (2, 3, 4) and found.x is None else found
 
     @cached_property
@@ -222,19 +211,16 @@ class Program:
         from scipy.optimize import Bounds
 
         bottoms, tops = np.zeros(self._width), np.full(self._width, np.inf)
-        tops[self._count + 2 : self._count + 2 + len(self._switched)] = 1.0
+        tops[self._width - len(self._may_relax) :] = [_most_relaxed(key) for key in self._may_relax]
         if self.tighten:
             bottoms[self._width - len(self._may_relax) :] = -np.inf
         return Bounds(bottoms, tops)
 
     def _tidy(self, unknowns: Array) -> Array:
-        """Without the solver's noise: nothing below 0 or beyond what there is, whole loads whole, traces none."""
+        """Without the solver's noise: nothing below 0 or beyond what there is, traces none."""
         most = np.append(self._available, self.mix.limits.get(("water_available", WHOLE), np.inf))
         if not self.elastic:
             unknowns = np.minimum(unknowns, most)
-        traces = MARGIN * np.append(np.full(self._count, self.mix.water_density), 1.0) * self._most
-        kept = np.where(unknowns > np.minimum(traces, MARGIN * np.where(most > 0.0, most, np.inf)), unknowns, 0.0)
-        for i, one in enumerate(self.mix.ingredients):
-            if one.load is not None:
-                kept[i] = round(kept[i] / one.load) * one.load
+        traces = MARGIN * np.append(np.full(self._count, self.mix.water_density), 1.0) * self.usual_slurry
+        kept: Array = np.where(unknowns > np.minimum(traces, MARGIN * np.where(most > 0.0, most, np.inf)), unknowns, 0.0)
         return kept

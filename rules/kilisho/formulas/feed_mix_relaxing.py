@@ -6,8 +6,8 @@ from collections.abc import Collection, Iterator
 from dataclasses import dataclass
 
 from kilisho.formulas.feed_mix import Array, Key, Limit, Mix, gas_of_mix, limits_of
-from kilisho.formulas.feed_mix_program import GAS_DEMAND, MARGIN, Found, Program
-from kilisho.formulas.feed_mix_search import best
+from kilisho.formulas.feed_mix_program import GAS_DEMAND, MARGIN, WIDEST_RELAXED, Found, Program
+from kilisho.formulas.feed_mix_search import ROUGH, best
 
 # A relaxed bound is told this much beyond what the mix reaches, so that whoever asks with it finds a mix.
 ROOM = 0.001
@@ -46,10 +46,12 @@ def alone(mix: Mix, need: Need, key: Key) -> Relaxed | None:
     no more (the method of Dinkelbach 1967 for fractional programs).
     """
     found, slurry = _least(mix, need, [key])
-    for _ in range(MOST_ROUNDS if found is not None and key != GAS_DEMAND else 0):
-        reached = _reached(mix, found, key) if found else 0.0
+    for _ in range(MOST_ROUNDS if key != GAS_DEMAND else 0):
+        reached = _reached(mix, found, key) if found is not None else 0.0
+        if reached <= 0.0:
+            break
         tighter = Program(mix.with_limit(key, reached), "least_relaxation", need.gas_demand, need.volatile_demand, [key], True).at(slurry)
-        if tighter is None or tighter.relaxed[key] >= -MARGIN or reached <= 0.0:
+        if tighter is None or tighter.relaxed[key] >= -MARGIN:
             break
         found = tighter
     return _relaxed(mix, need, found)
@@ -58,7 +60,7 @@ def alone(mix: Mix, need: Need, key: Key) -> Relaxed | None:
 def _least(mix: Mix, need: Need, keys: Collection[Key]) -> tuple[Found | None, float]:
     made, kept = mix.most_slurry(), mix.working_volume / mix.limits["least_retention_time", -1]
     program = Program(mix, "least_relaxation", need.gas_demand, need.volatile_demand, keys)
-    search = best(program, (made / WIDER, made, made * WIDER), kept * WIDER)
+    search = best(program, (made / WIDER, made, made * WIDER), kept * WIDER, ROUGH)
     return search.best, search.slurry
 
 
@@ -68,9 +70,18 @@ def _reached(mix: Mix, found: Found, key: Key) -> float:
 
 
 def _relaxed(mix: Mix, need: Need, found: Found | None) -> Relaxed | None:
-    if found is None:
+    if found is None or not found.unknowns[:-1].any():
         return None
-    return Relaxed(dict(_broken(mix, need, found.unknowns)), found.unknowns)
+    bounds = dict(_broken(mix, need, found.unknowns))
+    return Relaxed(bounds, found.unknowns) if all(_in_reason(mix, key, bound) for key, bound in bounds.items()) else None
+
+
+def _in_reason(mix: Mix, key: Key, bound: float) -> bool:
+    """Whether a bound is no more than so many times as wide; the program sees to it only as far as its weights are right."""
+    if key[0] in ("available", "water_available", GAS_DEMAND[0]):
+        return True
+    times = bound / mix.limits[key]
+    return max(times, 1 / times) <= WIDEST_RELAXED * (1 + 2 * ROOM)
 
 
 def _broken(mix: Mix, need: Need, unknowns: Array) -> Iterator[tuple[Key, float]]:

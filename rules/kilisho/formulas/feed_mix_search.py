@@ -18,10 +18,10 @@ import numpy as np
 from kilisho.formulas.feed_mix import slurry_of
 from kilisho.formulas.feed_mix_program import Found, Program
 
-# The search begins at these amounts between a 64th of the most slurry and the most.
+# The search begins at these amounts between a 64th of the usual slurry and the most.
 COARSE, WIDEST = 13, 64.0
 # Relative precision of the slurry, and the gap to the best possible at which the proof is content.
-PRECISION, CONTENT = 1e-6, 0.005
+PRECISION, ROUGH, CONTENT = 1e-5, 1e-3, 0.01
 MOST_HALVINGS = 60
 IMPOSSIBLE = 1e3
 
@@ -43,12 +43,12 @@ class Search:
             self.best, self.slurry = found, slurry
         return found.score
 
-    def narrow(self, low: float, high: float) -> None:
+    def narrow(self, low: float, high: float, precision: float = PRECISION) -> None:
         """Look for the best score between two amounts of slurry."""
         from scipy.optimize import minimize_scalar
 
         ends = (math.log(low), math.log(high))
-        minimize_scalar(lambda x: self.try_at(math.exp(x)), bounds=ends, method="bounded", options={"xatol": PRECISION, "maxiter": 40})
+        minimize_scalar(lambda x: self.try_at(math.exp(x)), bounds=ends, method="bounded", options={"xatol": precision, "maxiter": 30})
         if self.best is not None:
             # What is let in may be less than was allowed: counted at its own slurry the mix is no worse.
             own = float(slurry_of(self.program.mix) @ self.best.unknowns)
@@ -56,16 +56,17 @@ class Search:
                 self.try_at(own)
 
 
-def best(program: Program, seeds: Iterable[float] = (), most: float | None = None) -> Search:
+def best(program: Program, seeds: Iterable[float] = (), most: float | None = None, precision: float = PRECISION) -> Search:
     """Search all amounts of slurry up to ``most`` [m3/d]; ``seeds`` are amounts that are worth trying."""
     search, top = Search(program), most or program.mix.most_slurry()
     if top <= 0.0:
         return search
-    places = sorted({*np.geomspace(top / WIDEST, top, COARSE).tolist(), *(seed for seed in seeds if 0.0 < seed <= top)})
+    low = min(program.usual_slurry, top) / WIDEST
+    places = sorted({*np.geomspace(low, top, COARSE).tolist(), *(seed for seed in seeds if 0.0 < seed <= top)})
     scores = [search.try_at(place) for place in places]
     middle = min(range(len(places)), key=scores.__getitem__)
     if search.best is not None:
-        search.narrow(places[max(0, middle - 1)], places[min(len(places) - 1, middle + 1)])
+        search.narrow(places[max(0, middle - 1)], places[min(len(places) - 1, middle + 1)], precision)
     return search
 
 

@@ -35,7 +35,7 @@ def _answer(asked: Any, ledger: Ledger, inspector: Inspector, explain: bool) -> 
         "measure_first": measure_first(ledger, **gas),
         "findings": inspector.shown(inspector.inspect(facts_of(work)), digester_contradictions(work.structure, ledger)),
         "cautions": _cautions(work, inspector),
-        **({"derivation": [*trace_of(work.fed, ledger), *ledger.trace()]} if explain else {}),
+        **({"derivation": [*(trace_of(work.fed, ledger) if work.feasible else ()), *ledger.trace()]} if explain else {}),
     }
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from kilisho.formulas.feed_mix import Array, Key, limits_of
 from kilisho.formulas.feed_mix_program import GAS_DEMAND, Program
 from kilisho.formulas.feed_mix_relaxing import Need, Relaxed, alone, together
-from kilisho.formulas.feed_mix_search import best
+from kilisho.formulas.feed_mix_search import ROUGH, best
 from kilisho.questions.answers import Answer, in_cubic_metres_per_day, in_kilograms_per_day, in_litres_per_day
 from kilisho.questions.feed_mix.words import in_words, phrase_of, place_of
 from kilisho.questions.feed_mix.work import Work
@@ -14,7 +14,7 @@ from kilisho.questions.feed_mix.work import Work
 SOME = 0.01
 TEXT = (
     "No mix of what is on hand keeps all limits. A limit that is relaxed costs safety of operation: read the findings of a recipe that you "
-    "ask for with it."
+    "ask for with it. No limit of operation is offered more than four times as wide; where that is not enough, other substrates are needed."
 )
 
 
@@ -54,7 +54,7 @@ def _recipe_then(work: Work, relaxed: Relaxed) -> Array:
     mix, demand = work.mix, relaxed.bounds.get(GAS_DEMAND, work.demand)
     for key, bound in relaxed.bounds.items():
         mix = mix if key == GAS_DEMAND else mix.with_limit(key, bound)
-    found = best(Program(mix, work.search.program.wish, demand)).best
+    found = best(Program(mix, work.search.program.wish, demand), precision=ROUGH).best
     return relaxed.unknowns if found is None else found.unknowns
 
 

@@ -25,8 +25,6 @@ class OnHand(MeasuredSubstrate):
     available: Annotated[float | None, f.DAILY_MASS] = Field(None, description="Fresh mass that comes per day.")
     stock: Annotated[float | None, f.STORED_MASS] = Field(None, description="Fresh mass that lies ready; it is spread over the season.")
     price: Annotated[float | None, f.PRICE_PER_MASS] = Field(None, description="In the farm's own currency per mass; free when absent.")
-    load: Annotated[float | None, f.DAILY_MASS] = Field(None, description="Fresh mass of which only whole numbers are fed per day.")
-    least: Annotated[float | None, f.DAILY_MASS] = Field(None, description="Smallest amount per day that is worth the work; less is none.")
     largest_share: Annotated[float | None, SHARE] = Field(None, description="Largest part of the fed volatile solids that it may be.")
     brought_in: Annotated[bool, f.YES_NO] = Field(False, description="Whether it comes from outside the farm.")
 

@@ -127,8 +127,6 @@ def _ingredient(one: Fed, item: Any, ledger: Ledger) -> Ingredient:
         rate=of["rate_at_temperature"],
         price=item.price or 0.0,
         crop_residue=one.entry.group == "crop_residue",
-        load=item.load,
-        least=item.least or 0.0,
     )
 
 
@@ -143,7 +141,7 @@ def _sought(asked: Any, mix: Mix, ledger: Ledger) -> tuple[Search, Search, bool]
     search = (
         best(Program(mix, asked.wish, demand), (most_gas.slurry,)) if most > NO_GAS * scale else Search(Program(mix, asked.wish, demand))
     )
-    return most_gas, search, search.best is not None
+    return most_gas, search, search.best is not None and bool(search.best.unknowns[:-1].any())
 
 
 def _take_recipe(work: Work) -> None:
