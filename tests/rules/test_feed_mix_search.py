@@ -18,8 +18,7 @@ from kilisho.formulas.feed_mix_relaxing import Need, alone, together
 from kilisho.formulas.feed_mix_search import CONTENT, best, gap
 
 FARM = mix_of(DUNG, DROPPINGS, STRAW, available=(84.0, 20.0, 30.0), shares={2: 0.15})
-# What the search may leave on the table: it is proved to within CONTENT, and in practice lies far nearer.
-NEAR = CONTENT
+ROUNDING = 2e-6  # the solver's tolerance, in ratios that are kept without a margin
 
 
 def solved(mix: Mix, wish: Wish = "most_gas", demand: float = 0.0) -> tuple[list[float], float] | None:
@@ -64,7 +63,7 @@ def test_no_point_of_a_grid_of_two_substrates_gives_more_gas(mix: Mix) -> None:
     if rival is None:
         return
     assert found is not None
-    assert kept(mix, *found, slack=1e-9)
+    assert kept(mix, *found, slack=ROUNDING)
     assert gas(mix, *found) >= rival * (1 - 1e-4)
 
 
@@ -72,7 +71,7 @@ def test_the_grid_of_three_substrates_comes_near_the_search_and_never_beyond_it(
     found, rival = solved(FARM), best_of_grid(FARM, lambda m, w: gas(FARM, m, w), points=17, rounds=9)
     assert found is not None
     assert rival is not None
-    assert kept(FARM, *found, slack=1e-9)
+    assert kept(FARM, *found, slack=ROUNDING)
     assert rival <= gas(FARM, *found) * (1 + 1e-5)
     assert rival >= gas(FARM, *found) * 0.985
 
@@ -84,8 +83,8 @@ def test_no_point_of_a_grid_meets_the_demand_for_less(mix: Mix, part: float) -> 
     assume(demand > 1e-3)
     found = solved(mix, "cheapest", demand)
     assert found is not None
-    assert kept(mix, *found, slack=1e-9)
-    assert gas(mix, *found) >= demand * (1 - 1e-9)
+    assert kept(mix, *found, slack=ROUNDING)
+    assert gas(mix, *found) >= demand * (1 - ROUNDING)
     rival = best_of_grid(mix, lambda m, w: -cost(mix, m, w), lambda m, w: gas(mix, m, w) >= demand)
     if rival is not None:
         assert cost(mix, *found) <= -rival + 1e-4 * abs(rival) + 1e-5
@@ -98,8 +97,8 @@ def test_no_point_of_a_grid_meets_the_demand_from_a_smaller_part_of_what_there_i
     assume(demand > 1e-3)
     found = solved(mix, "most_even", demand)
     assert found is not None
-    assert kept(mix, *found, slack=1e-9)
-    assert gas(mix, *found) >= demand * (1 - 1e-9)
+    assert kept(mix, *found, slack=ROUNDING)
+    assert gas(mix, *found) >= demand * (1 - ROUNDING)
     there = [mix.limits["available", i] for i in range(2)]
     rival = best_of_grid(mix, lambda m, w: -np.maximum(m[0] / there[0], m[1] / there[1]), lambda m, w: gas(mix, m, w) >= demand)
     if rival is not None:
@@ -304,8 +303,9 @@ def test_the_least_relaxation_of_a_ratio_is_found_where_its_bottom_moves() -> No
     assert found.bounds == {key: pytest.approx(thinnest, rel=3e-3)}
 
 
-def test_the_thinnest_water_and_the_thickest_slurry_that_contradict_each_other() -> None:
+def test_dry_straw_without_water_is_not_offered_as_slurry() -> None:
     mix = mix_of(STRAW, available=(10.0,), largest_crop_residue_share=None, largest_carbon_to_nitrogen=None, water_available=0.0)
-    found = together(mix, Need(volatile_demand=0.1))
-    assert found is not None
-    assert {key[0] for key in found.bounds} <= {"largest_total_solids", "water_available"}
+    assert together(mix, Need(volatile_demand=0.1)) is None
+    wet = mix.with_limit(("water_available", WHOLE), 0.02)
+    assert solved(wet) is not None
+    assert most_gas(wet) > 0

@@ -25,8 +25,7 @@ FARM: Json = {
     "climate": {"mean_air_temperature": 22, "yearly_swing": 4},
 }
 SIZED: Json = {"herd": FARM["herd"], "climate": FARM["climate"]}
-MIXED: Json = {name: FARM[name] for name in ("digester", "herd", "climate")}
-OPERATIONS = {"first-charge": FARM, "maintenance-feed": FARM, "sizing": SIZED, "feed-mix": MIXED}
+OPERATIONS = {"first-charge": FARM, "maintenance-feed": FARM, "sizing": SIZED}
 
 
 @given(bounds)

@@ -19,7 +19,7 @@ from kilisho.formulas.feed_mix import WHOLE, Array, Key, Limit, Mix, gas_at, lim
 Wish = Literal["most_gas", "cheapest", "most_even", "least_relaxation"]
 # Part by which ratios are kept stricter than their bounds, so that rounding in the solver never breaks a limit.
 MARGIN = 1e-6
-# Kept as they are: amounts, and a ratio that one substrate alone may meet to the last digit.
+# Kept as they are, to the solver's tolerance: amounts, and a ratio that one substrate alone may meet to the last digit.
 EXACT = ("available", "water_available", "least_carbon_to_nitrogen", "largest_carbon_to_nitrogen")
 # Weight of the mass to be carried: it decides between mixes that are otherwise equally good.
 LIGHTER = 1e-6
@@ -221,6 +221,6 @@ class Program:
         most = np.append(self._available, self.mix.limits.get(("water_available", WHOLE), np.inf))
         if not self.elastic:
             unknowns = np.minimum(unknowns, most)
-        traces = MARGIN * np.append(np.full(self._count, self.mix.water_density), 1.0) * self.usual_slurry
+        traces = MARGIN / 10 * np.append(np.full(self._count, self.mix.water_density), 1.0) * self.usual_slurry
         kept: Array = np.where(unknowns > np.minimum(traces, MARGIN * np.where(most > 0.0, most, np.inf)), unknowns, 0.0)
         return kept
