@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from kilisho.formulas.feed_mix import Array, Key, limits_of
+from kilisho.formulas.feed_mix import Array, Key, limits_of, slurry_of
 from kilisho.formulas.feed_mix_program import GAS_DEMAND, Program
 from kilisho.formulas.feed_mix_relaxing import Need, Relaxed, alone, together
 from kilisho.formulas.feed_mix_search import ROUGH, best
@@ -54,7 +54,8 @@ def _recipe_then(work: Work, relaxed: Relaxed) -> Array:
     mix, demand = work.mix, relaxed.bounds.get(GAS_DEMAND, work.demand)
     for key, bound in relaxed.bounds.items():
         mix = mix if key == GAS_DEMAND else mix.with_limit(key, bound)
-    found = best(Program(mix, work.search.program.wish, demand), precision=ROUGH).best
+    own = float(slurry_of(mix) @ relaxed.unknowns)
+    found = best(Program(mix, work.search.program.wish, demand), (own,), precision=ROUGH).best
     return relaxed.unknowns if found is None else found.unknowns
 
 
