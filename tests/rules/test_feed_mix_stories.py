@@ -139,3 +139,17 @@ def test_the_answer_never_tells_an_empty_recipe_as_advice() -> None:
     assert (answer["feasible"], answer["recipe"]) == (False, [])
     assert "water_per_day" not in answer
     assert "No mix" in answer["relax"]["text"]
+
+
+def test_a_yard_with_a_dozen_substrates_gets_a_recipe_that_keeps_all_limits() -> None:
+    names = """cattle_dung pig_manure layer_droppings goat_droppings horse_dung maize_stover wheat_straw napier_grass banana_stem
+        vegetable_waste kitchen_waste whey""".split()
+    answer = mix(COWS, herd=None, on_hand=[{"substrate": name, "available": 15} for name in names])
+    assert answer["feasible"]
+    for one in answer["limits"]:
+        least = one["limit"].startswith("least_")
+        over = (one["reached"]["value"] - one["bound"]["value"]) * (-1 if least else 1)
+        assert over <= 1e-4 * one["bound"]["value"], one["limit"]
+    assert value(answer, "biogas_per_day") > value(
+        mix(COWS, herd=None, on_hand=[{"substrate": "cattle_dung", "available": 15}]), "biogas_per_day"
+    )
