@@ -142,8 +142,20 @@ def test_the_answer_never_tells_an_empty_recipe_as_advice() -> None:
 
 
 def test_a_yard_with_a_dozen_substrates_gets_a_recipe_that_keeps_all_limits() -> None:
-    names = """cattle_dung pig_manure layer_droppings goat_droppings horse_dung maize_stover wheat_straw napier_grass banana_stem
-        vegetable_waste kitchen_waste whey""".split()
+    names = [
+        "cattle_dung",
+        "pig_manure",
+        "layer_droppings",
+        "goat_droppings",
+        "horse_dung",
+        "maize_stover",
+        "wheat_straw",
+        "napier_grass",
+        "banana_stem",
+        "vegetable_waste",
+        "kitchen_waste",
+        "whey",
+    ]
     answer = mix(COWS, herd=None, on_hand=[{"substrate": name, "available": 15} for name in names])
     assert answer["feasible"]
     for one in answer["limits"]:
