@@ -516,7 +516,9 @@ class Condition(Entry):
         return [(name, getattr(self, name)) for name in names if getattr(self, name) is not None]
 
 
-Operation = Literal["sizing", "first_charge", "maintenance_feed", "feed_mix", "gas_forecast", "batch_rotation", "gas_use", "digestate", "safety_check"]
+Operation = Literal[
+    "sizing", "first_charge", "maintenance_feed", "feed_mix", "gas_forecast", "batch_rotation", "gas_use", "digestate", "safety_check"
+]
 
 
 class Check(Known):

@@ -6,7 +6,17 @@ from collections.abc import Mapping
 from types import MappingProxyType
 
 from kilisho.packs import Rulebook
-from kilisho.questions import batch_rotation, digestate, feed_mix, first_charge, gas_forecast, gas_use, maintenance_feed, safety_check, sizing
+from kilisho.questions import (
+    batch_rotation,
+    digestate,
+    feed_mix,
+    first_charge,
+    gas_forecast,
+    gas_use,
+    maintenance_feed,
+    safety_check,
+    sizing,
+)
 from kilisho.questions.asking import Question
 from kilisho.questions.limits import DEFAULTS, Limits
 from kilisho.questions.opening import AnyForm, open_form
