@@ -17,11 +17,15 @@ MOST_SUGGESTIONS = 20
 CROSS_FIELD_CODES = frozenset(
     {
         "dates_disordered",
+        "demand_missing",
         "demand_twice",
         "feed_gives_no_gas",
         "fuel_twice",
         "mass_expected",
+        "limits_disordered",
+        "not_fed_daily",
         "nothing_to_forecast",
+        "nothing_to_mix",
         "outside_forecast",
         "plans_overlap",
         "too_many_substrates",
@@ -39,6 +43,7 @@ CROSS_FIELD_CODES = frozenset(
         "use_overlaps",
         "use_without_length",
         "volume_impossible",
+        "volume_twice",
     }
 )
 

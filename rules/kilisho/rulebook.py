@@ -517,7 +517,16 @@ class Condition(Entry):
 
 
 Operation = Literal[
-    "sizing", "first_charge", "maintenance_feed", "gas_forecast", "batch_rotation", "gas_use", "digestate", "farm_plan", "safety_check"
+    "sizing",
+    "first_charge",
+    "maintenance_feed",
+    "feed_mix",
+    "gas_forecast",
+    "batch_rotation",
+    "gas_use",
+    "digestate",
+    "farm_plan",
+    "safety_check",
 ]
 
 

@@ -14,6 +14,7 @@ OPERATIONS = (
     "sizing",
     "first-charge",
     "maintenance-feed",
+    "feed-mix",
     "gas-forecast",
     "batch-rotation",
     "gas-use",

@@ -24,6 +24,7 @@ FIELDS = {
     "digestate": "digestate_per_day nitrogen phosphorus potassium area_served waiting_time",
     "farm-plan": """sizing.total_volume first_charge.substrate_mass maintenance_feed.per_feeding gas_use.demand_per_day digestate.nitrogen
         gas_forecast.series safety_check.verdict calendar""",
+    "feed-mix": "feasible recipe total_solids carbon_to_nitrogen biogas_per_day binding_limits",
     "safety-check": "verdict findings cautions",
 }
 COMMON = "assumptions findings cautions rulebook.id rulebook.version rulebook.hash"

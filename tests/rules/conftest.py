@@ -480,6 +480,48 @@ def farm_plans() -> st.SearchStrategy[Json]:
     )
 
 
+def feed_mixes() -> st.SearchStrategy[Json]:
+    """Mixes of up to three substrates, with limits anywhere in their meaning, so that many have no recipe."""
+    item = maybe(
+        {"substrate": ids("substrates"), "available": measure(0.001, 1e5, "kg/d") | st.floats(5, 100)},
+        **overrides(),
+        stock=measure(0, 1e6, "kg"),
+        price=st.floats(0, 1e6).map(lambda number: {"value": number, "per": "t"}),
+        largest_share=SHARES,
+        brought_in=st.booleans(),
+    )
+    limits = maybe(
+        {},
+        least_total_solids=measure(0.005, 0.4, "1"),
+        largest_total_solids=measure(0.005, 0.4, "1"),
+        least_carbon_to_nitrogen=measure(1, 300),
+        largest_carbon_to_nitrogen=measure(1, 300),
+        largest_total_ammonia_nitrogen=measure(0.05, 20, "g/L"),
+        least_retention_time=measure(2, 400, "d"),
+        largest_organic_loading_rate=measure(0.01, 20, "kg/m3/d"),
+        largest_crop_residue_share=SHARES,
+    )
+    shared = {
+        "on_hand": st.lists(item, min_size=1, max_size=3, unique_by=lambda one: one["substrate"]),
+        "herd": herds(),
+        "climate": climates(),
+        "wish": st.sampled_from(["most_gas", "cheapest", "most_even"]),
+        "gas_demand": measure(1e-3, 1e3, "m3/d") | st.floats(0.2, 3),
+        "season": measure(1, 3660, "d"),
+        "water_available": measure(0, 1e6, "L/d") | st.floats(20, 200),
+        "water_price": st.floats(0, 1e6).map(lambda number: {"value": number, "per": "t"}),
+        "limits": limits,
+        "slurry_ph": measure(0, 14),
+    }
+    by_digester = maybe({"digester": digesters()}, **shared)
+    return (by_digester | maybe({"working_volume": measure(0.05, 1000, "m3") | st.floats(2, 20)}, **shared)).map(with_demand)
+
+
+def with_demand(body: Json) -> Json:
+    """The cheapest mix is asked for with the gas that it must give."""
+    return {"gas_demand": 0.5, **body} if body.get("wish") == "cheapest" else body
+
+
 REQUESTS = {
     "farm-plan": farm_plans,
     "first-charge": first_charges,
@@ -489,5 +531,6 @@ REQUESTS = {
     "batch-rotation": batch_rotations,
     "gas-use": gas_uses,
     "digestate": digestates,
+    "feed-mix": feed_mixes,
     "safety-check": safety_checks,
 }

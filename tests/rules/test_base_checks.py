@@ -222,6 +222,8 @@ ASKED = {
     "batch_rotation": "rotation_sufficiency charge_start_reliability slurry_total_solids starter_share gas_tightness_test first_gas_vented",
     "digestate": "days_to_harvest digestate_on_raw_crops digestate_stored_for digestate_sprayed openings_fenced nitrogen_per_area "
     "slurry_store_sufficiency hydraulic_retention_time hand_washing protective_clothing sludge_stored_or_composted",
+    "feed_mix": "slurry_total_solids hydraulic_retention_time organic_loading_rate carbon_to_nitrogen total_ammonia_nitrogen free_ammonia "
+    "crop_residue_share poultry_share feed_contains digester_temperature fed_share_of_design",
 }
 
 
@@ -278,6 +280,7 @@ def test_local_codes_and_no_entry_stand_beside_every_answer(name: str) -> None:
         ("batch_rotation", ["Never enter", "outdoors and unburnt", "Take out no slurry while a flame burns", "gloves", "do not follow"]),
         ("gas_use", ["carbon monoxide", "outdoors and unburnt", "flame arrester", "water trap", "hose only", "shut the tap", "gas fitter"]),
         ("digestate", ["Never enter", "does not make slurry safe", "drown", "fence it", "gloves", "wells, streams", "local"]),
+        ("feed_mix", ["Never enter", "gloves", "disinfectant", "Close the lids"]),
         ("safety_check", ["do not follow", "Call trained rescue", "blow fresh air in", "touch no switch"]),
     ],
 )

@@ -42,7 +42,18 @@ def _pack(folder: Path, text: str) -> str:
 
 @pytest.mark.parametrize(
     "name",
-    ["sizing", "first-charge", "maintenance-feed", "gas-forecast", "batch-rotation", "gas-use", "digestate", "farm-plan", "safety-check"],
+    [
+        "sizing",
+        "first-charge",
+        "maintenance-feed",
+        "feed-mix",
+        "gas-forecast",
+        "batch-rotation",
+        "gas-use",
+        "digestate",
+        "farm-plan",
+        "safety-check",
+    ],
 )
 @pytest.mark.parametrize("explain", [False, True])
 def test_an_answer_is_the_answer_of_the_engine(

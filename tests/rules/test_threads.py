@@ -30,6 +30,7 @@ ASKED: list[tuple[str, Json]] = [
         "maintenance-feed",
         like(FEEDING, climate=None, feed=[{"substrate": "cattle_dung", "mass": 40}, {"substrate": "maize_stover", "mass": 2}]),
     ),
+    ("feed-mix", {"working_volume": 6, "on_hand": [{"substrate": "cattle_dung", "available": 60}], "climate": FARM["climate"]}),
     ("sizing", SIZING),
     ("sizing", {"people_cooked_for": 5}),
     ("safety-check", {}),
@@ -55,7 +56,11 @@ def test_threads_share_an_engine_and_change_no_answer(crowded: None) -> None:
     expected = [apart[name].ask(body, explain=True) for name, body in bodies]
     # A fresh engine, so that the threads also race for filling its caches for the first time.
     shared = open_questions(base())
-    work = [(place, *bodies[place]) for turn in range(ROUNDS) for place in sorted(range(len(bodies)), key=lambda one: (one * 7 + turn) % 9)]
+    work = [
+        (place, *bodies[place])
+        for turn in range(ROUNDS)
+        for place in sorted(range(len(bodies)), key=lambda one: (one * 7 + turn) % len(bodies))
+    ]
     with ThreadPoolExecutor(THREADS) as pool:
         told = list(pool.map(lambda one: (one[0], shared[one[1]].ask(one[2], explain=True)), work))
     assert len(told) == ROUNDS * len(bodies)

@@ -12,7 +12,7 @@ from kilisho.formulas.arrays import most
 from kilisho.formulas.digester import REFERENCE_TEMPERATURE, SEA_LEVEL_PRESSURE
 from kilisho.formulas.gas import normal_factor
 from kilisho.questions.herd import Supply
-from kilisho.questions.requests import DailyFeedItem, FeedItem
+from kilisho.questions.requests import DailyFeedItem, MeasuredSubstrate
 from kilisho.ranges import Uncertain, certain
 from kilisho.rulebook import Substrate
 
@@ -65,7 +65,7 @@ def sampled(fed: Sequence[Fed]) -> list[Fed]:
     return [one.sampled or one for one in fed]
 
 
-def resolve(item: FeedItem, mass: Uncertain, ledger: Ledger) -> Fed:
+def resolve(item: MeasuredSubstrate, mass: Uncertain, ledger: Ledger) -> Fed:
     """The substrate's properties: as measured where stated, the rulebook's where not, each of those listed as an assumption."""
     figures, entry = ledger.shelf.substrates[item.substrate], ledger.shelf.data.substrates[item.substrate]
     measured = item.model_fields_set & MEASURABLE
@@ -76,7 +76,7 @@ def resolve(item: FeedItem, mass: Uncertain, ledger: Ledger) -> Fed:
     return Fed(item.substrate, entry, mass.value, typical, Fed(item.substrate, entry, mass.samples, samples))
 
 
-def _with_measured(item: FeedItem, measured: Set[str], values: dict[str, Any]) -> dict[str, Any]:
+def _with_measured(item: MeasuredSubstrate, measured: Set[str], values: dict[str, Any]) -> dict[str, Any]:
     if not measured:
         return values
     stated = {SUBSTRATE_QUANTITIES[field]: getattr(item, field) for field in measured if field in SUBSTRATE_QUANTITIES}

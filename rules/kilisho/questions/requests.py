@@ -39,11 +39,10 @@ class Digester(Ask):
     age: Annotated[float | None, f.AGE] = Field(None, description="Time since it was first filled.")
 
 
-class FeedItem(Ask):
+class MeasuredSubstrate(Ask):
     """A substrate, with whatever was measured on it. A measured property replaces the rulebook's figure."""
 
     substrate: Annotated[str, f.SUBSTRATE] = Field(description="Id of a substrate of the rulebook.")
-    share: Annotated[float | None, f.MASS_SHARE] = Field(None, description="Part of the fresh mass of all substrates.")
     total_solids: Annotated[float | None, f.SOLIDS] = Field(None, description="Dry matter, share of fresh mass.")
     volatile_solids: Annotated[float | None, f.SOLIDS] = Field(None, description="Organic part, share of total solids.")
     nitrogen: Annotated[float | None, f.NITROGEN] = Field(None, description="Nitrogen, share of total solids.")
@@ -56,6 +55,12 @@ class FeedItem(Ask):
         None, description="Ultimate methane, normal volume per mass of volatile solids; replaces the yield's ultimate when stated."
     )
     methane_share: Annotated[float | None, f.METHANE_SHARE] = Field(None, description="Methane in the biogas by volume.")
+
+
+class FeedItem(MeasuredSubstrate):
+    """A substrate of a feed or charge."""
+
+    share: Annotated[float | None, f.MASS_SHARE] = Field(None, description="Part of the fresh mass of all substrates.")
 
 
 class DailyFeedItem(FeedItem):
