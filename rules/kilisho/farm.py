@@ -199,7 +199,7 @@ class Shelf:
         """Ids by section, for reading requests."""
         sections = {
             name: tuple(getattr(self.data, name))
-            for name in ("substrates", "animals", "structures", "appliances", "fuels", "facts", "checks")
+            for name in ("substrates", "animals", "structures", "appliances", "fuels", "facts", "checks", "symptoms")
         }
         return {**sections, "covers": tuple(self.data.practice.covers)}
 
