@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from types import MappingProxyType
 
 from kilisho.packs import Rulebook
-from kilisho.questions import batch_rotation, first_charge, gas_forecast, gas_use, maintenance_feed, safety_check, sizing
+from kilisho.questions import batch_rotation, diagnosis, first_charge, gas_forecast, gas_use, maintenance_feed, safety_check, sizing
 from kilisho.questions.asking import Question
 from kilisho.questions.limits import DEFAULTS, Limits
 from kilisho.questions.opening import AnyForm, open_form
@@ -15,7 +15,7 @@ from kilisho.start_up_table import start_up_table_of
 
 __all__ = ("Limits", "Question", "open_questions")
 
-FORMS: tuple[AnyForm, ...] = (sizing.FORM, first_charge.FORM, maintenance_feed.FORM, gas_forecast.form, batch_rotation.FORM, gas_use.FORM)
+FORMS: tuple[AnyForm, ...] = (sizing.FORM, first_charge.FORM, maintenance_feed.FORM, gas_forecast.form, batch_rotation.FORM, gas_use.FORM, diagnosis.FORM)
 
 
 def open_questions(rulebook: Rulebook, limits: Limits = DEFAULTS) -> Mapping[str, Question]:
