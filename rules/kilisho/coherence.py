@@ -176,6 +176,7 @@ def _references_of_diagnosis(data: RulebookData) -> Iterator[tuple[PathInPack, s
         yield from ((("causes", name, "denied_by"), "symptoms", symptom) for symptom in cause.denied_by)
         yield from ((("causes", name, "structures"), "structures", structure) for structure in cause.structures)
     for name, test in data.tests.items():
+        yield from ((("tests", name, "answered_by"), "facts", fact) for fact in test.answered_by)
         for i, outcome in enumerate(test.outcomes):
             for field in ("points_to", "rules_out"):
                 yield from ((("tests", name, "outcomes", i, field), "causes", cause) for cause in getattr(outcome, field))
@@ -231,7 +232,10 @@ def _faults_of_causes(data: RulebookData) -> Iterator[tuple[PathInPack, str]]:
             yield ("causes", name, "denied_by"), f"symptoms that it does not explain; it explains {', '.join(sorted(both))}"
         test = data.tests.get(cause.test)
         if test is not None and not _tells(test, name):
-            yield ("causes", name, "test"), "a test with an outcome that points to this cause and another that rules it out or leaves it open"
+            yield (
+                ("causes", name, "test"),
+                "a test with an outcome that points to this cause and another that rules it out or leaves it open",
+            )
     for name, test in data.tests.items():
         for i, outcome in enumerate(test.outcomes):
             if set(outcome.points_to) & set(outcome.rules_out):

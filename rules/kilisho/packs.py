@@ -246,7 +246,7 @@ def _words(error: Any) -> str:
 
 
 def _softened(layers: Sequence[_Layer]) -> Iterator[tuple[Path_, str]]:
-    """What later layers may not change: absolute checks, the facts they read, cautions of danger, alarms, and confirmations before filling."""
+    """What later layers may not change: absolute checks and their facts, cautions of danger, alarms, confirmations before filling."""
     guarded = {("checks", name) for name in _absolute(layers)} | {("facts", name) for name in _facts_of_absolute(layers)}
     stated: dict[Path_, Any] = {}
     for layer in layers:
@@ -277,7 +277,9 @@ def _facts_of_absolute(layers: Sequence[_Layer]) -> set[str]:
 
 
 def _is_danger(section: str, entry: Any) -> bool:
-    return isinstance(entry, dict) and ((section == "cautions" and entry.get("signal") == "danger") or (section == "symptoms" and bool(entry.get("alarm"))))
+    return isinstance(entry, dict) and (
+        (section == "cautions" and entry.get("signal") == "danger") or (section == "symptoms" and bool(entry.get("alarm")))
+    )
 
 
 def _keeps_confirmations(before: Any, after: Any) -> bool:

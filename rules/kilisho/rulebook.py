@@ -554,7 +554,9 @@ class Cause(Known, Named):
     group: Literal["pipe_and_appliance", "start_up", "feed", "process", "structure", "use"]
     how_common: HowCommon
     structures: tuple[Identifier, ...] = Field((), description="Kinds of digester that can have it; all when empty.")
-    explains: dict[Identifier, Strength] = Field(min_length=1, description="Symptoms that it brings about, and how much each speaks for it.")
+    explains: dict[Identifier, Strength] = Field(
+        min_length=1, description="Symptoms that it brings about, and how much each speaks for it."
+    )
     denied_by: dict[Identifier, Strength] = Field(default_factory=dict, description="Symptoms that speak against it.")
     readings: tuple[Evidence, ...] = Field((), description="Facts that speak for or against it.")
     test: Identifier = Field(description="Id of the test that confirms it or rules it out.")
@@ -577,6 +579,7 @@ class FieldTest(Known, Named):
     effort: Effort = Field(description="look: eyes, nose and log book; by_hand: simple tools; then an instrument; then a trained person.")
     how: Text
     outcomes: tuple[Outcome, ...] = Field(min_length=2)
+    answered_by: tuple[Identifier, ...] = Field((), description="Facts that are the result of this test: where one is stated, it is done.")
     cautions: tuple[Identifier, ...] = ()
 
 

@@ -43,6 +43,7 @@ def _pack(folder: Path, text: str) -> str:
 @pytest.mark.parametrize(
     "name", ["sizing", "first-charge", "maintenance-feed", "gas-forecast", "batch-rotation", "gas-use", "safety-check"]
 )
+@pytest.mark.parametrize("name", ["sizing", "first-charge", "maintenance-feed", "gas-forecast", "batch-rotation", "safety-check", "diagnosis"])
 @pytest.mark.parametrize("explain", [False, True])
 def test_an_answer_is_the_answer_of_the_engine(
     tmp_path: Path, capsys: Captured, questions: Mapping[str, Question], name: str, explain: bool

@@ -5,10 +5,11 @@ from __future__ import annotations
 from typing import Any
 
 from kilisho.farm import Ledger
-from kilisho.questions.answers import Answer
+from kilisho.questions.answers import Answer, in_whole_percent
 from kilisho.questions.diagnosis import told
+from kilisho.questions.diagnosis.evidence import table_of
 from kilisho.questions.diagnosis.request import EXAMPLE, DiagnosisRequest
-from kilisho.questions.diagnosis.separating import choose
+from kilisho.questions.diagnosis.separating import SOMETHING_ELSE
 from kilisho.questions.diagnosis.shape import DiagnosisAnswer
 from kilisho.questions.diagnosis.work import Work, work_out
 from kilisho.questions.digester import digester_contradictions
@@ -21,12 +22,13 @@ from kilisho.questions.opening import Form
 def _answer(asked: Any, ledger: Ledger, inspector: Inspector, explain: bool) -> Answer:
     work = work_out(asked, ledger)
     findings = inspector.inspect(work.facts)
-    alarmed, named = told.alarms(work, findings), told.causes(work.ranked, work)
+    alarmed, named = told.alarms(work, findings), told.causes(work)
     return {
         "alarms": alarmed,
-        "in_words": told.in_words(work, alarmed, named),
+        "in_words": told.in_words(alarmed, named),
         "causes": named,
-        "other_causes": told.others(work.ranked, work),
+        "something_else": in_whole_percent(*work.something_else.told),
+        "other_causes": told.others(work),
         "tests": _tests(work),
         "gas": told.gas(work),
         "statement": told.STATEMENT,
@@ -39,7 +41,8 @@ def _answer(asked: Any, ledger: Ledger, inspector: Inspector, explain: bool) -> 
 
 def _tests(work: Work) -> list[Answer]:
     leading = {one.judged.id: one.share.value for one in work.ranked if one.leading}
-    return told.separating_tests(choose(work.ledger.shelf.data.tests, leading), list(leading), work)
+    chosen = table_of(work.ledger.shelf).bench.choose({**leading, SOMETHING_ELSE: work.something_else.value}, work.measured)
+    return told.separating_tests(chosen, list(leading), work)
 
 
 def _measure_first(work: Work) -> list[Answer]:

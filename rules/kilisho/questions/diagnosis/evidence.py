@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterator, Mapping
+from collections.abc import Collection, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from typing import Any, get_args
 from weakref import WeakKeyDictionary
@@ -11,23 +11,29 @@ import numpy as np
 
 from kilisho.checks import Test, test_of
 from kilisho.farm import Shelf
+from kilisho.questions.diagnosis.separating import Bench
 from kilisho.ranges import Array
 from kilisho.rulebook import Cause, Evidence, HowCommon, RulebookData, Strength
 
 STRENGTHS: tuple[str, ...] = get_args(Strength)
 FREQUENCIES: tuple[str, ...] = get_args(HowCommon)
+_POWER = {word: i for i, word in enumerate((*STRENGTHS, *FREQUENCIES))}
+_ELSE = [int(word == "common") for word in _POWER]
 # The absence of a symptom says less than its presence, since not every trouble shows all its signs: one word less.
 ONE_WORD_LESS = {"strong": "some", "some": "weak"}
 
 
 @dataclass(frozen=True, slots=True)
 class Clue:
-    """Something stated that speaks for or against a cause. ``kind`` is symptom, not_seen or reading; ``of`` the symptom, or the facts."""
+    """Something stated that speaks for or against a cause.
+
+    ``kind`` is symptom, not_seen or reading; ``of`` the symptom, or the facts; ``when`` the conditions that the facts of a reading meet.
+    """
 
     kind: str
     of: str
     strength: str
-    evidence: Evidence | None = None
+    when: Mapping[str, dict[str, Any]] | None = None
 
 
 @dataclass(slots=True)
@@ -41,67 +47,70 @@ class Judged:
 
     def powers(self) -> list[int]:
         """How often each word of strength multiplies the cause's weight, and one for the word of how common it is."""
-        power = dict.fromkeys((*STRENGTHS, *FREQUENCIES), 0)
-        power[self.cause.how_common] = 1
-        for clues, sign in ((self.speaks_for, 1), (self.speaks_against, -1)):
-            for clue in clues:
-                power[clue.strength] += sign
-        return list(power.values())
+        power = [0] * len(_POWER)
+        power[_POWER[self.cause.how_common]] = 1
+        for clue in self.speaks_for:
+            power[_POWER[clue.strength]] += 1
+        for clue in self.speaks_against:
+            power[_POWER[clue.strength]] -= 1
+        return power
 
 
 @dataclass(frozen=True, slots=True)
-class _Ready:
-    """A reading's evidence with its conditions as plain functions."""
+class _Reading:
+    """A reading's clue with its conditions as plain functions."""
 
-    evidence: Evidence
-    of: str
+    clue: Clue
+    speaks_for: bool
     tests: tuple[tuple[str, Test], ...]
 
     def holds(self, facts: Mapping[str, Any]) -> bool:
-        return all(name in facts and test(facts[name]) for name, test in self.tests)
+        for name, test in self.tests:  # noqa: SIM110 a generator would cost more than the tests
+            if name not in facts or not test(facts[name]):
+                return False
+        return True
 
 
 class Table:
-    """The causes of a rulebook, ready to be judged."""
+    """The causes of a rulebook, ready to be judged, and the tests that part them."""
 
     def __init__(self, data: RulebookData) -> None:
         self.data = data
-        self._ready = {name: [_made_ready(one, data) for one in cause.readings] for name, cause in data.causes.items()}
+        self.bench = Bench(data.tests, list(data.causes))
+        self._readings = {name: [_reading(one, data) for one in cause.readings] for name, cause in data.causes.items()}
 
     def judge(
         self, seen: Collection[str], not_seen: Collection[str], facts: Mapping[str, Any], structure: str | None = None
     ) -> list[Judged]:
         """All causes that ``structure`` can have (all of them where it is None). What is not stated is unknown, never against."""
         return [
-            self._judged(name, cause, seen, not_seen, facts)
+            self._judged(Judged(name, cause), seen, not_seen, facts)
             for name, cause in self.data.causes.items()
             if structure is None or not cause.structures or structure in cause.structures
         ]
 
-    def _judged(
-        self, name: str, cause: Cause, seen: Collection[str], not_seen: Collection[str], facts: Mapping[str, Any]
-    ) -> Judged:
-        found = Judged(name, cause)
-        found.speaks_for += [Clue("symptom", one, cause.explains[one]) for one in seen if one in cause.explains]
-        found.speaks_against += [Clue("symptom", one, cause.denied_by[one]) for one in seen if one in cause.denied_by]
-        found.speaks_against += _absences(cause, not_seen)
-        for ready in self._ready[name]:
-            if ready.holds(facts):
-                side = found.speaks_for if ready.evidence.speaks == "for" else found.speaks_against
-                side.append(Clue("reading", ready.of, ready.evidence.strength, ready.evidence))
-        return found
+    def _judged(self, one: Judged, seen: Collection[str], not_seen: Collection[str], facts: Mapping[str, Any]) -> Judged:
+        cause = one.cause
+        one.speaks_for += [Clue("symptom", name, cause.explains[name]) for name in seen if name in cause.explains]
+        one.speaks_against += [Clue("symptom", name, cause.denied_by[name]) for name in seen if name in cause.denied_by]
+        one.speaks_against += _absences(cause, not_seen)
+        for reading in self._readings[one.id]:
+            if reading.holds(facts):
+                (one.speaks_for if reading.speaks_for else one.speaks_against).append(reading.clue)
+        return one
 
 
 def _absences(cause: Cause, not_seen: Collection[str]) -> Iterator[Clue]:
-    for one in not_seen:
-        less = ONE_WORD_LESS.get(cause.explains.get(one, "weak"))
+    for name in not_seen:
+        less = ONE_WORD_LESS.get(cause.explains.get(name, "weak"))
         if less is not None:
-            yield Clue("not_seen", one, less)
+            yield Clue("not_seen", name, less)
 
 
-def _made_ready(evidence: Evidence, data: RulebookData) -> _Ready:
+def _reading(evidence: Evidence, data: RulebookData) -> _Reading:
+    when = {name: condition.model_dump(mode="json", by_alias=True, exclude_none=True) for name, condition in evidence.when.items()}
     tests = tuple((name, test_of(condition, data.facts[name])) for name, condition in evidence.when.items())
-    return _Ready(evidence, ", ".join(evidence.when), tests)
+    return _Reading(Clue("reading", ", ".join(when), evidence.strength, when), evidence.speaks == "for", tests)
 
 
 _TABLES: WeakKeyDictionary[Shelf, Table] = WeakKeyDictionary()
@@ -115,13 +124,14 @@ def table_of(shelf: Shelf) -> Table:
     return found
 
 
-def shares(judged: Collection[Judged], figures: Array) -> Array:
-    """Each cause's part of the weight of all [1], shape (causes, ...).
+def shares(judged: Sequence[Judged], figures: Array) -> Array:
+    """Each cause's part of the weight of all [1], and in the last row that of something else, shape (causes + 1, ...).
 
     A cause weighs the figure of how common it is, times the figure of every clue for it, over the figure of every clue against it.
+    Something else weighs as much as a common cause of which nothing is known, so that a lone cause is never certain.
     ``figures`` has the figure of each word of strength, then of each word of frequency, in its rows; further axes are samples.
     """
-    logarithms = np.array([one.powers() for one in judged], dtype=float) @ np.log(figures)
+    logarithms = np.array([*(one.powers() for one in judged), _ELSE], dtype=float) @ np.log(figures)
     weights = np.exp(logarithms - logarithms.max(axis=0))
     parts: Array = weights / weights.sum(axis=0)
     return parts

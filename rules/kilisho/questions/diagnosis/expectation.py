@@ -16,7 +16,6 @@ from kilisho.questions.herd import supply_of
 from kilisho.questions.requests import Climate
 from kilisho.questions.seasons import season_facts
 from kilisho.ranges import Uncertain
-from kilisho.rulebook import Structure
 
 FLOWS = ("slurry_per_day", "hydraulic_retention_time", "organic_loading_rate", "slurry_total_solids", "carbon_to_nitrogen")
 AMMONIA = ("total_ammonia_nitrogen", "free_ammonia")
@@ -57,12 +56,11 @@ def lacking(asked: Any) -> list[str]:
     return [name for name, there in (("digester", asked.digester is not None), ("feed", fed)) if not there]
 
 
-def expect(asked: Any, ledger: Ledger) -> Expectation | None:
-    """Feed, slurry and gas of a day in the ledger; None where digester or feed is not stated."""
+def expect(asked: Any, ledger: Ledger, structure_id: str) -> Expectation | None:
+    """Feed, slurry and gas of a day in the ledger, beside the digester; None where the feed is not stated."""
     if lacking(asked):
         return None
     climate = _climate_now(asked)
-    structure_id, _ = take_known_digester(asked, ledger)
     take_gas_state(climate, ledger)
     warmth = warmth_of(climate, ledger, structure_id, asked.digester.depth)
     menu = menu_of(asked.feed, supply_of(asked.herd, ledger), ledger)
@@ -77,9 +75,9 @@ def expect(asked: Any, ledger: Ledger) -> Expectation | None:
     return Expectation(menu.fed, warmth)
 
 
-def take_known_digester(asked: Any, ledger: Ledger) -> tuple[str, Structure]:
-    """The digester's volumes, what its slurry is known to be, and the water's density, in the ledger."""
-    found = take_digester(asked.digester, ledger)
+def take_known_digester(asked: Any, ledger: Ledger) -> str:
+    """Put the digester's volumes, what its slurry is known to be, and the water's density into the ledger; gives its structure's id."""
+    structure_id, _ = take_digester(asked.digester, ledger)
     ledger.practice("water_density")
     if asked.readings.ph is not None:
         ledger.state("slurry_ph", asked.readings.ph)
@@ -87,7 +85,7 @@ def take_known_digester(asked: Any, ledger: Ledger) -> tuple[str, Structure]:
     for name in AMMONIA:
         if (measured := getattr(asked.readings, name)) is not None:
             ledger.state(name, measured)
-    return found
+    return structure_id
 
 
 def _climate_now(asked: Any) -> Climate | None:

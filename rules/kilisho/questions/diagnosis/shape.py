@@ -75,7 +75,9 @@ class CauseTold(Told):
     rank: int
     name: str
     group: str
-    share: Amount = Field(description="Its part of the weight of all causes; a judgement and no measured probability.")
+    share: Amount = Field(
+        description="Its part of the weight of the causes that something speaks for and of something_else; a judgement and no measured probability."
+    )
     leading: bool = Field(description="Among the few that are worth telling apart first.")
     how_common: str
     speaks_for: list[ClueTold]
@@ -101,6 +103,7 @@ class DiagnosisAnswer(Common):
     alarms: list[Alarm] = Field(description="What calls for action at once, before any cause; show it above everything else.")
     in_words: str
     causes: list[CauseTold] = Field(description="Causes that something stated speaks for, the likeliest first.")
+    something_else: Amount = Field(description="Share of whatever is not among the causes, counted like a common cause without a sign.")
     other_causes: list[OtherCause] = Field(description="Causes that nothing stated speaks for; they are not ruled out by that.")
     tests: list[SeparatingTest] = Field(description="The few tests that part the leading causes best, the easiest and most harmless first.")
     gas: GasTold

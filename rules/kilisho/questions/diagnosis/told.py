@@ -18,10 +18,10 @@ from kilisho.units import KINDS, from_canonical
 
 SIGNALS = tuple(str(signal) for signal in Severity)
 VERDICTS = {
-    "below": "Less gas than this feed gives even in the poorest of such digesters: look for a leak first, then for souring, cold, crust and "
-    "sludge, and weigh whether the feed is really what was stated.",
-    "inside": "The gas lies inside what this feed gives in this digester, so it needs no fault to explain it. More gas needs more or better "
-    "feed or a warmer digester; a fall within this range may still be the beginning of a trouble.",
+    "below": "Less gas than this feed gives even in the poorest of such digesters: look for a leak first, then for souring, cold, crust "
+    "and sludge, and weigh whether the feed is really what was stated.",
+    "inside": "The gas lies inside what this feed gives in this digester, so it needs no fault to explain it. More gas needs more or "
+    "better feed or a warmer digester; a fall within this range may still be the beginning of a trouble.",
     "above": "More gas than this feed gives: check the record of feed and gas, and the unit of the meter.",
     "not_measured": "No measured gas was stated, so it cannot be said whether less comes than should: read a meter or count burner hours.",
     "unknown": "What gas should come is not known without digester and feed, so it cannot be said whether less comes than should.",
@@ -29,7 +29,8 @@ VERDICTS = {
 STATEMENT = (
     "The order of the causes is a judgement from what was stated, not a finding: test before anything is opened or rebuilt, and mind that "
     "two troubles may come together. What nobody stated is unknown and speaks neither for nor against. Shares are parts of the weight of "
-    "all causes listed in the rulebook. Nobody enters a digester or pit, and nobody looks for gas with a flame."
+    "the causes that something stated speaks for, and of something else. Nobody enters a digester or pit, and nobody looks for gas with "
+    "a flame."
 )
 
 
@@ -70,18 +71,14 @@ def gas(work: Work) -> Answer:
     }
 
 
-def causes(ranked: Sequence[Ranked], work: Work) -> list[Answer]:
-    """The causes that something stated speaks for, the likeliest first; all of them leading ones are among these or follow by frequency."""
-    return [_cause(place + 1, one, work) for place, one in enumerate(ranked) if one.judged.speaks_for]
+def causes(work: Work) -> list[Answer]:
+    """The causes that something stated speaks for, the likeliest first."""
+    return [_cause(place + 1, one, work) for place, one in enumerate(work.ranked) if one.judged.speaks_for]
 
 
-def others(ranked: Sequence[Ranked], work: Work) -> list[Answer]:
+def others(work: Work) -> list[Answer]:
     """The causes that nothing stated speaks for, with what speaks against them."""
-    return [
-        {"cause": one.judged.id, "speaks_against": [_clue(clue, work) for clue in one.judged.speaks_against]}
-        for one in ranked
-        if not one.judged.speaks_for
-    ]
+    return [{"cause": one.id, "speaks_against": [_clue(clue, work) for clue in one.speaks_against]} for one in work.others]
 
 
 def _cause(place: int, one: Ranked, work: Work) -> Answer:
@@ -106,11 +103,10 @@ def _cause(place: int, one: Ranked, work: Work) -> Answer:
 
 
 def _clue(clue: Clue, work: Work) -> Answer:
-    if clue.evidence is None:
-        return {"kind": clue.kind, "of": clue.of, "strength": clue.strength}
-    when = {name: condition.model_dump(mode="json", by_alias=True, exclude_none=True) for name, condition in clue.evidence.when.items()}
-    values = {name: _value(name, when[name].get("unit"), work) for name in when}
-    return {"kind": clue.kind, "of": clue.of, "strength": clue.strength, "when": when, "values": values}
+    told: Answer = {"kind": clue.kind, "of": clue.of, "strength": clue.strength}
+    if clue.when is None:
+        return told
+    return {**told, "when": clue.when, "values": {name: _value(name, must.get("unit"), work) for name, must in clue.when.items()}}
 
 
 def _value(name: str, code: str | None, work: Work) -> Any:
@@ -129,7 +125,10 @@ def _test_told(name: str, data: RulebookData) -> Answer:
 
 def separating_tests(chosen: Sequence[Chosen], leading: Sequence[str], work: Work) -> list[Answer]:
     """The tests that part the leading causes, in the order in which to make them, with what each outcome means for these."""
-    return [{**_test_told(one.id, work.ledger.shelf.data), "settles": in_whole_percent(one.settles), "outcomes": _outcomes(one, leading)} for one in chosen]
+    return [
+        {**_test_told(one.id, work.ledger.shelf.data), "settles": in_whole_percent(one.settles), "outcomes": _outcomes(one, leading)}
+        for one in chosen
+    ]
 
 
 def _outcomes(one: Chosen, leading: Sequence[str]) -> list[Answer]:
@@ -139,7 +138,7 @@ def _outcomes(one: Chosen, leading: Sequence[str]) -> list[Answer]:
     return [{"seen": out.seen, "points_to": among(out.points_to), "rules_out": among(out.rules_out)} for out in one.test.outcomes]
 
 
-def in_words(work: Work, alarmed: Sequence[Answer], named: Sequence[Answer]) -> str:
+def in_words(alarmed: Sequence[Answer], named: Sequence[Answer]) -> str:
     """One or two sentences: the alarm if there is one, and the likeliest cause."""
     first = f"Act at once: {'; '.join(one['name'].lower() for one in alarmed)}. " if alarmed else ""
     if not named:
@@ -156,5 +155,3 @@ def cautions_of(work: Work, named: Sequence[Answer]) -> list[tuple[str, ...]]:
     symptoms = [data.symptoms[name] for name in work.asked.symptoms]
     carriers: list[Any] = [*symptoms, *leading, *tests, *(one.entry for one in fed), *([structure] if structure else [])]
     return [tuple(one.cautions) for one in carriers]
-
-

@@ -9,18 +9,23 @@ from kilisho.farm import Ledger
 from kilisho.faults import Fault, RefusedError
 from kilisho.questions import refusals
 from kilisho.questions.answers import known
-from kilisho.questions.diagnosis.evidence import table_of
+from kilisho.questions.diagnosis.evidence import Judged, table_of
 from kilisho.questions.diagnosis.expectation import Compared, Expectation, compare, expect, lacking, take_known_digester
 from kilisho.questions.diagnosis.ranking import Ranked, rank
 from kilisho.questions.diagnosis.request import READING_FACTS
 from kilisho.questions.stated_facts import all_facts, values_by_id
+from kilisho.ranges import Uncertain
 
 SAME_TEMPERATURE = 0.05
 
 
 @dataclass(slots=True)
 class Work:
-    """Everything worked out for one diagnosis, before it is told. ``missing`` is what the expected gas would need."""
+    """Everything worked out for one diagnosis, before it is told.
+
+    ``missing`` is what the expected gas would need; ``measured`` are the facts that somebody stated or measured. ``ranked`` are the
+    causes that something speaks for, or all of them where there is none; ``others`` are the rest.
+    """
 
     asked: Any
     ledger: Ledger
@@ -28,16 +33,17 @@ class Work:
     compared: Compared | None
     missing: list[str]
     facts: dict[str, Any]
+    measured: set[str]
     ranked: list[Ranked]
+    something_else: Uncertain
+    others: list[Judged]
 
 
 def work_out(asked: Any, ledger: Ledger) -> Work:
     """Everything of one diagnosis; raises :class:`RefusedError` for faults between members of the request."""
     _refuse(asked)
     missing = lacking(asked)
-    expectation = expect(asked, ledger)
-    if expectation is None and asked.digester is not None:
-        take_known_digester(asked, ledger)
+    expectation = expect(asked, ledger, take_known_digester(asked, ledger)) if asked.digester is not None else None
     compared = compare(asked.readings.biogas_per_day, expectation, ledger)
     own = _own_facts(asked, ledger, expectation, compared)
     stated = values_by_id(asked.facts)
@@ -47,7 +53,12 @@ def work_out(asked: Any, ledger: Ledger) -> Work:
     structure = evidence.get("structure_kind")
     judged = table_of(ledger.shelf).judge(asked.symptoms, asked.not_seen, evidence, structure)
     facts = all_facts(data, {**_implied(asked.symptoms, data), **own}, stated)
-    return Work(asked, ledger, expectation, compared, missing or ([] if expectation else ["feed"]), facts, rank(judged, ledger))
+    measured = {*stated, *(fact for name, fact in READING_FACTS.items() if getattr(asked.readings, name) is not None)}
+    measured |= {"gas_ratio"} if compared is not None else set()
+    missing = missing or ([] if expectation is not None else ["feed"])
+    supported = [one for one in judged if one.speaks_for]
+    others = [one for one in judged if not one.speaks_for]
+    return Work(asked, ledger, expectation, compared, missing, facts, measured, *rank(supported or judged, ledger), others)
 
 
 def _implied(symptoms: list[str], data: Any) -> dict[str, Any]:
