@@ -75,9 +75,7 @@ class CauseTold(Told):
     rank: int
     name: str
     group: str
-    share: Amount = Field(
-        description="Its part of the weight of the causes that something speaks for and of something_else; a judgement and no measured probability."
-    )
+    share: Amount = Field(description="Its part of the weight of these causes and something_else; a judgement, no measured probability.")
     leading: bool = Field(description="Among the few that are worth telling apart first.")
     how_common: str
     speaks_for: list[ClueTold]
