@@ -22,19 +22,19 @@ from kilisho.questions.opening import Form
 def _answer(asked: Any, ledger: Ledger, inspector: Inspector, explain: bool) -> Answer:
     work = work_out(asked, ledger)
     findings = inspector.inspect(work.facts)
-    alarmed, named = told.alarms(work, findings), told.causes(work)
+    alarmed, named, tests = told.alarms(work, findings), told.causes(work), _tests(work)
     return {
         "alarms": alarmed,
         "in_words": told.in_words(alarmed, named),
         "causes": named,
         "something_else": in_whole_percent(*work.something_else.told),
         "other_causes": told.others(work),
-        "tests": _tests(work),
+        "tests": tests,
         "gas": told.gas(work),
         "statement": told.STATEMENT,
         "measure_first": _measure_first(work),
         "findings": inspector.shown(findings, _contradictions(work)),
-        "cautions": inspector.cautions(*told.cautions_of(work, named)),
+        "cautions": inspector.cautions(*told.cautions_of(work, named, tests)),
         **({"derivation": _derivation(work)} if explain else {}),
     }
 

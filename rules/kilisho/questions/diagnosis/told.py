@@ -146,12 +146,12 @@ def in_words(alarmed: Sequence[Answer], named: Sequence[Answer]) -> str:
     return first + f"What was stated speaks most for: {named[0]['name'].lower()} ({named[0]['share']['value']:.0f} % of the weight)."
 
 
-def cautions_of(work: Work, named: Sequence[Answer]) -> list[tuple[str, ...]]:
-    """Cautions that come with the alarms, the causes told and the substrates."""
+def cautions_of(work: Work, named: Sequence[Answer], chosen: Sequence[Answer]) -> list[tuple[str, ...]]:
+    """Cautions that come with the symptoms, the leading causes, the tests to make, the substrates and the structure."""
     data, fed = work.ledger.shelf.data, work.expectation.fed if work.expectation is not None else []
     structure = data.structures.get(str(work.facts.get("structure_kind")))
     leading = [data.causes[one["cause"]] for one in named if one["leading"]]
-    tests = [data.tests[cause.test] for cause in leading]
+    tests = [*(data.tests[cause.test] for cause in leading), *(data.tests[one["test"]] for one in chosen)]
     symptoms = [data.symptoms[name] for name in work.asked.symptoms]
     carriers: list[Any] = [*symptoms, *leading, *tests, *(one.entry for one in fed), *([structure] if structure else [])]
     return [tuple(one.cautions) for one in carriers]
