@@ -200,7 +200,6 @@ class Shelf:
         sections = {
             name: tuple(getattr(self.data, name))
             for name in ("substrates", "animals", "structures", "appliances", "fuels", "facts", "checks", "symptoms")
-            for name in ("substrates", "animals", "structures", "appliances", "facts", "checks", "symptoms")
         }
         return {**sections, "covers": tuple(self.data.practice.covers)}
 

@@ -43,7 +43,6 @@ def _pack(folder: Path, text: str) -> str:
 @pytest.mark.parametrize(
     "name", ["sizing", "first-charge", "maintenance-feed", "gas-forecast", "batch-rotation", "gas-use", "safety-check", "diagnosis"]
 )
-@pytest.mark.parametrize("name", ["sizing", "first-charge", "maintenance-feed", "gas-forecast", "batch-rotation", "safety-check", "diagnosis", "diagnosis"])
 @pytest.mark.parametrize("explain", [False, True])
 def test_an_answer_is_the_answer_of_the_engine(
     tmp_path: Path, capsys: Captured, questions: Mapping[str, Question], name: str, explain: bool
@@ -118,11 +117,6 @@ def test_an_unknown_operation_is_answered_with_the_nearest(request_file: Path, c
     assert capsys.readouterr().err == "no operation is called 'first_charge'; did you mean first-charge?\n"
     assert main(["ask", "zzz", str(request_file)]) == 2
     assert " or ".join(questions) in capsys.readouterr().err
-    assert "sizing or first-charge or maintenance-feed or gas-forecast or batch-rotation or diagnosis or safety-check" in capsys.readouterr().err
-    assert (
-        "sizing or first-charge or maintenance-feed or gas-forecast or batch-rotation or diagnosis or safety-check"
-        in capsys.readouterr().err
-    )
 
 
 def test_operations_are_listed(capsys: Captured, questions: Mapping[str, Question]) -> None:

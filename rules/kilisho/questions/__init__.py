@@ -15,7 +15,15 @@ from kilisho.start_up_table import start_up_table_of
 
 __all__ = ("Limits", "Question", "open_questions")
 
-FORMS: tuple[AnyForm, ...] = (sizing.FORM, first_charge.FORM, maintenance_feed.FORM, gas_forecast.form, batch_rotation.FORM, gas_use.FORM, diagnosis.FORM)
+FORMS: tuple[AnyForm, ...] = (
+    sizing.FORM,
+    first_charge.FORM,
+    maintenance_feed.FORM,
+    gas_forecast.form,
+    batch_rotation.FORM,
+    gas_use.FORM,
+    diagnosis.FORM,
+)
 
 
 def open_questions(rulebook: Rulebook, limits: Limits = DEFAULTS) -> Mapping[str, Question]:
