@@ -25,6 +25,7 @@ SECTIONS = (
     "structures",
     "fuels",
     "pipes",
+    "crops",
     "facts",
     "checks",
     "cautions",
@@ -33,7 +34,7 @@ SECTIONS = (
     "tests",
     "sources",
 )
-PARTS_OF_PRACTICE = ("containers", "covers", "curves", "figures")
+PARTS_OF_PRACTICE = ("containers", "covers", "slurry_stores", "spreadings", "curves", "figures")
 
 
 NAMES = (*SECTIONS, "practice", "quantities", "rulebook")

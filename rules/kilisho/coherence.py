@@ -51,19 +51,31 @@ FIGURES = {
     "least_carbon_to_nitrogen_with_urine": "number",
     "longest_regular_interval": "time",
     "mixing_rate": "work_rate",
+    "nitrogen_in_diammonium_phosphate": "share",
+    "nitrogen_in_urea": "share",
+    "nitrogen_limit_elsewhere": "areic_mass",
+    "organic_nitrogen_release": "share",
+    "phosphate_in_diammonium_phosphate": "share",
+    "phosphorus_settling": "share",
     "pipe_drop_limit": "pressure",
     "pipe_roughness_galvanised_steel": "length",
     "pipe_roughness_plastic": "length",
+    "potash_in_potassium_chloride": "share",
     "prior_common": "number",
     "prior_occasional": "number",
     "prior_rare": "number",
     "prior_very_common": "number",
     "sludge_allowance": "share",
     "sludge_density": "density",
+    "slurry_storage_time": "time",
+    "slurry_store_depth": "length",
+    "slurry_store_freeboard": "length",
     "soil_depth": "length",
     "soil_diffusivity": "diffusivity",
     "soil_offset": "temperature_difference",
+    "solids_in_gas": "share",
     "starter_share": "share",
+    "unknown_ammonium_share": "share",
     "unknown_digester_temperature": "temperature",
     "unknown_methane_share": "share",
     "unknown_slurry_ph": "number",
@@ -79,7 +91,11 @@ DIVISORS = frozenset(
         "cooking_hours",
         "dung_per_plant_volume",
         "mixing_rate",
+        "nitrogen_in_urea",
+        "phosphate_in_diammonium_phosphate",
+        "potash_in_potassium_chloride",
         "sludge_density",
+        "slurry_store_depth",
         "soil_diffusivity",
         "walking_speed",
         "water_density",
@@ -107,8 +123,9 @@ def _unreadable(data: RulebookData) -> Iterator[tuple[PathInPack, str]]:
         elif name in LESS_THAN_WHOLE and figure.most >= 1:
             yield ("practice", "figures", name), "less than 1"
     yield from ((("practice", "curves", name), "this curve; the questions read it") for name in CURVES if name not in data.practice.curves)
-    if not data.practice.containers:
-        yield ("practice", "containers"), "at least one container"
+    for part in ("containers", "slurry_stores", "spreadings"):
+        if not getattr(data.practice, part):
+            yield ("practice", part), "at least one entry"
     if "cattle_urine" not in data.substrates:
         yield ("substrates", "cattle_urine"), "this substrate; urine in place of water is counted with its composition"
     for name, structure in data.structures.items():

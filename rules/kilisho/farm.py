@@ -9,7 +9,7 @@ from typing import Any, cast
 
 import numpy as np
 
-from kilisho.formulas import digester, feed, first_fill, gas_use
+from kilisho.formulas import digester, feed, first_fill, gas_use, nutrients, slurry_store
 from kilisho.process import Parameters
 from kilisho.process.start_up import StartUpTable
 from kilisho.quantities import Graph, collect
@@ -18,7 +18,7 @@ from kilisho.rulebook import Curve, Property, RulebookData
 from kilisho.start_up_table import start_up_table_of
 from kilisho.units import from_canonical
 
-GRAPH = Graph.of(collect(feed, digester, first_fill, gas_use))
+GRAPH = Graph.of(collect(feed, digester, first_fill, gas_use, nutrients, slurry_store))
 
 # Fields of a pack's substrate and the quantities of the graph that they are.
 SUBSTRATE_QUANTITIES = {
@@ -41,6 +41,7 @@ QUANTITIES = {
 }
 TWELVE_DIGITS = 12
 MOST_TO_MEASURE = 3
+SECTIONS_OF_PRACTICE = frozenset({"covers", "containers", "slurry_stores", "spreadings"})
 
 
 def plain(value: float) -> float:
@@ -141,7 +142,7 @@ class Shelf:
             return cast("Property", getattr(data.process, of))
         if section in ("collectable", "urine_collectable"):
             return cast("Property", getattr(getattr(data.animals[of], section), field))
-        entry = getattr(practice if section in ("covers", "containers") else data, section)[of]
+        entry = getattr(practice if section in SECTIONS_OF_PRACTICE else data, section)[of]
         return cast("Property", getattr(entry, field))
 
     def figure(self, name: str) -> Property:
@@ -199,9 +200,10 @@ class Shelf:
         """Ids by section, for reading requests."""
         sections = {
             name: tuple(getattr(self.data, name))
-            for name in ("substrates", "animals", "structures", "appliances", "fuels", "facts", "checks", "symptoms")
+            for name in ("substrates", "animals", "structures", "appliances", "fuels", "crops", "facts", "checks", "symptoms")
         }
-        return {**sections, "covers": tuple(self.data.practice.covers)}
+        parts = {name: tuple(getattr(self.data.practice, name)) for name in ("covers", "slurry_stores", "spreadings")}
+        return {**sections, **parts}
 
     @cached_property
     def first_structure(self) -> str:

@@ -25,10 +25,22 @@ BASE_PACK = Path(__file__).parent / "packs" / "base"
 LARGEST_FILE = 2_000_000
 DEEPEST_NESTING = 30
 _SECTIONS_OF_ENTRIES = (
-    *("sources", "substrates", "animals", "structures", "appliances", "fuels", "pipes", "facts", "checks", "cautions"),
-    *("symptoms", "causes", "tests"),
+    "sources",
+    "substrates",
+    "animals",
+    "structures",
+    "appliances",
+    "fuels",
+    "pipes",
+    "crops",
+    "facts",
+    "checks",
+    "cautions",
+    "symptoms",
+    "causes",
+    "tests",
 )
-_SECTIONS_OF_PRACTICE = ("containers", "covers", "curves", "figures")
+_SECTIONS_OF_PRACTICE = ("containers", "covers", "slurry_stores", "spreadings", "curves", "figures")
 
 # How many steps of a path lead to what a layer replaces whole: section, id, field.
 _FIELD_DEPTHS: dict[str | int, int] = {"practice": 4, "process": 2}

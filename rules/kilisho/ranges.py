@@ -14,6 +14,7 @@ import math
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from functools import lru_cache
+from typing import cast
 
 import numpy as np
 import numpy.typing as npt
@@ -96,6 +97,18 @@ class Uncertain:
     def plus(self, other: Uncertain) -> Uncertain:
         """The sum with another value."""
         return Uncertain(self.value + other.value, self.samples + other.samples)
+
+    def less(self, other: Uncertain) -> Uncertain:
+        """The difference from another value."""
+        return Uncertain(self.value - other.value, self.samples - other.samples)
+
+    def over(self, other: Uncertain) -> Uncertain:
+        """The ratio to another value, which must not be 0."""
+        return Uncertain(self.value / other.value, self.samples / other.samples)
+
+    def at_most(self, other: Uncertain) -> Uncertain:
+        """The smaller of the two, sample by sample."""
+        return Uncertain(min(self.value, other.value), cast("Numeric", np.minimum(self.samples, other.samples)))
 
     @property
     def told(self) -> tuple[float, ...]:

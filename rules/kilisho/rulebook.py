@@ -143,6 +143,7 @@ if TYPE_CHECKING:
     GasUseRate = Property
     PartOfOne = Property
     PositiveConcentration = Property
+    NitrogenNeed = Property
     Ph = Property
     HeatingValue = Property
     EmissionFactor = Property
@@ -167,6 +168,7 @@ else:
     SpecificFlow = _of("specific_flow", 0, 1)
     GasUseRate = _of("gas_use_rate")
     PartOfOne = _of("share", 1e-3, 0.99)
+    NitrogenNeed = _of("areic_mass", 1e-4, 0.2)
     Ph = _of("number", 1, 13)
     PositiveConcentration = _of("density", 1e-4)
     HeatingValue = _of("heat_per_mass", 0.1, 150)
@@ -332,6 +334,29 @@ class Cover(Named):
     keeps_for: Time = Field(description="Age up to which the dung is still good for a first charge; high is the limit.")
 
 
+class SlurryStore(Named):
+    """How digestate is kept until it is spread."""
+
+    covered: bool = Field(description="Whether rain, sun and wind are kept off.")
+    ammonia_loss: Share = Field(description="Part of the ammonium nitrogen that escapes while it is kept.")
+
+
+class Spreading(Named):
+    """How digestate is brought to the field."""
+
+    ammonia_loss: Share = Field(description="Part of the ammonium nitrogen that escapes in the field.")
+
+
+class Crop(Named):
+    """A crop that digestate can feed."""
+
+    nitrogen_need: NitrogenNeed = Field(description="Nitrogen that it needs a year at the yields of small farms, from all sources.")
+    eaten_raw: bool = Field(description="Whether people eat any of it uncooked.")
+    edible_part_touches_soil: bool = Field(description="Whether what is eaten grows in the soil or lies on it.")
+    fodder: bool = Field(False, description="Whether animals eat it fresh.")
+    handling: tuple[Text, ...] = Field((), description="When and how digestate is brought to it.")
+
+
 class CurvePoint(Entry):
     """Low, typical and high at one temperature [Cel]."""
 
@@ -373,6 +398,8 @@ class Practice(Entry):
 
     containers: dict[Identifier, Container]
     covers: dict[Identifier, Cover]
+    slurry_stores: dict[Identifier, SlurryStore]
+    spreadings: dict[Identifier, Spreading]
     curves: dict[Identifier, Curve]
     figures: dict[Identifier, PracticeFigure]
     measurements: dict[Identifier, Measurement] = Field(
@@ -489,7 +516,9 @@ class Condition(Entry):
         return [(name, getattr(self, name)) for name in names if getattr(self, name) is not None]
 
 
-Operation = Literal["sizing", "first_charge", "maintenance_feed", "gas_forecast", "batch_rotation", "gas_use", "safety_check", "diagnosis"]
+Operation = Literal[
+    "sizing", "first_charge", "maintenance_feed", "gas_forecast", "batch_rotation", "gas_use", "digestate", "safety_check", "diagnosis"
+]
 
 
 class Check(Known):
@@ -606,6 +635,7 @@ class RulebookData(Entry):
     appliances: dict[Identifier, Appliance]
     fuels: dict[Identifier, Fuel]
     pipes: dict[Identifier, Pipe]
+    crops: dict[Identifier, Crop]
     practice: Practice
     process: Process
     facts: dict[Identifier, Fact]

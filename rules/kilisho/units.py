@@ -103,6 +103,7 @@ _TABLE: dict[str, list[tuple[str, float, str] | tuple[str, float, str, float]]] 
     "volume_flow": [
         ("m3/d", 1.0, "meter**3 / day"),
         ("L/d", _LITRE, "liter / day"),
+        ("m3/a", 1 / _YEAR, "meter**3 / year"),
         ("L/h", _LITRE / _HOUR, "liter / hour"),
         ("m3/h", 1 / _HOUR, "meter**3 / hour"),
         ("[gal_us]/d", _GALLON_US, "gallon / day"),
@@ -131,6 +132,19 @@ _TABLE: dict[str, list[tuple[str, float, str] | tuple[str, float, str, float]]] 
         ("g/L", 1.0, "gram / liter"),
         ("mg/L", 1e-3, "milligram / liter"),
         ("[lb_av]/[cft_i]", _POUND / _CUBIC_FOOT, "pound / foot**3"),
+    ],
+    "areic_mass": [
+        ("kg/m2", 1.0, "kilogram / meter**2"),
+        ("kg/har", 1 / _HECTARE, "kilogram / hectare"),
+        ("g/m2", 1e-3, "gram / meter**2"),
+        ("t/har", 1e3 / _HECTARE, "metric_ton / hectare"),
+        ("[lb_av]/[acr_us]", _POUND / _ACRE, "pound / acre"),
+    ],
+    "areic_volume": [
+        ("m3/m2", 1.0, "meter"),
+        ("m3/har", 1 / _HECTARE, "meter**3 / hectare"),
+        ("L/m2", _LITRE, "liter / meter**2"),
+        ("[gal_us]/[acr_us]", _GALLON_US / _ACRE, "gallon / acre"),
     ],
     "gas_yield": [
         ("m3/kg", 1.0, "meter**3 / kilogram"),

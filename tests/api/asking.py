@@ -10,7 +10,17 @@ import orjson
 from kilisho.faults import CROSS_FIELD_CODES
 from kilisho_api.openapi.manual import CODES
 
-OPERATIONS = ("sizing", "first-charge", "maintenance-feed", "gas-forecast", "batch-rotation", "gas-use", "safety-check", "diagnosis")
+OPERATIONS = (
+    "sizing",
+    "first-charge",
+    "maintenance-feed",
+    "gas-forecast",
+    "batch-rotation",
+    "gas-use",
+    "digestate",
+    "safety-check",
+    "diagnosis",
+)
 DOCUMENTED_CODES = CODES.keys() | CROSS_FIELD_CODES
 JSON_BODY = {"content-type": "application/json"}
 

@@ -21,6 +21,7 @@ SECTIONS = (
     "structures",
     "fuels",
     "pipes",
+    "crops",
     "facts",
     "checks",
     "cautions",
@@ -29,7 +30,7 @@ SECTIONS = (
     "tests",
     "sources",
 )
-PARTS = ("containers", "covers", "curves", "figures")
+PARTS = ("containers", "covers", "slurry_stores", "spreadings", "curves", "figures")
 
 
 def _authored() -> dict[str, Any]:
@@ -70,7 +71,7 @@ def test_a_collection_lists_every_entry_in_order(client: httpx.Client, authored:
     assert list(_served(client, section)) == list(authored[section])
 
 
-@pytest.mark.parametrize("section", ["substrates", "animals", "appliances", "structures", "fuels", "pipes", *PARTS])
+@pytest.mark.parametrize("section", ["substrates", "animals", "appliances", "structures", "fuels", "pipes", "crops", *PARTS])
 def test_every_figure_is_shown_as_its_author_wrote_it(client: httpx.Client, authored: dict[str, Any], section: str) -> None:
     served, seen = _served(client, section), 0
     for path, figure in _figures(authored[section]):

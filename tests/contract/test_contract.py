@@ -21,6 +21,7 @@ FIELDS = {
     "gas-forecast": "series first_burnable_gas_day steady_gas share_of_potential",
     "batch-rotation": "retention gas_curve digesters_needed storage_needed recharge_dates",
     "gas-use": "demand_per_day storage_needed cover_by_hour pipe replaced_fuels",
+    "digestate": "digestate_per_day nitrogen phosphorus potassium area_served waiting_time",
     "safety-check": "verdict findings cautions",
     "diagnosis": "alarms causes tests gas.expected gas.measured gas.gas_ratio gas.verdict",
 }

@@ -161,7 +161,7 @@ def maybe(required: Mapping[str, Any], **optional: Any) -> st.SearchStrategy[Jso
 
 
 def ids(section: str) -> st.SearchStrategy[str]:
-    data: Any = base().data.practice if section in {"covers", "containers"} else base().data
+    data: Any = base().data.practice if section in {"covers", "containers", "slurry_stores", "spreadings"} else base().data
     return st.sampled_from(sorted(getattr(data, section)))
 
 
@@ -356,6 +356,42 @@ def gas_uses() -> st.SearchStrategy[Json]:
     )
 
 
+def digestates() -> st.SearchStrategy[Json]:
+    """Requests on digestate with a retention, a digester or neither, and water, a dilution or neither."""
+    nutrients = {"phosphorus": measure(0, 0.5, "1"), "potassium": measure(0, 0.5, "1"), "ammonium_share": measure(0, 1, "1")}
+    item = maybe({"substrate": ids("substrates"), "mass": measure(0.001, 1e5, "kg/d")}, **overrides(), **nutrients)
+    crop = maybe(
+        {"crop": ids("crops")},
+        area=measure(0.0001, 10_000, "har"),
+        nitrogen_need=measure(0.1, 2000, "kg/har"),
+        eaten_raw=st.booleans(),
+        edible_part_touches_soil=st.booleans(),
+    )
+    shared: dict[str, Any] = {
+        "herd": herds(),
+        "urine": measure(0, 1e6, "L/d"),
+        "climate": climates(),
+        "spreading": ids("spreadings"),
+        "nitrogen_limit": measure(1, 2000, "kg/har"),
+        "storage": maybe(
+            {},
+            store=ids("slurry_stores"),
+            time=measure(0, 24, "mo"),
+            volume=measure(0.01, 1e5, "m3"),
+            depth=measure(0.2, 6, "m"),
+            freeboard=measure(0, 2, "m"),
+        ),
+        "prices": maybe({}, **{name: st.floats(0, 1e6) for name in ("nitrogen", "phosphate", "potash")}),
+        "containers": containers(),
+    }
+    required = {
+        "feed": st.lists(item, min_size=1, max_size=3, unique_by=lambda one: one["substrate"]),
+        "crops": st.lists(crop, min_size=1, max_size=3),
+    }
+    by_time = maybe(required, hydraulic_retention_time=measure(1, 1000, "d"), water=measure(0, 1e6, "L/d"), **shared)
+    return by_time | maybe(required, digester=digesters(), dilution=dilutions(), **shared)
+
+
 def fact_values(name: str) -> st.SearchStrategy[Any]:
     """What may be said of a fact, as a caller says it."""
     fact = base().data.facts[name]
@@ -461,6 +497,7 @@ REQUESTS = {
     "gas-forecast": gas_forecasts,
     "batch-rotation": batch_rotations,
     "gas-use": gas_uses,
+    "digestate": digestates,
     "safety-check": safety_checks,
     "diagnosis": diagnoses,
 }

@@ -19,7 +19,9 @@ from kilisho.rulebook import NUMERIC_OPERATORS, Caution, Check, Condition, Fact,
 from kilisho.units import KINDS, to_canonical
 
 BASE = Path(kilisho.__file__).parent / "packs" / "base"
-CHECK_FILES = [f"checks-{part}.yaml" for part in ("siting", "gas", "water-feed", "process", "structure", "hygiene", "handling", "plan")]
+CHECK_FILES = [
+    f"checks-{part}.yaml" for part in ("siting", "gas", "water-feed", "process", "structure", "hygiene", "handling", "plan", "digestate")
+]
 OPERATIONS = {name.replace("-", "_") for name in questions()}
 
 
@@ -219,6 +221,8 @@ ASKED = {
     "maintenance_feed": "slurry_total_solids hydraulic_retention_time organic_loading_rate feeding_interval carbon_to_nitrogen "
     "total_ammonia_nitrogen free_ammonia water_sufficiency crop_residue_share poultry_share feed_contains digester_temperature",
     "batch_rotation": "rotation_sufficiency charge_start_reliability slurry_total_solids starter_share gas_tightness_test first_gas_vented",
+    "digestate": "days_to_harvest digestate_on_raw_crops digestate_stored_for digestate_sprayed openings_fenced nitrogen_per_area "
+    "slurry_store_sufficiency hydraulic_retention_time hand_washing protective_clothing sludge_stored_or_composted",
     "diagnosis": "slurry_ph gas_pressure gas_smell_indoors flame_colour gas_ratio gas_ratio_to_low volatile_acids_to_alkalinity "
     "methane_in_gas days_since_feeding total_ammonia_nitrogen free_ammonia foam_seen "
     "scum_thickness organic_loading_rate leak_test_method entry_planned",
@@ -277,6 +281,7 @@ def test_local_codes_and_no_entry_stand_beside_every_answer(name: str) -> None:
         ("gas_forecast", ["Never enter", "outdoors and unburnt", "touch no switch"]),
         ("batch_rotation", ["Never enter", "outdoors and unburnt", "Take out no slurry while a flame burns", "gloves", "do not follow"]),
         ("gas_use", ["carbon monoxide", "outdoors and unburnt", "flame arrester", "water trap", "hose only", "shut the tap", "gas fitter"]),
+        ("digestate", ["Never enter", "does not make slurry safe", "drown", "fence it", "gloves", "wells, streams", "local"]),
         ("safety_check", ["do not follow", "Call trained rescue", "blow fresh air in", "touch no switch"]),
     ],
 )

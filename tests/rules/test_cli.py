@@ -41,7 +41,8 @@ def _pack(folder: Path, text: str) -> str:
 
 
 @pytest.mark.parametrize(
-    "name", ["sizing", "first-charge", "maintenance-feed", "gas-forecast", "batch-rotation", "gas-use", "safety-check", "diagnosis"]
+    "name",
+    ["sizing", "first-charge", "maintenance-feed", "gas-forecast", "batch-rotation", "gas-use", "digestate", "safety-check", "diagnosis"],
 )
 @pytest.mark.parametrize("explain", [False, True])
 def test_an_answer_is_the_answer_of_the_engine(

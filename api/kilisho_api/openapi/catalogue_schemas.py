@@ -23,6 +23,7 @@ MODELS: dict[str, type[BaseModel]] = {
     "structures": rulebook.Structure,
     "fuels": rulebook.Fuel,
     "pipes": rulebook.Pipe,
+    "crops": rulebook.Crop,
     "facts": rulebook.Fact,
     "checks": rulebook.Check,
     "cautions": rulebook.Caution,
@@ -31,7 +32,14 @@ MODELS: dict[str, type[BaseModel]] = {
     "tests": rulebook.FieldTest,
     "sources": rulebook.Source,
 }
-PRACTICE_MODELS: tuple[type[BaseModel], ...] = (rulebook.Container, rulebook.Cover, rulebook.Curve, get_args(rulebook.PracticeFigure)[0])
+PRACTICE_MODELS: tuple[type[BaseModel], ...] = (
+    rulebook.Container,
+    rulebook.Cover,
+    rulebook.SlurryStore,
+    rulebook.Spreading,
+    rulebook.Curve,
+    get_args(rulebook.PracticeFigure)[0],
+)
 ABOUT = {
     "substrates": "What can be fed, with its solids, nitrogen, gas and usual dilution.",
     "animals": "What animals (and people) give, and how much of it can be gathered.",
@@ -39,6 +47,7 @@ ABOUT = {
     "structures": "Kinds of digester, with fill, gas storage, mixing and the sizes that are built.",
     "fuels": "In whose place the gas can come, with heat, stove and carbon dioxide.",
     "pipes": "Sizes of gas pipe with their true bores.",
+    "crops": "What digestate can feed, with its nitrogen need and whether it is eaten raw.",
     "facts": "What can be stated about a farm; checks read facts.",
     "checks": "What must hold, when, how bad it is if it does not, why, and what to do.",
     "cautions": "Sentences that stand beside answers whatever the facts are.",
@@ -46,7 +55,9 @@ ABOUT = {
     "causes": "Troubles of digesters: what speaks for and against each, the test that tells it, the remedy.",
     "tests": "Tests on the farm that tell causes apart, with what each outcome points to and rules out.",
     "sources": "Where figures come from.",
-    "practice": "How the work is done: containers, covers of heaps, curves against temperature, single figures.",
+    "practice": (
+        "How the work is done: containers, covers of heaps, slurry stores, ways of spreading, curves against temperature, single figures."
+    ),
     "quantities": "Every quantity that the engine knows: its unit, what it is derived from, and where its formula is valid.",
 }
 SINGULAR = {"practice": "practicePart", "quantities": "quantity"}

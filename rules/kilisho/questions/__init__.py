@@ -6,7 +6,17 @@ from collections.abc import Mapping
 from types import MappingProxyType
 
 from kilisho.packs import Rulebook
-from kilisho.questions import batch_rotation, diagnosis, first_charge, gas_forecast, gas_use, maintenance_feed, safety_check, sizing
+from kilisho.questions import (
+    batch_rotation,
+    diagnosis,
+    digestate,
+    first_charge,
+    gas_forecast,
+    gas_use,
+    maintenance_feed,
+    safety_check,
+    sizing,
+)
 from kilisho.questions.asking import Question
 from kilisho.questions.limits import DEFAULTS, Limits
 from kilisho.questions.opening import AnyForm, open_form
@@ -22,6 +32,7 @@ FORMS: tuple[AnyForm, ...] = (
     gas_forecast.form,
     batch_rotation.FORM,
     gas_use.FORM,
+    digestate.FORM,
     diagnosis.FORM,
 )
 

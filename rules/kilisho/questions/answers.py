@@ -203,6 +203,15 @@ in_metres = told_in("length", "m", 4)
 in_kilograms_per_cubic_metre_and_day = told_in("loading", "kg/m3/d", 6)
 in_grams_per_litre = told_in("density", "g/L", 5)
 in_milligrams_per_litre = told_in("density", "mg/L", 3)
+in_grams = told_in("mass", "g", 1)
+in_kilograms_per_cubic_metre = told_in("density", "kg/m3", 4)
+in_kilograms_per_year = told_in("mass_flow", "kg/a", 3)
+in_cubic_metres_per_year = told_in("volume_flow", "m3/a", 3)
+in_kilograms_per_hectare = told_in("areic_mass", "kg/har", 2)
+in_cubic_metres_per_hectare = told_in("areic_volume", "m3/har", 2)
+in_hectares = told_in("area", "har", 4)
+in_square_metres = told_in("area", "m2", 2)
+in_months = told_in("time", "mo", 2)
 
 
 def known(**members: Any) -> Answer:

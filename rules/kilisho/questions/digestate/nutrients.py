@@ -1,0 +1,123 @@
+"""Tells nitrogen, phosphorus and potassium: in the digestate, lost on the way, found by plants, and as bought fertiliser."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from kilisho.questions.answers import (
+    Answer,
+    in_grams,
+    in_kilograms_per_cubic_metre,
+    in_kilograms_per_day,
+    in_kilograms_per_year,
+    in_litres,
+    in_number,
+    in_percent,
+)
+from kilisho.questions.carrying import containers_of
+from kilisho.questions.digestate.work import Work
+from kilisho.ranges import Uncertain, certain
+from kilisho.units import to_canonical
+
+YEAR = to_canonical(1.0, "time", "a")
+NITROGEN_TEXT = (
+    "All nitrogen that is fed leaves with the digestate: digestion turns part of it into ammonium, which plants take at once and the air "
+    "takes as easily. What store and field lose is ammonia; what is bound in organic matter comes over the years."
+)
+PHOSPHORUS_TEXT = "All phosphorus that is fed leaves with the digestate, but for what settles with the sludge and comes out at desludging."
+POTASSIUM_TEXT = "All potassium that is fed stays dissolved and leaves with the digestate; an open or leaking store washes it out."
+UNKNOWN_TEXT = "Not told: nobody knows how much of it these substrates hold. State it from a laboratory's figure."
+FERTILISER_TEXT = (
+    "Bought fertiliser that brings the nitrogen which plants find in the first year, and the phosphorus and potassium in full. Digestate "
+    "brings organic matter besides, which no fertiliser does."
+)
+
+
+def containers(work: Work) -> list[tuple[str, float]]:
+    """What digestate is carried in: name and volume [m3]."""
+    return containers_of(work.asked.containers, work.ledger)
+
+
+def nitrogen(work: Work, vessels: list[tuple[str, float]]) -> Answer:
+    """Nitrogen on its way from the feed to the plants."""
+    of = work.ledger.of
+    return {
+        **_carried(work, "nitrogen", vessels),
+        "fed_per_day": in_kilograms_per_day(*of("nitrogen_per_day")),
+        "ammonium_share": in_percent(*of("digestate_ammonium_share")),
+        "lost_in_storage": in_kilograms_per_year(*of("nitrogen_lost_in_storage")),
+        "lost_in_spreading": in_kilograms_per_year(*of("nitrogen_lost_in_spreading")),
+        "available_in_first_year": in_kilograms_per_year(*of("available_nitrogen_per_day")),
+        "for_later_years": in_kilograms_per_year(*of("nitrogen_for_later_years")),
+        "availability": in_percent(*of("nitrogen_availability")),
+        "available_per_cubic_metre": in_kilograms_per_cubic_metre(*of("available_nitrogen_concentration")),
+        "spreading": work.spreading,
+        "text": NITROGEN_TEXT,
+    }
+
+
+def phosphorus(work: Work, vessels: list[tuple[str, float]]) -> Answer:
+    """Phosphorus as P and as P2O5; only which substrates leave it unknown, where some do."""
+    if work.unknown["phosphorus"]:
+        return {"unknown_for": work.unknown["phosphorus"], "text": UNKNOWN_TEXT}
+    return {
+        **_carried(work, "phosphorus", vessels),
+        "as_phosphate": _oxide(work, "phosphate_per_day"),
+        "settled_per_year": in_kilograms_per_year(*work.ledger.of("settled_phosphorus_per_day")),
+        "text": PHOSPHORUS_TEXT,
+    }
+
+
+def potassium(work: Work, vessels: list[tuple[str, float]]) -> Answer:
+    """Potassium as K and as K2O; only which substrates leave it unknown, where some do."""
+    if work.unknown["potassium"]:
+        return {"unknown_for": work.unknown["potassium"], "text": UNKNOWN_TEXT}
+    return {**_carried(work, "potassium", vessels), "as_potash": _oxide(work, "potash_per_day"), "text": POTASSIUM_TEXT}
+
+
+def _carried(work: Work, nutrient: str, vessels: list[tuple[str, float]]) -> Answer:
+    """A nutrient in the digestate as it leaves the digester: per day (the value itself), per year, per cubic metre and per container."""
+    ledger, concentration = work.ledger, work.ledger.uncertain(f"{nutrient}_concentration")
+    per_day = ledger.of(f"digestate_{nutrient}_per_day")
+    return {
+        **in_kilograms_per_day(*per_day),
+        "per_year": in_kilograms_per_year(*per_day),
+        "per_cubic_metre": in_kilograms_per_cubic_metre(*concentration.told),
+        "containers": [
+            {"name": name, "volume": in_litres(size), "mass": in_grams(*concentration.times(size).told)} for name, size in vessels
+        ],
+    }
+
+
+def _oxide(work: Work, name: str) -> Answer:
+    amount = work.ledger.uncertain(name)
+    per_volume = amount.over(work.ledger.uncertain("digestate_per_day"))
+    return {
+        "per_year": in_kilograms_per_year(*amount.told),
+        "per_cubic_metre": in_kilograms_per_cubic_metre(*per_volume.told),
+    }
+
+
+def fertiliser(work: Work) -> Answer:
+    """Bought fertiliser that the year's digestate stands for, and its worth where prices are stated."""
+    of = work.ledger.of
+    told = {"urea": in_kilograms_per_year(*of("urea_equivalent"))}
+    if not work.unknown["phosphorus"]:
+        told["diammonium_phosphate"] = in_kilograms_per_year(*of("diammonium_phosphate_equivalent"))
+    if not work.unknown["potassium"]:
+        told["potassium_chloride"] = in_kilograms_per_year(*of("potassium_chloride_equivalent"))
+    worth = _worth(work)
+    return {**told, **({"worth_per_year": in_number(*worth.told)} if worth is not None else {}), "text": FERTILISER_TEXT}
+
+
+def _worth(work: Work) -> Uncertain | None:
+    """What the nutrients with a price would cost a year; None where no price is stated or none of those nutrients is known."""
+    prices: Any = work.asked.prices
+    if prices is None:
+        return None
+    names = {"available_nitrogen_per_day": prices.nitrogen, "phosphate_per_day": prices.phosphate, "potash_per_day": prices.potash}
+    priced = {name: price for name, price in names.items() if price is not None and name in work.ledger.values}
+    total = certain(0.0)
+    for name, price in priced.items():
+        total = total.plus(work.ledger.uncertain(name).times(price * YEAR))
+    return total if priced else None
