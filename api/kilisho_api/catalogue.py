@@ -18,7 +18,22 @@ from kilisho_api.http_rules import admit
 from kilisho_api.problems import ProblemError
 
 Item = dict[str, Any]
-SECTIONS = ("substrates", "animals", "appliances", "structures", "fuels", "pipes", "crops", "facts", "checks", "cautions", "sources")
+SECTIONS = (
+    "substrates",
+    "animals",
+    "appliances",
+    "structures",
+    "fuels",
+    "pipes",
+    "crops",
+    "facts",
+    "checks",
+    "cautions",
+    "symptoms",
+    "causes",
+    "tests",
+    "sources",
+)
 PARTS_OF_PRACTICE = ("containers", "covers", "slurry_stores", "spreadings", "curves", "figures")
 
 

@@ -142,13 +142,14 @@ def overall(findings: Sequence[Finding]) -> str:
 
 
 def _compile(name: str, check: Check, facts: Mapping[str, Fact]) -> Compiled:
-    when = tuple((subject, _test(condition, facts[subject])) for subject, condition in check.when.items())
+    when = tuple((subject, test_of(condition, facts[subject])) for subject, condition in check.when.items())
     bound = check.must.model_dump(mode="json", by_alias=True, exclude_none=True)
-    test = _test(check.must, facts[check.subject])
+    test = test_of(check.must, facts[check.subject])
     return Compiled(name, check.subject, test, when, check.severity, _URGENCY[check.severity], check, bound)
 
 
-def _test(condition: Condition, fact: Fact) -> Test:
+def test_of(condition: Condition, fact: Fact) -> Test:
+    """A condition on a fact as a plain function of its value in canonical units."""
     [(operator, bound)] = condition.operators
     if operator in NUMERIC_OPERATORS and condition.unit is not None:
         unit = unit_of(fact.kind, condition.unit)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from typing import Any
 
-from kilisho.rulebook import NUMERIC_OPERATORS, Condition, Fact, RulebookData
+from kilisho.rulebook import NUMERIC_OPERATORS, Condition, Fact, FieldTest, RulebookData
 from kilisho.units import KINDS, UnknownUnitError, unit_of
 
 PathInPack = tuple[str | int, ...]
@@ -21,6 +21,9 @@ def incoherences(data: RulebookData) -> Iterator[tuple[PathInPack, str]]:
     yield from _disordered_ph(data)
     yield from _doubled_places(data)
     yield from _unchecked_structures(data)
+    yield from _faults_of_symptoms(data)
+    yield from _faults_of_causes(data)
+    yield from _faults_of_evidence_figures(data)
 
 
 # What the questions read by name; a pack may change these but not take them away or give them another kind.
@@ -36,6 +39,9 @@ FIGURES = {
     "fitting_in_diameters": "number",
     "fittings_of_length": "share",
     "gas_kept_when_even": "share",
+    "evidence_some": "number",
+    "evidence_strong": "number",
+    "evidence_weak": "number",
     "gas_per_person": "volume_flow",
     "gas_storage_of_daily_gas": "share",
     "grit_held_in_mixing_tank": "share",
@@ -66,6 +72,10 @@ FIGURES = {
     "pipe_roughness_plastic": "length",
     "potash_in_potassium_chloride": "share",
     "season_of_stock": "time",
+    "prior_common": "number",
+    "prior_occasional": "number",
+    "prior_rare": "number",
+    "prior_very_common": "number",
     "sludge_allowance": "share",
     "sludge_density": "density",
     "slurry_storage_time": "time",
@@ -183,6 +193,23 @@ def _references(data: RulebookData) -> Iterator[tuple[PathInPack, str, str]]:
     for name, structure in data.structures.items():
         yield from ((("structures", name, "cautions"), "cautions", caution) for caution in structure.cautions)
         yield from ((("structures", name, "confirm_before_filling"), "facts", fact) for fact in structure.confirm_before_filling)
+    yield from _references_of_diagnosis(data)
+
+
+def _references_of_diagnosis(data: RulebookData) -> Iterator[tuple[PathInPack, str, str]]:
+    for section in ("symptoms", "causes", "tests"):
+        for name, entry in getattr(data, section).items():
+            yield from (((section, name, "cautions"), "cautions", caution) for caution in entry.cautions)
+    for name, cause in data.causes.items():
+        yield ("causes", name, "test"), "tests", cause.test
+        yield from ((("causes", name, "explains"), "symptoms", symptom) for symptom in cause.explains)
+        yield from ((("causes", name, "denied_by"), "symptoms", symptom) for symptom in cause.denied_by)
+        yield from ((("causes", name, "structures"), "structures", structure) for structure in cause.structures)
+    for name, test in data.tests.items():
+        yield from ((("tests", name, "answered_by"), "facts", fact) for fact in test.answered_by)
+        for i, outcome in enumerate(test.outcomes):
+            for field in ("points_to", "rules_out"):
+                yield from ((("tests", name, "outcomes", i, field), "causes", cause) for cause in getattr(outcome, field))
 
 
 def _cited(value: Any, path: PathInPack = ()) -> Iterator[tuple[PathInPack, tuple[str, ...]]]:
@@ -197,15 +224,74 @@ def _cited(value: Any, path: PathInPack = ()) -> Iterator[tuple[PathInPack, tupl
 
 
 def _condition_faults(data: RulebookData) -> Iterator[tuple[PathInPack, str]]:
-    """Checks that speak of unknown facts, or ask something of a fact that its kind cannot answer."""
+    """Checks and evidence that speak of unknown facts, or ask something of a fact that its kind cannot answer."""
+    for name, cause in data.causes.items():
+        for i, evidence in enumerate(cause.readings):
+            for subject, condition in evidence.when.items():
+                yield from _faults_of_condition(("causes", name, "readings", i, "when", subject), subject, condition, data)
     for name, check in data.checks.items():
         for where, subject, condition in [(("must",), check.subject, check.must), *((("when", s), s, c) for s, c in check.when.items())]:
-            path = ("checks", name, *where)
-            fact = data.facts.get(subject)
-            if fact is None:
-                yield ("checks", name, "subject") if where == ("must",) else path, f"a fact listed under facts:, not {subject!r}"
-            else:
-                yield from ((path, fault) for fault in _misfits(fact, condition))
+            path = ("checks", name, "subject") if where == ("must",) and subject not in data.facts else ("checks", name, *where)
+            yield from _faults_of_condition(path, subject, condition, data)
+
+
+def _faults_of_condition(path: PathInPack, subject: str, condition: Condition, data: RulebookData) -> Iterator[tuple[PathInPack, str]]:
+    fact = data.facts.get(subject)
+    faults = [f"a fact listed under facts:, not {subject!r}"] if fact is None else _misfits(fact, condition)
+    yield from ((path, fault) for fault in faults)
+
+
+def _faults_of_symptoms(data: RulebookData) -> Iterator[tuple[PathInPack, str]]:
+    """Symptoms that nothing explains, that imply what their fact cannot be, or that imply two things of one fact."""
+    explained = {symptom for cause in data.causes.values() for symptom in cause.explains}
+    implied: dict[str, Any] = {}
+    for name, symptom in data.symptoms.items():
+        if name not in explained:
+            yield ("symptoms", name), "a cause under causes: that explains it"
+        for fact, value in symptom.implies.items():
+            path = ("symptoms", name, "implies", fact)
+            yield from _faults_of_condition(path, fact, Condition.model_validate({"is": value}), data)
+            if implied.setdefault(fact, value) != value:
+                yield path, f"{implied[fact]!r}, as another symptom implies"
+
+
+def _faults_of_causes(data: RulebookData) -> Iterator[tuple[PathInPack, str]]:
+    """Causes that a symptom both speaks for and against, and those that their own test cannot tell."""
+    for name, cause in data.causes.items():
+        if both := cause.explains.keys() & cause.denied_by.keys():
+            yield ("causes", name, "denied_by"), f"symptoms that it does not explain; it explains {', '.join(sorted(both))}"
+        test = data.tests.get(cause.test)
+        if test is not None and not _tells(test, name):
+            yield (
+                ("causes", name, "test"),
+                "a test with an outcome that points to this cause and another that rules it out or leaves it open",
+            )
+    for name, test in data.tests.items():
+        for i, outcome in enumerate(test.outcomes):
+            if set(outcome.points_to) & set(outcome.rules_out):
+                yield ("tests", name, "outcomes", i), "a cause pointed to or ruled out, not both"
+
+
+def _tells(test: FieldTest, cause: str) -> bool:
+    pointing = sum(cause in outcome.points_to for outcome in test.outcomes)
+    return 0 < pointing < len(test.outcomes)
+
+
+# Figures that stand for words must keep the words' order in every draw from their ranges.
+WORDS_IN_ORDER = (
+    ("evidence_weak", "evidence_some", "evidence_strong"),
+    ("prior_rare", "prior_occasional", "prior_common", "prior_very_common"),
+)
+
+
+def _faults_of_evidence_figures(data: RulebookData) -> Iterator[tuple[PathInPack, str]]:
+    figures = data.practice.figures
+    for words in WORDS_IN_ORDER:
+        least = 1.0 if words[0].startswith("evidence") else 1e-6
+        for word in words:
+            if word in figures and figures[word].least < least:
+                yield ("practice", "figures", word), f"a lowest value of at least {least:g}, which the word before it reaches"
+            least = figures[word].most if word in figures else least
 
 
 def _misfits(fact: Fact, condition: Condition) -> Iterator[str]:

@@ -200,7 +200,7 @@ class Shelf:
         """Ids by section, for reading requests."""
         sections = {
             name: tuple(getattr(self.data, name))
-            for name in ("substrates", "animals", "structures", "appliances", "fuels", "crops", "facts", "checks")
+            for name in ("substrates", "animals", "structures", "appliances", "fuels", "crops", "facts", "checks", "symptoms")
         }
         parts = {name: tuple(getattr(self.data.practice, name)) for name in ("covers", "slurry_stores", "spreadings")}
         return {**sections, **parts}

@@ -36,6 +36,9 @@ _SECTIONS_OF_ENTRIES = (
     "facts",
     "checks",
     "cautions",
+    "symptoms",
+    "causes",
+    "tests",
 )
 _SECTIONS_OF_PRACTICE = ("containers", "covers", "slurry_stores", "spreadings", "curves", "figures")
 
@@ -255,16 +258,16 @@ def _words(error: Any) -> str:
 
 
 def _softened(layers: Sequence[_Layer]) -> Iterator[tuple[Path_, str]]:
-    """What later layers may not change: absolute checks, the facts they read, cautions of danger, and confirmations before filling."""
+    """What later layers may not change: absolute checks and their facts, cautions of danger, alarms, confirmations before filling."""
     guarded = {("checks", name) for name in _absolute(layers)} | {("facts", name) for name in _facts_of_absolute(layers)}
     stated: dict[Path_, Any] = {}
     for layer in layers:
-        for section in ("checks", "facts", "cautions", "structures"):
+        for section in ("checks", "facts", "cautions", "symptoms", "structures"):
             entries = layer.content.get(section)
             for name, entry in entries.items() if isinstance(entries, dict) else ():
                 path = (section, name)
                 if path in stated and (path in guarded or _is_danger(section, stated[path])):
-                    yield path, "left as it is; no pack may change an absolute check, the facts it reads, or a caution of danger"
+                    yield path, "left as it is; no pack may change an absolute check, the facts it reads, a caution of danger, or an alarm"
                 if section == "structures" and path in stated and not _keeps_confirmations(stated[path], entry):
                     yield (*path, "confirm_before_filling"), "at least the confirmations that it had"
                 stated.setdefault(path, entry)
@@ -286,7 +289,9 @@ def _facts_of_absolute(layers: Sequence[_Layer]) -> set[str]:
 
 
 def _is_danger(section: str, entry: Any) -> bool:
-    return section == "cautions" and isinstance(entry, dict) and entry.get("signal") == "danger"
+    return isinstance(entry, dict) and (
+        (section == "cautions" and entry.get("signal") == "danger") or (section == "symptoms" and bool(entry.get("alarm")))
+    )
 
 
 def _keeps_confirmations(before: Any, after: Any) -> bool:

@@ -527,6 +527,7 @@ Operation = Literal[
     "digestate",
     "farm_plan",
     "safety_check",
+    "diagnosis",
 ]
 
 
@@ -551,6 +552,74 @@ class Caution(Known):
     signal: Severity
     text: Text
     shown_in: tuple[Operation, ...] = ()
+
+
+Strength = Literal["strong", "some", "weak"]
+HowCommon = Literal["very_common", "common", "occasional", "rare"]
+Effort = Literal["look", "by_hand", "instrument", "trained"]
+Urgency = Literal["at_once", "today", "this_week", "when_convenient"]
+
+
+class Symptom(Named):
+    """Something that a household sees, smells, hears or remembers without an instrument."""
+
+    group: Literal["gas", "flame", "pressure", "slurry", "structure", "history", "people"]
+    seen: Text = Field(description="What it looks like, in the household's words.")
+    alarm: bool = Field(False, description="Somebody may get hurt: shown above all causes with what to do at once.")
+    cautions: tuple[Identifier, ...] = Field((), description="Ids of the cautions that say what to do at once; required for an alarm.")
+    implies: dict[Identifier, Scalar] = Field(default_factory=dict, description="Facts that it states, for the checks.")
+
+    @model_validator(mode="after")
+    def _alarm_says_what_to_do(self) -> Self:
+        if self.alarm and not self.cautions:
+            raise PydanticCustomError("alarm_without_caution", "an alarm names the cautions that say what to do at once")
+        return self
+
+
+class Evidence(Entry):
+    """Facts that speak for or against a cause where all of their conditions hold; a fact that nobody stated says nothing."""
+
+    when: dict[Identifier, Condition] = Field(min_length=1)
+    speaks: Literal["for", "against"] = "for"
+    strength: Strength
+
+
+class Cause(Known, Named):
+    """A trouble of household digesters: what it explains, what speaks against it, how it is confirmed and put right.
+
+    The words of strength and frequency stand for the figures ``evidence_...`` and ``prior_...`` of practice.
+    """
+
+    group: Literal["pipe_and_appliance", "start_up", "feed", "process", "structure", "use"]
+    how_common: HowCommon
+    structures: tuple[Identifier, ...] = Field((), description="Kinds of digester that can have it; all when empty.")
+    explains: dict[Identifier, Strength] = Field(
+        min_length=1, description="Symptoms that it brings about, and how much each speaks for it."
+    )
+    denied_by: dict[Identifier, Strength] = Field(default_factory=dict, description="Symptoms that speak against it.")
+    readings: tuple[Evidence, ...] = Field((), description="Facts that speak for or against it.")
+    test: Identifier = Field(description="Id of the test that confirms it or rules it out.")
+    remedy: Text
+    urgency: Urgency
+    cautions: tuple[Identifier, ...] = ()
+
+
+class Outcome(Entry):
+    """What a test may show, and what follows. A cause that it does not name stays as likely as it was."""
+
+    seen: Text
+    points_to: tuple[Identifier, ...] = Field((), description="Causes that would show this.")
+    rules_out: tuple[Identifier, ...] = Field((), description="Causes that would not show this.")
+
+
+class FieldTest(Known, Named):
+    """A test on the farm that tells causes apart. None needs a flame near gas, or anyone in a digester or pit."""
+
+    effort: Effort = Field(description="look: eyes, nose and log book; by_hand: simple tools; then an instrument; then a trained person.")
+    how: Text
+    outcomes: tuple[Outcome, ...] = Field(min_length=2)
+    answered_by: tuple[Identifier, ...] = Field((), description="Facts that are the result of this test: where one is stated, it is done.")
+    cautions: tuple[Identifier, ...] = ()
 
 
 class PackHeader(Entry):
@@ -582,3 +651,6 @@ class RulebookData(Entry):
     facts: dict[Identifier, Fact]
     checks: dict[Identifier, Check]
     cautions: dict[Identifier, Caution]
+    symptoms: dict[Identifier, Symptom]
+    causes: dict[Identifier, Cause]
+    tests: dict[Identifier, FieldTest]

@@ -21,6 +21,7 @@ OPERATIONS = (
     "digestate",
     "farm-plan",
     "safety-check",
+    "diagnosis",
 )
 DOCUMENTED_CODES = CODES.keys() | CROSS_FIELD_CODES
 JSON_BODY = {"content-type": "application/json"}

@@ -14,7 +14,22 @@ from kilisho.farm import GRAPH
 from kilisho.packs import BASE_PACK, Rulebook
 from kilisho.units import KINDS
 
-SECTIONS = ("substrates", "animals", "appliances", "structures", "fuels", "pipes", "crops", "facts", "checks", "cautions", "sources")
+SECTIONS = (
+    "substrates",
+    "animals",
+    "appliances",
+    "structures",
+    "fuels",
+    "pipes",
+    "crops",
+    "facts",
+    "checks",
+    "cautions",
+    "symptoms",
+    "causes",
+    "tests",
+    "sources",
+)
 PARTS = ("containers", "covers", "slurry_stores", "spreadings", "curves", "figures")
 
 
@@ -117,7 +132,7 @@ def test_every_quantity_of_the_graph_is_listed_with_what_it_needs(client: httpx.
 
 def test_every_source_that_is_cited_is_listed(client: httpx.Client) -> None:
     sources = set(_served(client, "sources"))
-    for section in ("substrates", "animals", "structures", "fuels", "pipes", "checks", "quantities"):
+    for section in ("substrates", "animals", "structures", "fuels", "pipes", "checks", "causes", "tests", "quantities"):
         assert set(_cited(list(_served(client, section).values()))) <= sources
 
 

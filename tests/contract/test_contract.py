@@ -26,6 +26,7 @@ FIELDS = {
         gas_forecast.series safety_check.verdict calendar""",
     "feed-mix": "feasible recipe total_solids carbon_to_nitrogen biogas_per_day binding_limits",
     "safety-check": "verdict findings cautions",
+    "diagnosis": "alarms causes tests gas.expected gas.measured gas.gas_ratio gas.verdict",
 }
 COMMON = "assumptions findings cautions rulebook.id rulebook.version rulebook.hash"
 EVERY = pytest.mark.parametrize("name", sorted(FIELDS))
@@ -107,3 +108,13 @@ def test_a_well_at_eight_metres_and_gas_that_was_not_vented() -> None:
     assert (answer["verdict"], answer["stop"]) == ("danger", True)
     failed = {one["subject"] for one in answer["findings"] if one["verdict"] == "fail"}
     assert {"distance_to_well", "first_gas_vented", "gas_tightness_test", "feed_contains"} <= failed
+
+
+def test_a_sour_dome_with_a_yellow_flame() -> None:
+    """pH 6.4 under 84 kg a day on 6 m3 is overfeeding; a yellow flame is an alarm, whatever the cause of the little gas."""
+    answer = questions()["diagnosis"].ask(body("diagnosis"))
+    assert [one["alarm"] for one in answer["alarms"]] == ["flame_yellow"]
+    assert answer["causes"][0]["cause"] == "overfed"
+    assert {clue["of"] for clue in answer["causes"][0]["speaks_for"]} >= {"gas_fell_slowly", "slurry_ph", "organic_loading_rate"}
+    assert answer["gas"]["verdict"] == "below"
+    assert value(answer, "gas.gas_ratio") == pytest.approx(0.9 / value(answer, "gas.expected"), rel=1e-4)

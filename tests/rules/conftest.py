@@ -522,6 +522,36 @@ def with_demand(body: Json) -> Json:
     return {"gas_demand": 0.5, **body} if body.get("wish") == "cheapest" else body
 
 
+def readings() -> st.SearchStrategy[Json]:
+    return maybe(
+        {},
+        ph=measure(0, 14),
+        gas_pressure=measure(-50_000, 100_000, "Pa"),
+        biogas_per_day=measure(0, 1e3, "m3/d"),
+        slurry_temperature=measure(-40, 70, "Cel"),
+        volatile_acids_to_alkalinity=measure(0, 100),
+        total_ammonia_nitrogen=measure(0, 50, "g/L"),
+        free_ammonia=measure(0, 20_000, "mg/L"),
+        methane_share=measure(0, 1, "1"),
+        hydrogen_sulfide=measure(0, 100_000, "[ppm]"),
+        days_since_feeding=measure(0, 36_525, "d"),
+    )
+
+
+def diagnoses() -> st.SearchStrategy[Json]:
+    symptoms = st.lists(ids("symptoms"), max_size=8)
+    farm = {"feed": feeds(0, mass=measure(0.001, 1e5, "kg/d")), "herd": herds(), "climate": climates(), "facts": stated_facts()}
+    return maybe(
+        {"symptoms": symptoms},
+        not_seen=symptoms,
+        readings=readings(),
+        digester=digesters(),
+        water=measure(0, 1e6, "L/d"),
+        dilution=dilutions(),
+        **farm,
+    )
+
+
 REQUESTS = {
     "farm-plan": farm_plans,
     "first-charge": first_charges,
@@ -533,4 +563,5 @@ REQUESTS = {
     "digestate": digestates,
     "feed-mix": feed_mixes,
     "safety-check": safety_checks,
+    "diagnosis": diagnoses,
 }

@@ -112,8 +112,9 @@ def test_computed_quantities_and_confirmations_can_be_stated(name: str) -> None:
     assert name in FACTS
 
 
-def test_every_fact_is_read_by_a_check() -> None:
+def test_every_fact_is_read_by_a_check_or_a_cause() -> None:
     read = {subject for _, subject, _ in conditions()}
+    read |= {subject for cause in load().data.causes.values() for one in cause.readings for subject in one.when}
     assert set(FACTS) - read == set()
 
 
@@ -224,6 +225,9 @@ ASKED = {
     "slurry_store_sufficiency hydraulic_retention_time hand_washing protective_clothing sludge_stored_or_composted",
     "feed_mix": "slurry_total_solids hydraulic_retention_time organic_loading_rate carbon_to_nitrogen total_ammonia_nitrogen free_ammonia "
     "crop_residue_share poultry_share feed_contains digester_temperature fed_share_of_design",
+    "diagnosis": "slurry_ph gas_pressure gas_smell_indoors flame_colour gas_ratio gas_ratio_to_low volatile_acids_to_alkalinity "
+    "methane_in_gas days_since_feeding total_ammonia_nitrogen free_ammonia foam_seen "
+    "scum_thickness organic_loading_rate leak_test_method entry_planned",
 }
 
 

@@ -15,7 +15,7 @@ from kilisho.checks import Compiled, Finding, Verdict, compile_checks, evaluate,
 from kilisho.rulebook import Check, RulebookData, Severity
 
 RANK = [str(severity) for severity in Severity]
-OPERATIONS = ["sizing", "first_charge", "maintenance_feed", "feed_mix", "batch_rotation", "safety_check"]
+OPERATIONS = ["sizing", "first_charge", "maintenance_feed", "feed_mix", "batch_rotation", "safety_check", "diagnosis"]
 
 
 @cache

@@ -53,6 +53,7 @@ def _pack(folder: Path, text: str) -> str:
         "digestate",
         "farm-plan",
         "safety-check",
+        "diagnosis",
     ],
 )
 @pytest.mark.parametrize("explain", [False, True])

@@ -27,6 +27,9 @@ MODELS: dict[str, type[BaseModel]] = {
     "facts": rulebook.Fact,
     "checks": rulebook.Check,
     "cautions": rulebook.Caution,
+    "symptoms": rulebook.Symptom,
+    "causes": rulebook.Cause,
+    "tests": rulebook.FieldTest,
     "sources": rulebook.Source,
 }
 PRACTICE_MODELS: tuple[type[BaseModel], ...] = (
@@ -48,6 +51,9 @@ ABOUT = {
     "facts": "What can be stated about a farm; checks read facts.",
     "checks": "What must hold, when, how bad it is if it does not, why, and what to do.",
     "cautions": "Sentences that stand beside answers whatever the facts are.",
+    "symptoms": "What a household sees, smells or remembers when something is wrong; alarms among them call for action at once.",
+    "causes": "Troubles of digesters: what speaks for and against each, the test that tells it, the remedy.",
+    "tests": "Tests on the farm that tell causes apart, with what each outcome points to and rules out.",
     "sources": "Where figures come from.",
     "practice": (
         "How the work is done: containers, covers of heaps, slurry stores, ways of spreading, curves against temperature, single figures."

@@ -8,6 +8,7 @@ from types import MappingProxyType
 from kilisho.packs import Rulebook
 from kilisho.questions import (
     batch_rotation,
+    diagnosis,
     digestate,
     farm_plan,
     feed_mix,
@@ -35,6 +36,7 @@ FORMS: tuple[AnyForm, ...] = (
     batch_rotation.FORM,
     gas_use.FORM,
     digestate.FORM,
+    diagnosis.FORM,
 )
 
 
