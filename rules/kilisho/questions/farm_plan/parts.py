@@ -3,19 +3,21 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from types import SimpleNamespace
 from typing import Any, TypeVar
 
 from kilisho.checks import Finding
 from kilisho.farm import Ledger
-from kilisho.faults import RefusedError
+from kilisho.faults import Place, RefusedError
 from kilisho.questions.answers import Answer
 from kilisho.questions.findings import Inspector
 from kilisho.questions.opening import Form
 from kilisho.questions.requests import FeedItem
 
 Item = TypeVar("Item", bound=FeedItem)
+# Members of other questions that stand elsewhere in a farm.
+STANDS_IN: dict[Place, Place] = {("digester_ready_on",): ("construction", "digester_ready_on")}
 
 
 @dataclass(slots=True)
@@ -37,7 +39,8 @@ class Plan:
         try:
             answer = form.answer(stand_in(form, self.asked, values), ledger, self._listening(form.operation), self.explain)
         except RefusedError as refused:
-            own = [fault for fault in refused.faults if fault.place and hasattr(self.asked, str(fault.place[0]))]
+            faults = [replace(fault, place=STANDS_IN.get(fault.place, fault.place)) for fault in refused.faults]
+            own = [fault for fault in faults if fault.place and hasattr(self.asked, str(fault.place[0]))]
             if own:
                 raise RefusedError(own) from None
             self.leave_out(form.operation, "; ".join(fault.detail for fault in refused.faults))
