@@ -42,8 +42,7 @@ def offers_of(question: Question) -> tuple[str, ...]:
 
 def answered(question: Question, asked: Any, explain: bool, media_type: str) -> bytes:
     """The answer to a validated request, in one of the media types that ``question`` offers."""
-    answer = question.answer(asked, explain)
-    return encode(answer) if media_type == JSON else question.representations[media_type](answer).encode()
+    return encode(question.answer(asked, explain)) if media_type == JSON else question.write(asked, explain, media_type).encode()
 
 
 def content_type(media_type: str) -> str:
