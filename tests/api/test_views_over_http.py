@@ -18,8 +18,13 @@ from kilisho.questions import Question
 from kilisho_api.openapi.document import document
 from kilisho_api.settings import Settings
 
-CALENDAR = "text/calendar"
-VIEWS = [("first-charge", CALENDAR), ("maintenance-feed", CALENDAR)]
+CALENDAR, SVG = "text/calendar", "image/svg+xml"
+VIEWS = [
+    *(("first-charge", kind) for kind in (CALENDAR, SVG)),
+    ("maintenance-feed", CALENDAR),
+    ("sizing", SVG),
+    ("gas-forecast", SVG),
+]
 UNDATED = {
     "first-charge": ({"digester_ready_on": None, "stockpile": None}, "/digester_ready_on"),
     "maintenance-feed": ({"feeding": None}, "/feeding"),

@@ -2,7 +2,26 @@
 
 from __future__ import annotations
 
+import math
 import unicodedata
+from collections.abc import Mapping
+from typing import Any
+
+Amount = Mapping[str, Any]
+SIGNIFICANT = 3
+UNITS = {
+    "1": "",
+    "Cel": "°C",
+    "a": "years",
+    "d": "days",
+    "h": "hours",
+    "kg/d": "kg a day",
+    "kg/m3/d": "kg/m³ a day",
+    "L/d": "L a day",
+    "m3": "m³",
+    "m3/d": "m³ a day",
+    "mg/L": "mg/L",
+}
 
 
 def in_words(id_: str) -> str:
@@ -13,3 +32,31 @@ def in_words(id_: str) -> str:
 def printable(text: str) -> str:
     """``text`` without control characters, which neither calendars nor drawings may hold; each becomes a blank."""
     return "".join(" " if unicodedata.category(mark) in {"Cc", "Cs"} or mark in "\ufffe\uffff" else mark for mark in text)
+
+
+def number(value: float) -> str:
+    """A finite number with at most three digits that mean something: 3556.9 is "3,560", 0.98672 is "0.987"."""
+    if value == 0:
+        return "0"
+    decimals = SIGNIFICANT - 1 - math.floor(math.log10(abs(value)))
+    text = f"{round(value, decimals):,.{max(decimals, 0)}f}"
+    text = text.rstrip("0").rstrip(".") if "." in text else text
+    return "0" if text == "-0" else text
+
+
+def unit(code: str) -> str:
+    """A UCUM code as the trade writes it."""
+    return UNITS.get(code, code)
+
+
+def amount(told: Amount) -> str:
+    """An amount with its unit: "3,560 kg"."""
+    return f"{number(told['value'])} {unit(told['unit'])}".rstrip()
+
+
+def amount_range(told: Amount) -> str:
+    """An amount with its range where it is uncertain: "34 days (22 to 46)"."""
+    low, high = told.get("low"), told.get("high")
+    if low is None or high is None or number(low) == number(high):
+        return amount(told)
+    return f"{amount(told)} ({number(low)} to {number(high)})"

@@ -19,6 +19,8 @@ from kilisho.questions.first_charge.work import Work, animal_days, facts_of, wor
 from kilisho.questions.measuring import measure_first
 from kilisho.questions.opening import Form
 from kilisho.views.calendars import CALENDAR, Layout, calendar_of
+from kilisho.views.paper import SVG
+from kilisho.views.stockpile_drawing import stockpile_drawing
 
 CALENDAR_LAYOUT = Layout(
     "first-charge",
@@ -81,5 +83,5 @@ FORM = Form(
     shape.FirstChargeAnswer,
     _answer,
     EXAMPLE,
-    {CALENDAR: calendar_of(CALENDAR_LAYOUT)},
+    {CALENDAR: calendar_of(CALENDAR_LAYOUT), SVG: stockpile_drawing},
 )
