@@ -15,13 +15,14 @@ from tests.api.asking import problem
 from kilisho.cli import main
 from kilisho.packs import Rulebook
 from kilisho.questions import Question
+from kilisho.views.sheets import style_source
 from kilisho_api.openapi.document import document
 from kilisho_api.settings import Settings
 
-CALENDAR, SVG = "text/calendar", "image/svg+xml"
+CALENDAR, SVG, HTML = "text/calendar", "image/svg+xml", "text/html"
 VIEWS = [
-    *(("first-charge", kind) for kind in (CALENDAR, SVG)),
-    ("maintenance-feed", CALENDAR),
+    *(("first-charge", kind) for kind in (CALENDAR, SVG, HTML)),
+    *(("maintenance-feed", kind) for kind in (CALENDAR, HTML)),
     ("sizing", SVG),
     ("gas-forecast", SVG),
 ]
@@ -43,6 +44,22 @@ def test_a_view_comes_when_it_is_asked_for(client: httpx.Client, questions: Mapp
     assert first.headers["content-type"].startswith(media_type)
     assert first.content == second.content
     assert client.post(f"/v1/{name}", json=questions[name].example).headers["content-type"] == "application/json"
+
+
+@pytest.mark.parametrize(("name", "media_type"), VIEWS)
+def test_what_a_browser_shows_may_load_nothing(client: httpx.Client, questions: Mapping[str, Question], name: str, media_type: str) -> None:
+    policy = _asked(client, questions[name], media_type).headers["content-security-policy"]
+    if media_type == CALENDAR:
+        assert policy == "default-src 'self'"
+        return
+    rules = dict(rule.strip().split(" ", 1) for rule in policy.split(";"))
+    style = {SVG: "'none'", HTML: style_source()}[media_type]
+    assert rules == {"style-src": style, **dict.fromkeys(("default-src", "base-uri", "form-action", "frame-ancestors"), "'none'")}
+
+
+def test_other_answers_keep_their_policy(client: httpx.Client, questions: Mapping[str, Question]) -> None:
+    for media_type, name in (("application/json", "first-charge"), ("text/csv", "gas-forecast")):
+        assert _asked(client, questions[name], media_type).headers["content-security-policy"] == "default-src 'self'"
 
 
 @pytest.mark.parametrize("name", UNDATED)

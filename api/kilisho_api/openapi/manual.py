@@ -126,7 +126,9 @@ _REST = (
     "would run as a formula has an apostrophe before it. A calendar (`text/calendar`, RFC 5545) holds the schedule as events of whole "
     "days; the same plan of the same farm `name` keeps its event ids when dates move, so importing it again moves its events, and a "
     "request without the date to count from is refused (`date_needed`). A drawing (`image/svg+xml`) is black and white, 390 px wide, "
-    "with a name and a description for screen readers, and needs nothing from outside. Refusals are problem documents whatever was accepted.",
+    "with a name and a description for screen readers. A sheet (`text/html`) prints on A4, cautions of danger first. Drawings and "
+    "sheets need nothing from outside, and every text of a request is escaped in them. "
+    "Refusals are problem documents whatever was accepted.",
     "## Caching\n\nAll pages under /v1 that are read with GET carry a strong `ETag`; send it back in `If-None-Match` and get 304 while "
     "nothing has changed. HEAD works wherever GET does.",
     "## Request ids\n\nSend a UUID as `X-Request-Id` and it comes back, in the header and in `instance`; otherwise one is made.",

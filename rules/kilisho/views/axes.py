@@ -9,11 +9,10 @@ from dataclasses import dataclass
 from typing import Any
 
 from kilisho.views.paper import MARGIN, SMALL, TEXT, WIDTH, Paper, Point
-from kilisho.views.words import number
+from kilisho.views.words import MONTHS, number
 
 GUTTER, RIGHT = 46, 8
 MOST_LEVELS, MOST_DAYS = 6, 6
-MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
 ROUND = (1, 2, 5, 10)
 MONTH_STEPS = (1, 2, 3, 6, 12, 24, 60, 120)
 # Up to here days are marked by their date, beyond by their month.

@@ -6,9 +6,9 @@ import datetime as dt
 from collections.abc import Mapping, Sequence
 from typing import Any
 
-from kilisho.views.axes import MONTHS, Mark, Panel, Row, band, day_marks, draw_axes, panel_of, stairs, upright
+from kilisho.views.axes import Mark, Panel, Row, band, day_marks, draw_axes, panel_of, stairs, upright
 from kilisho.views.paper import LINE, MARGIN, SMALL, Paper, headed, wrapped
-from kilisho.views.words import amount_range, number
+from kilisho.views.words import MONTHS, amount_range, number
 
 GAS_HEIGHT, TEMPERATURE_HEIGHT, RISK_HEIGHT, BELOW, ABOVE = 190, 90, 14, 26, 36
 TITLE = "Gas forecast"

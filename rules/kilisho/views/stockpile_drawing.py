@@ -3,14 +3,14 @@
 from __future__ import annotations
 
 import datetime as dt
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from typing import Any
 
 from kilisho.views.axes import Panel, day_marks, draw_axes, panel_of, short_date, upright
 from kilisho.views.paper import LINE, SMALL, Paper, Point, headed, wrapped
 from kilisho.views.words import amount, in_words
 
-HEIGHT, BELOW, ABOVE = 170, 30, 44
+HEIGHT, BELOW, ABOVE = 170, 30, 32
 TITLE = "Stockpile against need"
 KEY = (
     "Thick line: what lies on the heap. Dashed: what the charge needs, hatched its range. The bar at the end: range of the heap "
@@ -20,10 +20,18 @@ Answer = Mapping[str, Any]
 
 
 def stockpile_drawing(answer: Answer) -> str:
-    """An answer's heaps, a panel each: kilograms by day, the need with its range, and the day of filling."""
+    """An answer's heaps, a panel each: kilograms by day, the need with its range, and the day of filling, with words below."""
+    return _drawing(answer, wrapped(answer["stockpile"]["in_words"]), wrapped(KEY, SMALL))
+
+
+def stockpile_figure(answer: Answer) -> str:
+    """The same without the farm's name and the words below, for a page that tells them itself."""
+    return _drawing({**answer, "name": None}, [], [])
+
+
+def _drawing(answer: Answer, notes: Sequence[str], key: Sequence[str]) -> str:
     stockpile = answer["stockpile"]
-    notes, key = wrapped(stockpile["in_words"]), wrapped(KEY, SMALL)
-    height = len(stockpile["heaps"]) * _room() + LINE * (len(notes) + 1 + len(key))
+    height = len(stockpile["heaps"]) * _room() + LINE * (len(notes) + 0.5 + len(key)) * bool(notes)
     paper, top = headed("stockpile", TITLE, answer.get("name"), _about(stockpile), height)
     for heap in stockpile["heaps"]:
         _heap(paper, top + ABOVE, heap)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import datetime as dt
 import math
 import unicodedata
 from collections.abc import Mapping
@@ -9,6 +10,8 @@ from typing import Any
 
 Amount = Mapping[str, Any]
 SIGNIFICANT = 3
+WEEKDAYS = ("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun")
+MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
 UNITS = {
     "1": "",
     "Cel": "°C",
@@ -22,6 +25,8 @@ UNITS = {
     "m3/d": "m³ a day",
     "mg/L": "mg/L",
 }
+
+COUNTED = {"days", "hours", "years"}
 
 
 def in_words(id_: str) -> str:
@@ -50,8 +55,9 @@ def unit(code: str) -> str:
 
 
 def amount(told: Amount) -> str:
-    """An amount with its unit: "3,560 kg"."""
-    return f"{number(told['value'])} {unit(told['unit'])}".rstrip()
+    """An amount with its unit: "3,560 kg", "1 day"."""
+    shown, name = number(told["value"]), unit(told["unit"])
+    return f"{shown} {name.removesuffix('s') if shown == '1' and name in COUNTED else name}".rstrip()
 
 
 def amount_range(told: Amount) -> str:
@@ -60,3 +66,9 @@ def amount_range(told: Amount) -> str:
     if low is None or high is None or number(low) == number(high):
         return amount(told)
     return f"{amount(told)} ({number(low)} to {number(high)})"
+
+
+def long_date(day: str) -> str:
+    """An ISO date with its weekday: "Wed 3 Feb 2027"."""
+    read = dt.date.fromisoformat(day)
+    return f"{WEEKDAYS[read.weekday()]} {read.day} {MONTHS[read.month - 1]} {read.year}"

@@ -20,7 +20,8 @@ from kilisho.questions.measuring import measure_first
 from kilisho.questions.opening import Form
 from kilisho.views.calendars import CALENDAR, Layout, calendar_of
 from kilisho.views.paper import SVG
-from kilisho.views.stockpile_drawing import stockpile_drawing
+from kilisho.views.sheets import HTML, sheet_of
+from kilisho.views.stockpile_drawing import stockpile_drawing, stockpile_figure
 
 CALENDAR_LAYOUT = Layout(
     "first-charge",
@@ -83,5 +84,5 @@ FORM = Form(
     shape.FirstChargeAnswer,
     _answer,
     EXAMPLE,
-    {CALENDAR: calendar_of(CALENDAR_LAYOUT), SVG: stockpile_drawing},
+    {CALENDAR: calendar_of(CALENDAR_LAYOUT), SVG: stockpile_drawing, HTML: sheet_of("first-charge", stockpile_figure)},
 )

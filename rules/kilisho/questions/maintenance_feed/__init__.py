@@ -18,6 +18,7 @@ from kilisho.questions.maintenance_feed.work import facts_of, work_out
 from kilisho.questions.measuring import measure_first
 from kilisho.questions.opening import Form
 from kilisho.views.calendars import CALENDAR, Layout, calendar_of
+from kilisho.views.sheets import HTML, sheet_of
 
 CALENDAR_LAYOUT = Layout(
     "maintenance-feed",
@@ -56,5 +57,5 @@ FORM = Form(
     MaintenanceFeedAnswer,
     _answer,
     EXAMPLE,
-    {CALENDAR: calendar_of(CALENDAR_LAYOUT)},
+    {CALENDAR: calendar_of(CALENDAR_LAYOUT), HTML: sheet_of("maintenance-feed")},
 )
