@@ -25,6 +25,9 @@ VIEWS = [
     *(("maintenance-feed", kind) for kind in (CALENDAR, HTML)),
     ("sizing", SVG),
     ("gas-forecast", SVG),
+    *(("batch-rotation", kind) for kind in (CALENDAR, SVG)),
+    ("gas-use", SVG),
+    ("farm-plan", CALENDAR),
 ]
 UNDATED = {
     "first-charge": ({"digester_ready_on": None, "stockpile": None}, "/digester_ready_on"),

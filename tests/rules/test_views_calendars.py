@@ -291,6 +291,39 @@ def test_a_rotation_without_dates_is_no_calendar() -> None:
         as_calendar(ROTATION, _rotation([{"digester": 1, "day": 0, "event": "first_charge", "text": "Fill."}]))
 
 
+def test_a_rotation_of_the_service_is_a_calendar() -> None:
+    body = questions()["batch-rotation"].example
+    told, found = ask("batch-rotation", body)["recharge_dates"], events(written("batch-rotation", body))
+    dates = [one["date"] for one in told] + [one["emptying_from"] for one in told if "emptying_from" in one]
+    assert sorted(one.start.isoformat() for one in found) == sorted(dates)
+    assert all("DANGER: Opening a batch tank" in one["description"] for one in found if one["summary"].startswith("Open and empty"))
+    with pytest.raises(RefusedError, match="/first_charge_on"):
+        written("batch-rotation", like(body, first_charge_on=None))
+
+
+# ---- a whole farm -------------------------------------------------------------------------------------------------------------------
+
+
+def test_a_farm_plan_moves_the_events_of_its_parts() -> None:
+    """Whoever imported a first charge and then plans the whole farm finds each event once."""
+    text = written("farm-plan", questions()["farm-plan"].example)
+    told = ask("farm-plan", questions()["farm-plan"].example)["calendar"]
+    assert sorted(one.start.isoformat() for one in events(text)) == sorted(one["date"] for one in told)
+    charge, feed = _ids(written("first-charge", CHARGING)), _ids(written("maintenance-feed", FEEDING))
+    assert len(set(_ids(text))) == len(told)
+    assert len(set(charge) & set(_ids(text))) >= 8
+    assert set(feed) <= set(_ids(text))
+    assert "can explode" in by_title(text)["First gas"]["description"]
+
+
+def test_a_farm_plan_without_a_date_is_no_calendar() -> None:
+    body = {name: one for name, one in questions()["farm-plan"].example.items() if name not in ("construction", "stockpile")}
+    if any("date" in one for one in ask("farm-plan", body)["calendar"]):
+        pytest.fail("the example tells dates elsewhere too")
+    with pytest.raises(RefusedError, match="/construction"):
+        written("farm-plan", body)
+
+
 def test_no_answer_waits_for_the_libraries_of_the_views() -> None:
     heavy = "{'icalendar', 'jinja2', 'drawsvg'} & set(sys.modules)"
     code = f"import sys, kilisho.questions as q, kilisho.packs as p; q.open_questions(p.load()); assert not {heavy}, {heavy}"

@@ -14,15 +14,17 @@ from typing import Any
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from tests.rules.conftest import FIRST_CHARGE, SIZING, Json, ask, first_charges, gas_forecasts, like, questions, sizings
+from tests.rules.conftest import FIRST_CHARGE, SIZING, Json, ask, first_charges, gas_forecasts, gas_uses, like, questions, sizings
 from tests.rules.drawings import SVG, area, length, paths, read, revolved, scales, texts, value_at
 
 from kilisho.faults import RefusedError
 from kilisho.questions.sizing.dimensions import SHAPES
 from kilisho.views.axes import Panel, day_marks, panel_of, step_of
 from kilisho.views.forecast_drawing import forecast_drawing
+from kilisho.views.hours_drawing import hours_drawing
 from kilisho.views.paper import STROKES, WIDTH
 from kilisho.views.paper import SVG as SVG_TYPE
+from kilisho.views.rotation_drawing import rotation_drawing
 from kilisho.views.section_drawing import PERSON, digester_drawing
 from kilisho.views.sections import SECTIONS, Section, area_of, section_of
 from kilisho.views.stockpile_drawing import stockpile_drawing
@@ -45,6 +47,8 @@ def sized(structure: str) -> Json:
 DRAWN: Mapping[str, Callable[[], str]] = {
     "stockpile": lambda: stockpile_drawing(example("first-charge")),
     "forecast": lambda: forecast_drawing(example("gas-forecast")),
+    "rotation": lambda: rotation_drawing(example("batch-rotation")),
+    "hours": lambda: hours_drawing(example("gas-use")),
     **{one: lambda one=one: digester_drawing(sized(one)) for one in STRUCTURES},  # type: ignore[misc]
 }
 
@@ -359,6 +363,83 @@ def test_a_digester_that_has_long_been_working_has_no_first_gas_to_mark() -> Non
     assert "burnable" not in " ".join(texts(root))
 
 
+# ---- a charge of a rotation, and the hours of a day ---------------------------------------------------------------------------------
+
+
+def test_the_gas_of_a_charge_stands_where_the_axes_say() -> None:
+    answer = example("batch-rotation")
+    root = read(rotation_drawing(answer))
+    for name, scale in zip(("gas", "gas_so_far"), scales(root), strict=True):
+        [line], [hatched] = paths(root, name), paths(root, f"{name}-range")
+        room = 1e-3 * max(scale.values())
+        for drawn, end in ((line, "value"), (hatched[: len(line)], "low"), (hatched[len(line) :][::-1], "high")):
+            assert [value_at(scale, y) for _, y in drawn][::2] == pytest.approx([one[name][end] for one in answer["gas_curve"]], abs=room)
+    [usable] = paths(root, "usable")
+    values = [value_at(scales(root)[0], y) for _, y in usable][::2]
+    assert values == pytest.approx([one["usable_gas"]["value"] for one in answer["gas_curve"]], abs=5e-3)
+
+
+def test_the_day_of_recharging_is_marked_in_both_panels() -> None:
+    answer = example("batch-rotation")
+    root = read(rotation_drawing(answer))
+    [line], marks = paths(root, "gas"), paths(root, "day")
+    share = (marks[0][0][0] - line[0][0]) / (line[-1][0] - line[0][0])
+    assert share * len(answer["gas_curve"]) == pytest.approx(answer["retention"]["value"], abs=0.05)
+    assert len(marks) == 2
+    assert amount_range(answer["gas_of_charge"]) in " ".join(texts(root))
+    later = {**answer, "retention": {"value": 1e3, "unit": "d"}}
+    assert paths(read(rotation_drawing(later)), "day") == []
+
+
+def test_a_charge_without_dates_counts_days() -> None:
+    answer = ask("batch-rotation", like(questions()["batch-rotation"].example, first_charge_on=None))
+    assert "day 0" in texts(read(rotation_drawing(answer)))
+
+
+def check_hours(answer: Json) -> None:
+    root, hours = read(hours_drawing(answer)), answer["cover_by_hour"]
+    upper, lower = scales(root)
+    for name, scale in (("supply", upper), ("stored", lower)):
+        drawn = [value_at(scale, y) for _, y in paths(root, name)[0]][::2]
+        assert drawn == pytest.approx([one[name]["value"] for one in hours], abs=1e-3 * max(scale.values()))
+    wanted = [one["demand"]["value"] for one in hours if one["demand"]["value"] > 0]
+    tops = [max(value_at(upper, y) for _, y in path) for path in paths(root, "wanted")]
+    assert tops == pytest.approx(wanted, abs=1e-3 * max(upper.values()))
+    missing = [one["unmet"]["value"] for one in hours if one["unmet"]["value"] > 0]
+    heights = [value_at(upper, min(y for _, y in path)) - value_at(upper, max(y for _, y in path)) for path in paths(root, "missing")]
+    assert heights == pytest.approx(missing, abs=2e-3 * max(upper.values()))
+
+
+def test_the_hours_stand_where_the_axes_say() -> None:
+    check_hours(example("gas-use"))
+    shown = " ".join(texts(read(hours_drawing(example("gas-use")))))
+    for spell in example("gas-use")["without_gas"]:
+        assert f"{spell['from']} to {spell['to']}" in shown
+
+
+@given(gas_uses())
+def test_any_day_whose_hours_are_known_can_be_drawn(body: Json) -> None:
+    answer = attempt("gas-use", body)
+    if answer is None:
+        return
+    if "cover_by_hour" in answer:
+        check_hours(answer)
+    else:
+        with pytest.raises(RefusedError, match="clock hours"):
+            hours_drawing(answer)
+
+
+@pytest.mark.parametrize(
+    ("changes", "pointer"),
+    [({"biogas_per_day": None}, "/biogas_per_day"), ({"appliances": None, "people_cooked_for": 5}, "/appliances")],
+)
+def test_unknown_hours_are_refused_at_what_is_missing(changes: Json, pointer: str) -> None:
+    question = questions()["gas-use"]
+    with pytest.raises(RefusedError) as refused:
+        question.write(question.read(like(question.example, **changes)), False, SVG_TYPE)
+    assert [(one.pointer, one.code) for one in refused.value.faults] == [(pointer, "hours_needed")]
+
+
 # ---- axes ---------------------------------------------------------------------------------------------------------------------------
 
 
@@ -447,7 +528,7 @@ def test_nothing_that_xml_forbids_is_printed(text: str) -> None:
 
 def test_drawings_are_offered_by_their_questions() -> None:
     offering = {name for name, one in questions().items() if SVG_TYPE in one.representations}
-    assert offering == {"sizing", "first-charge", "gas-forecast"}
+    assert offering == {"sizing", "first-charge", "gas-forecast", "batch-rotation", "gas-use"}
     for name in offering:
         question: Any = questions()[name]
         assert read(question.write(question.read(question.example), False, SVG_TYPE)).tag == f"{SVG}svg"

@@ -93,6 +93,11 @@ def band(paper: Paper, panel: Panel, rows: Sequence[Row], name: str) -> None:
     paper.area([*stairs(panel, rows, "low"), *reversed(stairs(panel, rows, "high"))], "band", name)
 
 
+def ends_of(rows: Sequence[Row]) -> list[float]:
+    """Every value, low and high end of amounts, from which a panel takes its range."""
+    return [told[end] for _, _, told in rows for end in ("value", "low", "high") if end in told]
+
+
 def day_marks(first: dt.date | None, days: float) -> list[Mark]:
     """Where days are marked: by number without a date, by date over some weeks, by month beyond."""
     if first is None or days <= LONGEST_BY_DAY:

@@ -42,12 +42,19 @@ def recharges_of(answer: Answer) -> Iterator[Answer]:
         yield row
 
 
+def plan_of(answer: Answer) -> Iterator[Answer]:
+    """The rows of a farm plan; each keeps the id that the operation it comes from gives it, so either calendar moves its events."""
+    for row in answer["calendar"]:
+        yield {**row, "operation": row["operation"].replace("_", "-")}
+
+
 @dataclass(frozen=True)
 class Layout:
     """How an operation's answers become calendars.
 
     ``day_member`` is the place in the request from which the days count, ``cautions`` are ids of cautions by the event beside which
-    they matter, ``rows`` gives ``event``, ``text``, ``date`` where it is known, ``repeats_every`` in days and ``digester`` (a number).
+    they matter, ``rows`` gives ``event``, ``text``, ``date`` where it is known, ``repeats_every`` in days,
+    ``digester`` (a number) and ``operation`` where the rows are of several.
     """
 
     operation: str
@@ -97,15 +104,15 @@ def as_calendar(layout: Layout, answer: Answer) -> str:
 def _entries(layout: Layout, answer: Answer) -> Iterator[Entry]:
     """The dated rows, with the cautions that their events want as far as the answer carries them."""
     told, farm = {one["id"]: one for one in answer["cautions"]}, answer.get("name", "")
-    seen: Counter[str] = Counter()
+    seen: Counter[tuple[str, str]] = Counter()
     for row in layout.rows(answer):
-        which = f"{row['event']} {row.get('digester', '')}"
-        place, seen[which] = seen[which], seen[which] + 1
+        operation, which = row.get("operation", layout.operation), f"{row['event']} {row.get('digester', '')}"
+        place, seen[operation, which] = seen[operation, which], seen[operation, which] + 1
         wanted = [told[one] for one in layout.cautions.get(row["event"], ()) if one in told]
         text = "\n".join((row["text"], *_rhythm(row), *(f"{one['signal'].upper()}: {one['text']}" for one in wanted)))
         for part, (days, every) in enumerate(_series(row.get("repeats_every")) if "date" in row else ()):
             day = dt.date.fromisoformat(row["date"]) + dt.timedelta(days)
-            yield Entry(uid_of(farm, layout.operation, which, place, part), _title(row, farm), day, text, every)
+            yield Entry(uid_of(farm, operation, which, place, part), _title(row, farm), day, text, every)
 
 
 def _series(repeats: Answer | None) -> list[tuple[int, int | None]]:

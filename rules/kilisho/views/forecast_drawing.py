@@ -6,7 +6,7 @@ import datetime as dt
 from collections.abc import Mapping, Sequence
 from typing import Any
 
-from kilisho.views.axes import Mark, Panel, Row, band, day_marks, draw_axes, panel_of, stairs, upright
+from kilisho.views.axes import Mark, Panel, Row, band, day_marks, draw_axes, ends_of, panel_of, stairs, upright
 from kilisho.views.paper import LINE, MARGIN, SMALL, Paper, headed, wrapped
 from kilisho.views.words import MONTHS, amount_range, number
 
@@ -28,11 +28,11 @@ def forecast_drawing(answer: Answer) -> str:
     first, days = dt.date.fromisoformat(answer["first_day"]), _last_day(answer)
     marks = day_marks(first, days)
     gas, warmth = _rows(answer, "gas"), _rows(answer, "temperature")
-    panel = panel_of(top + ABOVE, GAS_HEIGHT, days, _ends(gas), from_zero=True)
+    panel = panel_of(top + ABOVE, GAS_HEIGHT, days, ends_of(gas), from_zero=True)
     _series(paper, panel, gas, ("Gas [m³ a day]", "line", "gas"), marks)
     if "first_burnable_gas_day" in answer:
         upright(paper, panel, answer["first_burnable_gas_day"]["value"], "first burnable gas")
-    panel = panel_of(panel.bottom + BELOW + ABOVE, TEMPERATURE_HEIGHT, days, _ends(warmth), from_zero=False)
+    panel = panel_of(panel.bottom + BELOW + ABOVE, TEMPERATURE_HEIGHT, days, ends_of(warmth), from_zero=False)
     _series(paper, panel, warmth, ("Slurry temperature [°C]", "dashed", "temperature"), marks)
     panel = Panel(panel.bottom + BELOW + ABOVE, RISK_HEIGHT, days, 0, 1)
     _risk(paper, panel, answer["series"])
@@ -48,10 +48,6 @@ def _rows(answer: Answer, name: str) -> list[Row]:
 def _last_day(answer: Answer) -> float:
     last = answer["series"][-1]
     return float(last["day"] + last.get("days", 1))
-
-
-def _ends(rows: Sequence[Row]) -> list[float]:
-    return [told[end] for _, _, told in rows for end in ("value", "low", "high") if end in told]
 
 
 def _series(paper: Paper, panel: Panel, rows: Sequence[Row], look: tuple[str, str, str], marks: Sequence[Mark]) -> None:
