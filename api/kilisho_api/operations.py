@@ -10,6 +10,8 @@ from litestar.handlers import HTTPRouteHandler
 
 from kilisho.questions import Question
 from kilisho.questions.asking import parse
+from kilisho.views.paper import SVG
+from kilisho.views.sheets import HTML, style_source
 from kilisho_api.encoding import encode
 from kilisho_api.http_rules import JSON, demand_json, flags, negotiate
 from kilisho_api.slow import SlowLane
@@ -17,11 +19,12 @@ from kilisho_api.slow import SlowLane
 FLAGS = ("explain",)
 # The framework adds the character set to every text type that goes through it, and would put it last.
 _PARAMETERS = {"text/csv": "; charset=utf-8; header=present"}
+POLICY = "default-src 'none'; style-src {styles}; base-uri 'none'; form-action 'none'; frame-ancestors 'none'"
 
 
 def handler(question: Question, lane: SlowLane) -> HTTPRouteHandler:
     """The handler of ``question``; a slow one is worked out in ``lane``, once its request is found to be in order."""
-    offers, headers = offers_of(question), {kind: {"content-type": content_type(kind)} for kind in question.representations}
+    offers, headers = offers_of(question), {kind: headers_of(kind) for kind in question.representations}
 
     @post(f"/v1/{question.name}", status_code=200)
     async def handle(request: Request[Any, Any, Any]) -> Response[bytes]:
@@ -42,8 +45,14 @@ def offers_of(question: Question) -> tuple[str, ...]:
 
 def answered(question: Question, asked: Any, explain: bool, media_type: str) -> bytes:
     """The answer to a validated request, in one of the media types that ``question`` offers."""
-    answer = question.answer(asked, explain)
-    return encode(answer) if media_type == JSON else question.representations[media_type](answer).encode()
+    return encode(question.answer(asked, explain)) if media_type == JSON else question.write(asked, explain, media_type).encode()
+
+
+def headers_of(media_type: str) -> dict[str, str]:
+    """The headers of a representation. What a browser shows as a page may load nothing; a sheet applies its own style and no other."""
+    shown = {"content-type": content_type(media_type)}
+    styles = {SVG: "'none'", HTML: style_source() if media_type == HTML else ""}
+    return {**shown, "content-security-policy": POLICY.format(styles=styles[media_type])} if media_type in styles else shown
 
 
 def content_type(media_type: str) -> str:

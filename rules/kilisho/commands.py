@@ -8,12 +8,13 @@ from collections.abc import Mapping, Sequence
 from difflib import get_close_matches
 from pathlib import Path
 
+from pydantic import BaseModel
 from pydantic_core import to_json
 
 from kilisho import packs
 from kilisho.faults import Fault, MalformedError, RefusedError
 from kilisho.questions import Question, open_questions
-from kilisho.questions.asking import Answer
+from kilisho.questions.asking import parse
 
 OK, REFUSED, UNUSABLE = 0, 1, 2
 JSON = "application/json"
@@ -28,12 +29,12 @@ def ask(chosen: Namespace) -> int:
     """Answer the request in a file."""
     question = _question(chosen)
     try:
-        answer = question.ask(_read(chosen.file), chosen.explain)
+        written = _written(question, question.read(parse(_read(chosen.file))), chosen)
     except MalformedError as error:
         return fail(REFUSED, str(error))
     except RefusedError as error:
         return fail(REFUSED, *map(_line, error.faults))
-    sys.stdout.buffer.write(_written(question, answer, chosen))
+    sys.stdout.buffer.write(written)
     return OK
 
 
@@ -49,10 +50,10 @@ def _question(chosen: Namespace) -> Question:
     return question
 
 
-def _written(question: Question, answer: Answer, chosen: Namespace) -> bytes:
-    if chosen.accept == JSON:
-        return to_json(answer, indent=2 if chosen.pretty else None) + b"\n"
-    return question.representations[chosen.accept](answer).encode()
+def _written(question: Question, asked: BaseModel, chosen: Namespace) -> bytes:
+    if chosen.accept != JSON:
+        return question.write(asked, chosen.explain, chosen.accept).encode()
+    return to_json(question.answer(asked, chosen.explain), indent=2 if chosen.pretty else None) + b"\n"
 
 
 def operations(chosen: Namespace) -> int:

@@ -16,6 +16,8 @@ MOST_SUGGESTIONS = 20
 # Faults between members of a request, which its JSON Schema cannot say.
 CROSS_FIELD_CODES = frozenset(
     {
+        "hours_needed",
+        "date_needed",
         "dates_disordered",
         "demand_missing",
         "demand_twice",

@@ -116,7 +116,7 @@ def test_every_representation_is_in_the_contract(rulebook: Rulebook, questions: 
     Draft202012Validator(content[CSV]["schema"]).validate(content[CSV]["example"])
     assert content[CSV]["example"].startswith(invented.HEADER)
     assert content[CSV]["example"].count("\r\n") == 1 + len(content["application/json"]["example"]["rows"]) == 5
-    assert list(made["paths"]["/v1/sizing"]["post"]["responses"]["200"]["content"]) == ["application/json"]
+    assert list(made["paths"]["/v1/safety-check"]["post"]["responses"]["200"]["content"]) == ["application/json"]
 
 
 def _command_line(

@@ -123,7 +123,12 @@ _REST = (
     "## Media types\n\nEvery answer can be had as JSON. Where an operation lists more media types under its 200 response, `Accept` "
     "chooses; JSON comes when nothing else is preferred. A table (`text/csv`, RFC 4180) has a header; a number's column names its UCUM "
     "unit in brackets, its range stands beside it (`gas [m3/d]`, `gas low [m3/d]`, `gas high [m3/d]`), and text that a spreadsheet "
-    "would run as a formula has an apostrophe before it. Refusals are problem documents whatever was accepted.",
+    "would run as a formula has an apostrophe before it. A calendar (`text/calendar`, RFC 5545) holds the schedule as events of whole "
+    "days; the same plan of the same farm `name` keeps its event ids when dates move, so importing it again moves its events, and a "
+    "request without the date to count from is refused (`date_needed`). A drawing (`image/svg+xml`) is black and white, 390 px wide, "
+    "with a name and a description for screen readers. A sheet (`text/html`) prints on A4, cautions of danger first. Drawings and "
+    "sheets need nothing from outside, and every text of a request is escaped in them. "
+    "Refusals are problem documents whatever was accepted.",
     "## Caching\n\nAll pages under /v1 that are read with GET carry a strong `ETag`; send it back in `If-None-Match` and get 304 while "
     "nothing has changed. HEAD works wherever GET does.",
     "## Request ids\n\nSend a UUID as `X-Request-Id` and it comes back, in the header and in `instance`; otherwise one is made.",

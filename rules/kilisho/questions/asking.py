@@ -3,14 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Collection, Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from functools import cached_property
 from typing import Any
 
 import jiter
 from pydantic import BaseModel, ValidationError
 
-from kilisho.faults import MalformedError, RefusedError, faults_of
+from kilisho.faults import MalformedError, Place, RefusedError, faults_of
 
 Answer = dict[str, Any]
 Representations = Mapping[str, Callable[[Answer], str]]
@@ -22,7 +22,8 @@ class Question:
 
     ``answer`` takes the validated request and whether the derivation is wanted; it raises :class:`RefusedError` for faults
     that only show between members. ``ids`` are the rulebook's ids by section, against which those of a request are read.
-    ``representations`` write an answer as another media type than JSON. A ``slow`` question may compute for a second: whoever
+    ``representations`` write an answer as another media type than JSON; one that lacks something for it raises
+    :class:`RefusedError` at the member of the request that would have given it. A ``slow`` question may compute for a second: whoever
     serves it keeps other answers from waiting for it.
     """
 
@@ -53,6 +54,14 @@ class Question:
         except ValidationError as error:
             raise RefusedError(faults_of(error, self.members)) from None
 
+    def write(self, asked: BaseModel, explain: bool, media_type: str) -> str:
+        """The answer to a validated request in one of the media types of ``representations``."""
+        answer = self.answer(asked, explain)
+        try:
+            return self.representations[media_type](answer)
+        except RefusedError as refused:
+            raise RefusedError(replace(one, place=_within(asked, one.place)) for one in refused.faults) from None
+
 
 def parse(body: bytes) -> Any:
     """The JSON document in ``body``, refusing doubled keys, NaN and infinity; raises :class:`MalformedError`."""
@@ -60,6 +69,15 @@ def parse(body: bytes) -> Any:
         return jiter.from_json(body, allow_inf_nan=False, catch_duplicate_keys=True, cache_mode="keys")
     except ValueError as error:
         raise MalformedError(f"the body is not one JSON document: {error}") from None
+
+
+def _within(asked: Any, place: Place) -> Place:
+    """``place`` up to the first member that the request leaves out, so that it leads into what was sent."""
+    for depth, name in enumerate(place, start=1):
+        if name not in asked.model_fields_set:
+            return place[:depth]
+        asked = getattr(asked, str(name))
+    return place
 
 
 def _members(model: type[BaseModel], seen: set[type]) -> set[str]:

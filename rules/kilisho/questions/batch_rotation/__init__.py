@@ -19,9 +19,22 @@ from kilisho.questions.gas_state import gas_state
 from kilisho.questions.measuring import measure_first
 from kilisho.questions.opening import Form
 from kilisho.questions.tables import CSV, as_csv
+from kilisho.views.calendars import CALENDAR, Layout, calendar_of, recharges_of
+from kilisho.views.paper import SVG
+from kilisho.views.rotation_drawing import rotation_drawing
 
 # Whatever the structure: a digester is opened at every recharge.
 OPENING = ("batch_opening",)
+CALENDAR_LAYOUT = Layout(
+    "batch-rotation",
+    ("first_charge_on",),
+    {
+        "first_charge": ["first_gas", "no_flame_no_smoking"],
+        "recharge": ["first_gas", "no_flame_no_smoking"],
+        "open_and_empty": ["batch_opening", "never_enter", "collapse_in_pit"],
+    },
+    recharges_of,
+)
 
 
 def _answer(asked: Any, ledger: Ledger, inspector: Inspector, explain: bool) -> Answer:
@@ -53,6 +66,6 @@ FORM = Form(
     BatchRotationAnswer,
     _answer,
     EXAMPLE,
-    {CSV: _as_table},
+    {CSV: _as_table, CALENDAR: calendar_of(CALENDAR_LAYOUT), SVG: rotation_drawing},
     slow=True,
 )

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 from kilisho.farm import Ledger
+from kilisho.questions import first_charge, maintenance_feed
 from kilisho.questions.answers import Answer
 from kilisho.questions.farm_plan.request import EXAMPLE, FarmPlanRequest
 from kilisho.questions.farm_plan.shape import FarmPlanAnswer
@@ -12,6 +13,14 @@ from kilisho.questions.farm_plan.told import assumptions_of, told
 from kilisho.questions.farm_plan.work import work_out
 from kilisho.questions.findings import Inspector
 from kilisho.questions.opening import Form
+from kilisho.views.calendars import CALENDAR, Layout, calendar_of, plan_of
+
+CALENDAR_LAYOUT = Layout(
+    "farm-plan",
+    ("construction", "digester_ready_on"),
+    {**first_charge.CALENDAR_LAYOUT.cautions, **maintenance_feed.CALENDAR_LAYOUT.cautions},
+    plan_of,
+)
 
 
 def _answer(asked: Any, ledger: Ledger, inspector: Inspector, explain: bool) -> Answer:
@@ -30,5 +39,6 @@ FORM = Form(
     FarmPlanAnswer,
     _answer,
     EXAMPLE,
+    {CALENDAR: calendar_of(CALENDAR_LAYOUT)},
     slow=True,
 )

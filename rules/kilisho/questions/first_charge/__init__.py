@@ -18,6 +18,22 @@ from kilisho.questions.first_charge.stockpile import stockpile
 from kilisho.questions.first_charge.work import Work, animal_days, facts_of, work_out
 from kilisho.questions.measuring import measure_first
 from kilisho.questions.opening import Form
+from kilisho.views.calendars import CALENDAR, Layout, calendar_of
+from kilisho.views.paper import SVG
+from kilisho.views.sheets import HTML, sheet_of
+from kilisho.views.stockpile_drawing import stockpile_drawing, stockpile_figure
+
+CALENDAR_LAYOUT = Layout(
+    "first-charge",
+    ("digester_ready_on",),
+    {
+        "start_collecting": ["hygiene"],
+        "confirm_tests": ["fill_after_curing_and_tests"],
+        "fill": ["fill_after_curing_and_tests", "never_enter", "loads"],
+        "first_gas": ["first_gas", "no_flame_no_smoking"],
+        "flame_test": ["first_flame", "first_gas"],
+    },
+)
 
 
 def _answer(asked: Any, ledger: Ledger, inspector: Inspector, explain: bool) -> Answer:
@@ -68,4 +84,5 @@ FORM = Form(
     shape.FirstChargeAnswer,
     _answer,
     EXAMPLE,
+    {CALENDAR: calendar_of(CALENDAR_LAYOUT), SVG: stockpile_drawing, HTML: sheet_of("first-charge", stockpile_figure)},
 )

@@ -19,6 +19,8 @@ from kilisho.questions.limits import Limits
 from kilisho.questions.measuring import measure_first
 from kilisho.questions.opening import Form
 from kilisho.questions.tables import CSV, as_csv
+from kilisho.views.forecast_drawing import forecast_drawing
+from kilisho.views.paper import SVG
 
 
 def _answer(asked: Any, ledger: Ledger, inspector: Inspector, explain: bool) -> Answer:
@@ -52,6 +54,6 @@ def form(limits: Limits) -> Form:
         GasForecastAnswer,
         _answer,
         example_under(limits),
-        {CSV: _as_table},
+        {CSV: _as_table, SVG: forecast_drawing},
         slow=True,
     )

@@ -17,6 +17,8 @@ from kilisho.questions.gas_use.work import Work, facts_of, work_out
 from kilisho.questions.measuring import measure_first
 from kilisho.questions.opening import Form
 from kilisho.questions.tables import CSV, as_csv
+from kilisho.views.hours_drawing import hours_drawing
+from kilisho.views.paper import SVG
 
 
 def _answer(asked: Any, ledger: Ledger, inspector: Inspector, explain: bool) -> Answer:
@@ -59,5 +61,5 @@ FORM = Form(
     GasUseAnswer,
     _answer,
     EXAMPLE,
-    {CSV: _as_table},
+    {CSV: _as_table, SVG: hours_drawing},
 )

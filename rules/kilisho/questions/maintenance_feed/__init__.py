@@ -17,6 +17,19 @@ from kilisho.questions.maintenance_feed.upkeep import schedule, upkeep
 from kilisho.questions.maintenance_feed.work import facts_of, work_out
 from kilisho.questions.measuring import measure_first
 from kilisho.questions.opening import Form
+from kilisho.views.calendars import CALENDAR, Layout, calendar_of
+from kilisho.views.sheets import HTML, sheet_of
+
+CALENDAR_LAYOUT = Layout(
+    "maintenance-feed",
+    ("feeding", "starts_on"),
+    {
+        "feed": ["keep_openings_covered"],
+        "clear_sand": ["never_enter"],
+        "soap_test": ["gas_smell", "no_flame_no_smoking"],
+        "desludging_due": ["never_enter", "collapse_in_pit", "emptying_suction"],
+    },
+)
 
 
 def _answer(asked: Any, ledger: Ledger, inspector: Inspector, explain: bool) -> Answer:
@@ -44,4 +57,5 @@ FORM = Form(
     MaintenanceFeedAnswer,
     _answer,
     EXAMPLE,
+    {CALENDAR: calendar_of(CALENDAR_LAYOUT), HTML: sheet_of("maintenance-feed")},
 )

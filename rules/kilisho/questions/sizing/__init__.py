@@ -19,6 +19,8 @@ from kilisho.questions.sizing.storage import storage_step
 from kilisho.questions.sizing.told import pressure_facts, told
 from kilisho.questions.sizing.work import Work, work_out
 from kilisho.questions.stated_facts import all_facts, values_by_id
+from kilisho.views.paper import SVG
+from kilisho.views.section_drawing import digester_drawing
 
 
 def _answer(asked: Any, ledger: Ledger, inspector: Inspector, explain: bool) -> Answer:
@@ -68,4 +70,5 @@ FORM = Form(
     SizingAnswer,
     _answer,
     EXAMPLE,
+    {SVG: digester_drawing},
 )

@@ -1,0 +1,371 @@
+"""Sheets, read back by an HTML parser: all that the answer says stands there, dangers first, and what people typed stays text."""
+
+from __future__ import annotations
+
+import base64
+import copy
+import datetime as dt
+import hashlib
+import re
+from functools import cache
+from html.parser import HTMLParser
+from typing import Any
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+from jinja2 import UndefinedError
+from tests.rules.conftest import FIRST_CHARGE, Json, ask, first_charges, like, maintenance_feeds, questions
+
+from kilisho.faults import RefusedError
+from kilisho.views.sheets import HTML, SIGNALS, STATES, sheet_of, style_source, stylesheet
+from kilisho.views.stockpile_drawing import stockpile_figure
+from kilisho.views.words import amount, amount_range, in_words, long_date
+
+WRITE = {"first-charge": sheet_of("first-charge", stockpile_figure), "maintenance-feed": sheet_of("maintenance-feed")}
+HOSTILE = "<script>alert(1)</script><img src=x onerror=alert(1)>\"'&amp;{{ 7*7 }}{% raw %}\x00\x1b"
+VOID = {"meta", "br", "path", "rect"}
+
+
+class Page(HTMLParser):
+    """Tags with their attributes, and text by the tags that hold it; fails where tags do not close as they opened."""
+
+    def __init__(self, html: str) -> None:
+        super().__init__()
+        self.tags: list[tuple[str, dict[str, str | None]]] = []
+        self.texts: list[tuple[tuple[str, ...], str]] = []
+        self.open: list[str] = []
+        self.feed(html)
+        self.close()
+        assert self.open == []
+
+    def handle_starttag(self, tag: str, attrs: list[tuple[str, str | None]]) -> None:
+        self.tags.append((tag, dict(attrs)))
+        if tag not in VOID:
+            self.open.append(tag)
+
+    def handle_startendtag(self, tag: str, attrs: list[tuple[str, str | None]]) -> None:
+        self.tags.append((tag, dict(attrs)))
+
+    def handle_endtag(self, tag: str) -> None:
+        assert self.open
+        assert self.open.pop() == tag
+
+    def handle_data(self, data: str) -> None:
+        if data.strip() and "style" not in self.open:
+            self.texts.append((tuple(self.open), " ".join(data.split())))
+
+    @property
+    def text(self) -> str:
+        return " ".join(text for _, text in self.texts)
+
+    def of(self, tag: str) -> list[str]:
+        """Texts directly inside a tag."""
+        return [text for tags, text in self.texts if tags[-1] == tag]
+
+
+@cache
+def example(name: str) -> Json:
+    return ask(name, questions()[name].example)
+
+
+@cache
+def page(name: str) -> Page:
+    return Page(WRITE[name](example(name)))
+
+
+def squeezed(text: str) -> str:
+    return " ".join(text.split())
+
+
+# ---- what every sheet keeps to ------------------------------------------------------------------------------------------------------
+
+
+@pytest.mark.parametrize("name", WRITE)
+def test_a_sheet_loads_nothing_and_runs_nothing(name: str) -> None:
+    for tag, attributes in page(name).tags:
+        assert tag not in {"script", "link", "img", "iframe", "object", "embed", "form", "base", "a", "input"}
+        assert not [one for one in attributes if one.startswith("on") or one in ("src", "href", "style", "action")]
+    assert "url(" not in stylesheet()
+    assert "@import" not in stylesheet()
+
+
+@pytest.mark.parametrize("name", WRITE)
+def test_a_sheet_says_its_language_size_and_name(name: str) -> None:
+    html = WRITE[name](example(name))
+    assert html.lstrip().startswith("<!DOCTYPE html>")
+    assert ("html", {"lang": "en"}) in page(name).tags
+    assert ("meta", {"charset": "utf-8"}) in page(name).tags
+    assert "@page { size: A4" in stylesheet()
+    [title] = [text for tags, text in page(name).texts if tags[-2:] == ("head", "title")]
+    assert title == f"{page(name).of('h1')[0]} - Highfold (invented)"
+
+
+@pytest.mark.parametrize("name", WRITE)
+def test_every_id_is_there_once_and_every_label_leads_to_one(name: str) -> None:
+    ids = [attributes["id"] for _, attributes in page(name).tags if "id" in attributes]
+    assert len(set(ids)) == len(ids)
+    labels = [one for _, attributes in page(name).tags for one in (attributes.get("aria-labelledby") or "").split()]
+    assert labels
+    assert set(labels) <= set(ids)
+
+
+@pytest.mark.parametrize("name", WRITE)
+def test_every_header_cell_says_what_it_heads(name: str) -> None:
+    heads = [attributes.get("scope") for tag, attributes in page(name).tags if tag == "th"]
+    assert len(heads) > 6
+    assert set(heads) == {"row", "col"}
+
+
+@pytest.mark.parametrize("name", WRITE)
+def test_the_same_answer_is_the_same_sheet(name: str) -> None:
+    assert WRITE[name](example(name)) == WRITE[name](copy.deepcopy(example(name)))
+
+
+@pytest.mark.parametrize("name", WRITE)
+def test_the_hash_is_that_of_the_style_in_the_page(name: str) -> None:
+    [style] = re.findall("<style>(.*?)</style>", WRITE[name](example(name)), re.DOTALL)
+    digest = base64.b64encode(hashlib.sha256(style.encode()).digest()).decode()
+    assert style_source() == f"'sha256-{digest}'"
+
+
+def test_the_style_is_black_on_white() -> None:
+    assert set(re.findall(r"#[0-9a-fA-F]{3,8}\b", stylesheet())) <= {"#000", "#fff"}
+
+
+# ---- cautions -----------------------------------------------------------------------------------------------------------------------
+
+
+@pytest.mark.parametrize("name", WRITE)
+def test_every_caution_stands_there_with_its_signal_word_the_gravest_first(name: str) -> None:
+    told = example(name)["cautions"]
+    items = [text for tags, text in page(name).texts if tags[-1] == "li"]
+    assert {squeezed(one["text"]) for one in told} <= set(items)
+    signals = [text for tags, text in page(name).texts if tags[-1] == "span"]
+    assert sorted(signals, key=SIGNALS.index) == signals
+    assert sorted(signals) == sorted(one["signal"] for one in told)
+
+
+@pytest.mark.parametrize("name", WRITE)
+def test_dangers_come_before_any_number(name: str) -> None:
+    texts = page(name).texts
+    first = next(place for place, (tags, _) in enumerate(texts) if tags[-1] == "td")
+    before = {text for _, text in texts[:first]}
+    dangers = {squeezed(one["text"]) for one in example(name)["cautions"] if one["signal"] == "danger"}
+    assert len(dangers) > 4
+    assert dangers <= before
+
+
+def test_a_signal_word_that_nobody_knows_ranks_as_a_warning() -> None:
+    told = copy.deepcopy(example("maintenance-feed"))
+    told["cautions"].append({"id": "new", "signal": "alarm", "text": "Something new.", "basis": "judgement", "source": []})
+    signals = [text for tags, text in Page(WRITE["maintenance-feed"](told)).texts if tags[-1] == "span"]
+    assert signals.index("danger") < signals.index("alarm") < signals.index("caution")
+
+
+def test_an_answer_without_a_danger_has_no_box_for_it() -> None:
+    told = {**example("maintenance-feed"), "cautions": []}
+    assert "Read this first" not in Page(WRITE["maintenance-feed"](told)).text
+
+
+# ---- what is not known --------------------------------------------------------------------------------------------------------------
+
+
+@pytest.mark.parametrize("name", WRITE)
+def test_what_fails_and_what_is_not_known_is_told(name: str) -> None:
+    findings = example(name)["findings"]
+    text = page(name).text
+    for one in findings:
+        if one["verdict"] == "fail":
+            assert f"Does not hold: {one['title']}. {squeezed(one['do'])}" in text
+    dangers = [one for one in findings if one["verdict"] == "unknown" and one["severity"] == "danger"]
+    assert dangers
+    assert all(one["title"] in page(name).of("li") for one in dangers)
+    others = sum(one["verdict"] == "unknown" for one in findings) - len(dangers)
+    assert f"{others} more checks, of lesser weight, lack a fact" in text
+
+
+def test_a_sheet_never_says_that_all_is_well_while_something_is_open() -> None:
+    told = copy.deepcopy(example("maintenance-feed"))
+    well = "Every check that belongs to this plan could be made."
+    assert well not in page("maintenance-feed").text
+    told["findings"] = [one for one in told["findings"] if one["verdict"] == "unknown" and one["severity"] != "danger"][:1]
+    assert well not in Page(WRITE["maintenance-feed"](told)).text
+    told["findings"] = []
+    assert well in Page(WRITE["maintenance-feed"](told)).text
+
+
+def test_confirmations_are_boxes_to_tick_with_what_is_known() -> None:
+    told = copy.deepcopy(example("first-charge"))
+    for one, state in zip(told["confirm_before_filling"], ("confirmed", "refused", "unknown", "postponed"), strict=True):
+        one["state"] = state
+    shown = Page(WRITE["first-charge"](told)).text
+    for one in told["confirm_before_filling"]:
+        assert f"{one['name']}: {STATES.get(one['state'], one['state'])}" in shown
+    assert "do not fill" in STATES["refused"]
+    assert "do not fill" in STATES["unknown"]
+
+
+def test_a_charge_that_may_not_start_says_so() -> None:
+    told = copy.deepcopy(example("first-charge"))
+    assert "may not start by itself" not in page("first-charge").text
+    told["start_up"]["sure_to_start"] = False
+    del told["start_up"]["days_to_first_burnable_gas"]
+    shown = Page(WRITE["first-charge"](told)).text
+    assert "may not start by itself" in shown
+    assert f"After {amount_range(told['start_up']['in_practice'])} in practice." in shown
+
+
+def test_a_shortfall_that_nothing_closes_is_told() -> None:
+    told = copy.deepcopy(example("first-charge"))
+    for one in told["stockpile"]["remedies"]:
+        one["possible"] = False
+    assert "are missing, and no way to close that is open to this farm" in Page(WRITE["first-charge"](told)).text
+    assert "no way to close" not in page("first-charge").text
+
+
+# ---- the plan -----------------------------------------------------------------------------------------------------------------------
+
+
+@pytest.mark.parametrize("name", WRITE)
+def test_every_day_of_the_schedule_stands_there(name: str) -> None:
+    cells = page(name).of("td")
+    for one in example(name)["schedule"]:
+        assert long_date(one["date"]) in cells
+        assert squeezed(one["text"]) in cells
+        assert "repeats_every" not in one or amount(one["repeats_every"]) in cells
+
+
+def test_the_first_charge_tells_masses_and_whole_containers() -> None:
+    told, cells = example("first-charge"), page("first-charge").of("td")
+    for name in ("substrate_mass", "water_volume", "slurry_volume"):
+        assert amount_range(told[name]) in cells
+    [bucket] = told["containers"]
+    assert {f"{bucket['substrate']:,}", f"{bucket['water']:,}"} <= set(cells)
+    assert "bucket, 20 L" in page("first-charge").of("th")
+    assert squeezed(told["stockpile"]["in_words"]) in page("first-charge").of("figcaption")
+    steps = [squeezed(one) for one in told["start_up"]["steps"]]
+    assert [one for one in page("first-charge").of("li") if one in steps] == steps
+    assert [amount(one["feed_per_day"]) for one in told["start_up"]["ramp"]] == page("first-charge").of("strong")[-4 - _fails() : -_fails()]
+
+
+def _fails() -> int:
+    return sum(one["verdict"] == "fail" for one in example("first-charge")["findings"])
+
+
+def test_the_maintenance_feed_tells_buckets_of_each_kind() -> None:
+    told, cells = example("maintenance-feed"), page("maintenance-feed").of("td")
+    [bucket] = told["per_feeding"]["containers"]
+    row = [str(bucket["substrate"]), str(bucket["water"]), str(bucket["urine"]), amount(bucket["load"])]
+    place = cells.index(row[0])
+    assert cells[place : place + 4] == row
+    for name in ("biogas_per_day", "digestate_per_day", "hydraulic_retention_time"):
+        assert amount_range(told[name]) in cells
+    for text in (*told["grit"]["clean_feed"], told["storing"]["text"], told["operation"]["text"], told["catching_up"]["text"]):
+        assert squeezed(text) in page("maintenance-feed").text
+
+
+def test_without_urine_there_is_no_column_for_it() -> None:
+    body = like(questions()["maintenance-feed"].example, urine=None)
+    assert "Urine" not in Page(WRITE["maintenance-feed"](ask("maintenance-feed", body))).of("th")
+    assert "Urine" in page("maintenance-feed").of("th")
+
+
+def test_several_substrates_are_told_apart() -> None:
+    feed = [{"substrate": "cattle_dung", "mass": 80}, {"substrate": "pig_manure", "mass": 20}]
+    body = like(questions()["maintenance-feed"].example, feed=feed, herd=None, urine=None)
+    told = ask("maintenance-feed", body)
+    shown = Page(WRITE["maintenance-feed"](told)).of("li")
+    assert [f"{in_words(one['substrate'])}: {amount(one['mass'])}" for one in told["per_feeding"]["substrates"]] == [
+        one for one in shown if one.startswith(("Cattle dung: ", "Pig manure: "))
+    ]
+
+
+def test_missed_feedings_are_told_where_there_are_any() -> None:
+    example_body = questions()["maintenance-feed"].example
+    told = ask("maintenance-feed", {**example_body, "feeding": {"every": 1, "missed": 4}})
+    shown = Page(WRITE["maintenance-feed"](told)).text
+    assert f"4 feedings were missed: make them up over {told['catching_up']['feedings_to_make_up']} feedings." in shown
+    assert "were missed: make" not in page("maintenance-feed").text
+
+
+def test_a_plan_without_dates_counts_days() -> None:
+    told = ask("first-charge", like(FIRST_CHARGE, stockpile={"cover": "sheet"}, digester_ready_on=None))
+    cells = Page(WRITE["first-charge"](told)).of("td")
+    assert [f"day {one['day']}" for one in told["schedule"]] == [one for one in cells if one.startswith("day ")]
+
+
+def test_the_footer_says_what_the_numbers_rest_on() -> None:
+    for name in WRITE:
+        told, text = example(name), page(name).text
+        assert f"rulebook {told['rulebook']['id']} {told['rulebook']['version']} ({told['rulebook']['hash'][:12]})" in text
+        assert f"{len(told['assumptions'])} figures were assumed" in text
+    assert amount_range(example("first-charge")["labour"]["total"]) in page("first-charge").text
+
+
+# ---- what people typed stays text ---------------------------------------------------------------------------------------------------
+
+
+@pytest.mark.parametrize("name", WRITE)
+def test_no_name_becomes_markup(name: str) -> None:
+    body = {**questions()[name].example, "name": HOSTILE, "containers": [{"name": HOSTILE, "volume": 20}]}
+    if name == "first-charge":
+        body["purchases"] = [{**body["purchases"][0], "name": HOSTILE}]
+    found = Page(WRITE[name](ask(name, body)))
+    assert {tag for tag, _ in found.tags} == {tag for tag, _ in page(name).tags}
+    shown = squeezed(HOSTILE.replace("\x00", " ").replace("\x1b", " "))
+    assert found.text.count(shown) >= (4 if name == "first-charge" else 3)
+    assert "49" not in [text for _, text in found.texts]
+
+
+@given(st.text(min_size=1, max_size=60))
+def test_any_name_is_read_back(name: str) -> None:
+    found = Page(WRITE["maintenance-feed"]({**example("maintenance-feed"), "name": name}))
+    assert [tag for tag, _ in found.tags].count("h1") == 1
+    plain = "".join(" " if mark < " " or "\x7f" <= mark <= "\x9f" or mark in "\ufffe\uffff" else mark for mark in name)
+    assert squeezed(plain) in found.text or not squeezed(plain)
+
+
+@settings(max_examples=20)
+@given(first_charges())
+def test_any_first_charge_has_a_sheet(body: Json) -> None:
+    _stands("first-charge", body)
+
+
+@settings(max_examples=20)
+@given(maintenance_feeds())
+def test_any_maintenance_feed_has_a_sheet(body: Json) -> None:
+    _stands("maintenance-feed", body)
+
+
+def _stands(name: str, body: Json) -> None:
+    try:
+        told = ask(name, body)
+    except RefusedError:
+        return
+    shown = Page(WRITE[name](told))
+    signals = [text for tags, text in shown.texts if tags[-1] == "span"]
+    assert len(signals) == len(told["cautions"])
+    assert len(shown.of("td")) >= 2 * len(told["schedule"])
+
+
+# ---- the blocks themselves ----------------------------------------------------------------------------------------------------------
+
+
+def test_a_member_that_a_template_prints_and_an_answer_lacks_is_a_fault_and_no_gap() -> None:
+    told: dict[str, Any] = copy.deepcopy(example("maintenance-feed"))
+    del told["storing"]["text"]
+    with pytest.raises(UndefinedError):
+        WRITE["maintenance-feed"](told)
+
+
+@pytest.mark.parametrize("day", [dt.date(2027, 2, 3), dt.date(2024, 2, 29), dt.date(1999, 12, 31)])
+def test_a_date_is_told_with_its_weekday(day: dt.date) -> None:
+    assert long_date(day.isoformat()) == f"{day:%a} {day.day} {day:%b} {day.year}"
+
+
+def test_sheets_are_offered_by_their_questions() -> None:
+    assert {name for name, one in questions().items() if HTML in one.representations} == set(WRITE)
+    for name, write in WRITE.items():
+        question = questions()[name]
+        assert question.write(question.read(question.example), False, HTML) == write(example(name))
