@@ -15,14 +15,19 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from jinja2 import UndefinedError
-from tests.rules.conftest import FIRST_CHARGE, Json, ask, first_charges, like, maintenance_feeds, questions
+from tests.rules.conftest import FIRST_CHARGE, Json, ask, farm_plans, first_charges, like, maintenance_feeds, questions
 
 from kilisho.faults import RefusedError
+from kilisho.views.forecast_drawing import forecast_drawing
 from kilisho.views.sheets import HTML, SIGNALS, STATES, sheet_of, style_source, stylesheet
 from kilisho.views.stockpile_drawing import stockpile_figure
 from kilisho.views.words import amount, amount_range, in_words, long_date
 
-WRITE = {"first-charge": sheet_of("first-charge", stockpile_figure), "maintenance-feed": sheet_of("maintenance-feed")}
+WRITE = {
+    "first-charge": sheet_of("first-charge", stockpile_figure),
+    "maintenance-feed": sheet_of("maintenance-feed"),
+    "farm-plan": sheet_of("farm-plan", lambda answer: forecast_drawing(answer["gas_forecast"]) if "gas_forecast" in answer else ""),
+}
 HOSTILE = "<script>alert(1)</script><img src=x onerror=alert(1)>\"'&amp;{{ 7*7 }}{% raw %}\x00\x1b"
 VOID = {"meta", "br", "path", "rect"}
 
@@ -67,6 +72,12 @@ class Page(HTMLParser):
 @cache
 def example(name: str) -> Json:
     return ask(name, questions()[name].example)
+
+
+def days_of(told: Json) -> list[Json]:
+    """What is to be done on which day."""
+    found: list[Json] = told["calendar"] if "calendar" in told else told["schedule"]
+    return found
 
 
 @cache
@@ -230,7 +241,7 @@ def test_a_shortfall_that_nothing_closes_is_told() -> None:
 @pytest.mark.parametrize("name", WRITE)
 def test_every_day_of_the_schedule_stands_there(name: str) -> None:
     cells = page(name).of("td")
-    for one in example(name)["schedule"]:
+    for one in days_of(example(name)):
         assert long_date(one["date"]) in cells
         assert squeezed(one["text"]) in cells
         assert "repeats_every" not in one or amount(one["repeats_every"]) in cells
@@ -338,6 +349,31 @@ def test_any_maintenance_feed_has_a_sheet(body: Json) -> None:
     _stands("maintenance-feed", body)
 
 
+@settings(max_examples=12)
+@given(farm_plans())
+def test_any_farm_plan_has_a_sheet(body: Json) -> None:
+    _stands("farm-plan", body)
+
+
+def test_a_plan_shows_every_part_that_it_has_and_says_what_it_lacks() -> None:
+    body = {**questions()["farm-plan"].example, "with_forecast": False, "crops": []}
+    told = ask("farm-plan", body)
+    shown = Page(WRITE["farm-plan"](told))
+    headings = shown.of("h2")
+    assert {"The digester", "To fill it for the first time", "The gas in the house"} <= set(headings)
+    assert "The slurry on the field" not in headings
+    assert "Gas through the first year" not in headings
+    assert "Not in this plan: Digestate, since no crops are stated." in shown.text
+    assert amount(told["sizing"]["total_volume"]) in shown.of("td")
+    assert amount_range(told["maintenance_feed"]["biogas_per_day"]) in shown.of("td")
+
+
+def test_the_plan_draws_the_gas_of_its_forecast() -> None:
+    whole = page("farm-plan")
+    assert "svg" in {tag for tag, _ in whole.tags}
+    assert "Gas through the first year" in whole.of("h2")
+
+
 def _stands(name: str, body: Json) -> None:
     try:
         told = ask(name, body)
@@ -346,7 +382,7 @@ def _stands(name: str, body: Json) -> None:
     shown = Page(WRITE[name](told))
     signals = [text for tags, text in shown.texts if tags[-1] == "span"]
     assert len(signals) == len(told["cautions"])
-    assert len(shown.of("td")) >= 2 * len(told["schedule"])
+    assert len(shown.of("td")) >= 2 * len(days_of(told))
 
 
 # ---- the blocks themselves ----------------------------------------------------------------------------------------------------------

@@ -18,6 +18,7 @@ UNITS = {
     "a": "years",
     "d": "days",
     "h": "hours",
+    "har": "ha",
     "kg/d": "kg a day",
     "kg/m3/d": "kg/m³ a day",
     "L/d": "L a day",

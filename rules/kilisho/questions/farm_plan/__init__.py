@@ -14,6 +14,8 @@ from kilisho.questions.farm_plan.work import work_out
 from kilisho.questions.findings import Inspector
 from kilisho.questions.opening import Form
 from kilisho.views.calendars import CALENDAR, Layout, calendar_of, plan_of
+from kilisho.views.forecast_drawing import forecast_drawing
+from kilisho.views.sheets import HTML, sheet_of
 
 CALENDAR_LAYOUT = Layout(
     "farm-plan",
@@ -21,6 +23,10 @@ CALENDAR_LAYOUT = Layout(
     {**first_charge.CALENDAR_LAYOUT.cautions, **maintenance_feed.CALENDAR_LAYOUT.cautions},
     plan_of,
 )
+
+
+def _drawing(answer: Answer) -> str:
+    return forecast_drawing(answer["gas_forecast"]) if "gas_forecast" in answer else ""
 
 
 def _answer(asked: Any, ledger: Ledger, inspector: Inspector, explain: bool) -> Answer:
@@ -39,6 +45,6 @@ FORM = Form(
     FarmPlanAnswer,
     _answer,
     EXAMPLE,
-    {CALENDAR: calendar_of(CALENDAR_LAYOUT)},
+    {CALENDAR: calendar_of(CALENDAR_LAYOUT), HTML: sheet_of("farm-plan", _drawing)},
     slow=True,
 )
