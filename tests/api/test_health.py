@@ -8,12 +8,14 @@ from collections.abc import Mapping
 from typing import Any
 
 import httpx
+import pytest
 from litestar.testing import TestClient
 from tests.api.asking import ask, problem
 
-from kilisho.packs import Rulebook
-from kilisho.questions import Question
+from kilisho.packs import Rulebook, load
+from kilisho.questions import Question, open_questions
 from kilisho_api.app import assemble
+from kilisho_api.health import SelfCheck
 from kilisho_api.settings import Settings
 
 
@@ -72,3 +74,16 @@ def test_the_figures_are_in_the_format_that_is_scraped(client: httpx.Client) -> 
 def _figure(client: httpx.Client, series: str) -> float:
     lines = client.get("/metrics").text.splitlines()
     return next((float(line.removeprefix(series)) for line in lines if line.startswith(f"{series} ")), 0.0)
+
+
+@pytest.mark.parametrize(("slow", "times"), [(False, 3), (True, 1)])
+def test_a_probe_asks_quick_questions_every_time_and_slow_ones_once(slow: bool, times: int) -> None:
+    usual, asked = open_questions(load())["sizing"], list[int]()
+
+    def answer(request: Any, explain: bool) -> dict[str, Any]:
+        asked.append(1)
+        return usual.answer(request, explain)
+
+    check = SelfCheck({"sizing": dataclasses.replace(usual, answer=answer, slow=slow)})
+    assert [check.faults() for _ in range(3)] == [[], [], []]
+    assert len(asked) == times

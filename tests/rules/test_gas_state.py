@@ -42,10 +42,12 @@ def test_an_altitude_that_nobody_stated_is_listed_as_assumed() -> None:
 
 
 @given(height=st.floats(-300, 5000))
-def test_normal_volume_and_mass_do_not_depend_on_the_altitude(height: float) -> None:
+def test_normal_volume_does_not_depend_on_the_altitude(height: float) -> None:
     low, high = at(0), at(height)
-    for name in ("biogas_per_day_normal", "digestate_mass_per_day", "methane_share", "share_of_potential"):
+    for name in ("biogas_per_day_normal", "methane_share", "share_of_potential"):
         assert value(high, name) == pytest.approx(value(low, name), rel=2e-4), name
+    # The same dry gas carries more vapour off at a lower pressure: some grams of a day's hundreds of kilograms.
+    assert value(high, "digestate_mass_per_day") == pytest.approx(value(low, "digestate_mass_per_day"), rel=1e-3)
 
 
 @given(height=st.floats(-300, 5000))

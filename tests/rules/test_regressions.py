@@ -48,8 +48,9 @@ def test_pig_manure_without_a_starter_promises_no_quick_flame() -> None:
     alone, helped = (
         ask("first-charge", like(CHARGE, feed=[{"substrate": "pig_manure"}], starter_slurry=kilograms)) for kilograms in (0, 1000)
     )
-    days = "start_up.days_to_first_burnable_gas"
-    assert value(alone, days) > value(helped, days)
+    assert "days_to_first_burnable_gas" not in alone["start_up"]
+    assert value(alone, "start_up.in_practice") > value(helped, "start_up.in_practice")
+    assert value(helped, "start_up.days_to_first_burnable_gas") > 1
 
 
 @pytest.mark.parametrize("count", [10**400, 1e300, -1, 0.5, True, "8", None])
