@@ -184,7 +184,7 @@ SCALARS_IN_RANGE = {
     "hydraulic_retention_time": 40.0, "kinetic_parameter": 0.9, "volatile_solids_concentration": 60.0, "mean": 20.0,
     "swing_half_range": 8.0, "depth": 1.5, "day": 100.0, "coldest_day": 20.0, "diffusivity": 0.05, "temperature": 28.0,
     "altitude": 1500.0, "absolute_pressure": 90000.0, "pressure": 90000.0, "methane_share": 0.6, "slurry_ph": 7.5,
-    "nitrogen_concentration": 3.0, "ammonium_share": 0.6, "heating_value": 21.0,
+    "nitrogen_concentration": 3.0, "ammonium_share": 0.6, "heating_value": 21.0, "relative_density": 0.94,
 }  # fmt: skip
 FORMULAS = [
     function
