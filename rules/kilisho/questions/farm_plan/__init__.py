@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from typing import Any
 
 from kilisho.farm import Ledger
@@ -25,7 +26,7 @@ CALENDAR_LAYOUT = Layout(
 )
 
 
-def _drawing(answer: Answer) -> str:
+def _drawing(answer: Mapping[str, Any]) -> str:
     return forecast_drawing(answer["gas_forecast"]) if "gas_forecast" in answer else ""
 
 
