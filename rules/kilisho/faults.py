@@ -47,6 +47,8 @@ CROSS_FIELD_CODES = frozenset(
         "use_overlaps",
         "use_without_length",
         "volume_impossible",
+        "volume_unstated",
+        "water_and_dilution",
         "volume_twice",
     }
 )

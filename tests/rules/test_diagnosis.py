@@ -281,7 +281,7 @@ REFUSED: list[tuple[Json, tuple[str, str]]] = [
     ({"symptoms": ["foamy"]}, ("/symptoms/0", "unknown_id")),
     ({"symptoms": ["foam"], "readings": {"ph": 15}}, ("/readings/ph", "out_of_range")),
     ({"symptoms": ["foam"], "digester": {"structure": "bag"}}, ("/digester", "volume_missing")),
-    ({**FARM, "dilution": {"water_to_feed_by_volume": 1}}, ("/dilution", "two_dilutions")),
+    ({**FARM, "dilution": {"water_to_feed_by_volume": 1}}, ("/dilution", "water_and_dilution")),
     ({**FARM, "readings": {"slurry_temperature": 20}}, ("/readings/slurry_temperature", "stated_twice")),
     (
         {**FARM, "feed": [{"substrate": "cattle_dung", "mass": 60, "biogas_yield": 0}], "readings": {"biogas_per_day": 1}},

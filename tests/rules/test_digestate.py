@@ -262,7 +262,7 @@ def test_retention_as_stated_from_the_digester_or_assumed() -> None:
 
 
 def test_faults_between_members() -> None:
-    assert faults(dilution={"water_to_feed_by_volume": 1}) == {"/water": "two_dilutions"}
+    assert faults(dilution={"water_to_feed_by_volume": 1}) == {"/water": "water_and_dilution"}
     assert faults(feed=[DUNG, {"substrate": "cattle_urine", "mass": 20}]) == {"/urine": "substrate_twice"}
     assert faults(feed=[{"substrate": "cattle_dung"}]) == {"/feed": "amount_unknown"}
     assert faults(feed=[]) == {"/feed": "amount_unknown"}

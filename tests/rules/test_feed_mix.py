@@ -211,7 +211,7 @@ def test_measured_properties_replace_the_rulebooks() -> None:
 @pytest.mark.parametrize(
     ("change", "pointer", "code"),
     [
-        ({"working_volume": None}, "/working_volume", "volume_missing"),
+        ({"working_volume": None}, "", "volume_unstated"),
         ({"digester": {"total_volume": 9}}, "/working_volume", "volume_twice"),
         ({"working_volume": None, "digester": {"structure": "batch_tank", "total_volume": 9}}, "/digester/structure", "not_fed_daily"),
         ({"on_hand": [{"substrate": "whey"}]}, "/on_hand/0", "amount_unknown"),

@@ -9,8 +9,22 @@ from typing import Any
 import pytest
 from hypothesis import assume, given, settings
 from hypothesis import strategies as st
-from tests.rules.conftest import FIRST_CHARGE, REQUESTS, SIZING, Json, answer_or_refusal, ask, containers, herds, like, numbers, value
+from tests.rules.conftest import (
+    FIRST_CHARGE,
+    REQUESTS,
+    SIZING,
+    Json,
+    answer_or_refusal,
+    ask,
+    containers,
+    herds,
+    like,
+    numbers,
+    questions,
+    value,
+)
 
+from kilisho.faults import RefusedError
 from kilisho.units import KINDS, from_canonical
 
 EVERY = pytest.mark.parametrize("name", sorted(REQUESTS))
@@ -239,3 +253,24 @@ def test_more_water_thins_the_slurry_and_shortens_the_stay(first: float, second:
     assert value(thin, "slurry_total_solids") <= value(thick, "slurry_total_solids") + 1e-6
     assert value(thin, "hydraulic_retention_time") <= value(thick, "hydraulic_retention_time") + 1e-6
     assert value(thin, "total_ammonia_nitrogen") <= value(thick, "total_ammonia_nitrogen") + 1e-6
+
+
+# Views
+
+
+@pytest.mark.parametrize("name", sorted(name for name in REQUESTS if questions()[name].representations))
+@given(data=st.data())
+@settings(max_examples=20)
+def test_any_answer_can_be_written_in_every_media_type_or_says_what_it_lacks(name: str, data: Any) -> None:
+    question = questions()[name]
+    answer = answer_or_refusal(name, data.draw(REQUESTS[name]()), explain=False)
+    for write in question.representations.values() if answer is not None else ():
+        assert written_or_refused(write, answer)
+
+
+def written_or_refused(write: Callable[[Any], str], answer: Any) -> bool:
+    """Whether there is text, or else every fault says where and why."""
+    try:
+        return isinstance(write(answer), str)
+    except RefusedError as refused:
+        return all(fault.place and fault.detail for fault in refused.faults)

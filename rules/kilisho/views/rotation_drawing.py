@@ -18,6 +18,7 @@ KEY = (
     "the day of recharging."
 )
 Answer = Mapping[str, Any]
+NEVER = {"value": float("inf")}
 
 
 def rotation_drawing(answer: Answer) -> str:
@@ -36,7 +37,7 @@ def rotation_drawing(answer: Answer) -> str:
         if name == "gas":
             usable = [(one["day"], one["day"] + 1, one["usable_gas"]) for one in curve]
             paper.line(stairs(panel, usable, "value"), "dashed", "usable")
-        if answer["retention"]["value"] <= panel.days:
+        if answer.get("retention", NEVER)["value"] <= panel.days:
             upright(paper, panel, answer["retention"]["value"], "recharge")
         top = panel.bottom + BELOW
     paper.lines(top, words)
@@ -45,6 +46,8 @@ def rotation_drawing(answer: Answer) -> str:
 
 
 def _in_words(answer: Answer) -> str:
+    if "gas_of_charge" not in answer or "retention" not in answer:
+        return "One charge gives no gas that could be counted on."
     text = f"One charge gives {amount_range(answer['gas_of_charge'])} of gas in {amount_range(answer['retention'])}."
     if "recharge_every" in answer and "digesters" in answer:
         text += f" {answer['digesters']} digesters in turn: one is recharged every {amount_range(answer['recharge_every'])}."

@@ -112,5 +112,5 @@ def _faults_of_readings(asked: Any) -> list[Fault]:
     if now is not None and before is not None and abs(now - before) > SAME_TEMPERATURE:
         faults.append(Fault(("readings", "slurry_temperature"), "stated_twice", "differs from /climate/digester_temperature"))
     if asked.water is not None and asked.dilution is not None and asked.dilution.model_fields_set:
-        faults.append(Fault(("dilution",), "two_dilutions", "state water or dilution, not both"))
+        faults.append(Fault(("dilution",), "water_and_dilution", "state water or dilution, not both"))
     return faults

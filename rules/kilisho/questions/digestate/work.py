@@ -108,7 +108,7 @@ def _refuse(asked: Any) -> None:
         detail = "state hydraulic_retention_time or the digester, not both"
         faults.append(Fault(("hydraulic_retention_time",), "stated_twice", detail))
     if asked.water is not None and asked.dilution is not None:
-        faults.append(Fault(("water",), "two_dilutions", "state water or dilution, not both"))
+        faults.append(Fault(("water",), "water_and_dilution", "state water or dilution, not both"))
     if asked.urine and any(item.substrate == URINE for item in asked.feed):
         faults.append(Fault(("urine",), "substrate_twice", "the feed names cattle urine already"))
     if faults:

@@ -175,7 +175,7 @@ def _refuse(asked: Any) -> None:
 def _faults_of_volume(asked: Any) -> list[Fault]:
     if asked.digester is None:
         missing = asked.working_volume is None
-        return [Fault(("working_volume",), "volume_missing", "state working_volume or the digester")] if missing else []
+        return [Fault((), "volume_unstated", "state working_volume or the digester")] if missing else []
     twice = asked.working_volume is not None
     doubled = [Fault(("working_volume",), "volume_twice", "state it in the digester")] if twice else []
     return [*doubled, *refusals.faults_of_digester(asked.digester)]
