@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass, field
+from functools import lru_cache
 from typing import Any
 
 import numpy as np
@@ -15,7 +16,9 @@ from kilisho.questions.asking import Question, Representations
 from kilisho.questions.findings import Inspector
 from kilisho.questions.limits import DEFAULTS, Limits
 from kilisho.questions.requests import Ask, Enquiry
+from kilisho.questions.same import Same
 from kilisho.questions.stated_facts import with_facts
+from kilisho.rulebook import RulebookData
 
 
 @dataclass(frozen=True)
@@ -39,6 +42,12 @@ class Form:
     slow: bool = False
 
 
+@lru_cache(maxsize=4)
+def _shelf_of(same: Same[RulebookData]) -> Shelf:
+    """One shelf for all questions of a rulebook."""
+    return Shelf(same.thing)
+
+
 # A form whose request or answer depends on a limit is a function of the limits.
 AnyForm = Form | Callable[[Limits], Form]
 
@@ -46,7 +55,7 @@ AnyForm = Form | Callable[[Limits], Form]
 def open_form(form: AnyForm, rulebook: Rulebook, limits: Limits = DEFAULTS, **members: type[Ask]) -> Question:
     """The question over a rulebook, under ``limits``; ``members`` are optional members that only the rulebook knows."""
     form = form if isinstance(form, Form) else form(limits)
-    shelf, inspector = Shelf(rulebook.data), Inspector(rulebook.data, form.operation)
+    shelf, inspector = _shelf_of(Same(rulebook.data)), Inspector(rulebook.data, form.operation)
     request = with_facts(f"{form.request.__name__.removesuffix('Request')}Question", form.request, rulebook.data.facts, **members)
 
     def answer(asked: Any, explain: bool) -> Answer:

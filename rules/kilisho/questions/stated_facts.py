@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from functools import lru_cache
 from typing import Annotated, Any
 
 from pydantic import Field, create_model
@@ -10,6 +11,7 @@ from pydantic import Field, create_model
 from kilisho.faults import Fault, RefusedError
 from kilisho.questions import fields as f
 from kilisho.questions.requests import Ask
+from kilisho.questions.same import Same
 from kilisho.rulebook import Fact, RulebookData
 
 TOLERANCE = 0.02
@@ -17,10 +19,14 @@ GROUPS = ("site", "structure", "gas", "water", "feed", "digestate", "people")
 
 
 def stated_facts(facts: Mapping[str, Fact]) -> type[Ask]:
-    """All facts by id, each optional: the ``facts`` member of every question."""
-    return _model(
-        "StatedFacts", "Facts of the farm by id, for checks; see /v1/facts.", {name: (name, fact) for name, fact in facts.items()}
-    )
+    """All facts by id, each optional: the ``facts`` member of every question; made once for the same mapping."""
+    return _stated_facts(Same(facts))
+
+
+@lru_cache(maxsize=4)
+def _stated_facts(same: Same[Mapping[str, Fact]]) -> type[Ask]:
+    members = {name: (name, fact) for name, fact in same.thing.items()}
+    return _model("StatedFacts", "Facts of the farm by id, for checks; see /v1/facts.", members)
 
 
 def with_facts(name: str, base: type[Ask], facts: Mapping[str, Fact], **members: Any) -> type[Ask]:
