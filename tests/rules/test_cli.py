@@ -12,6 +12,7 @@ from pathlib import Path
 from typing import Any
 
 import pytest
+from tests.api.asking import OPERATIONS
 
 from kilisho import packs
 from kilisho.cli import main
@@ -40,22 +41,7 @@ def _pack(folder: Path, text: str) -> str:
     return str(file)
 
 
-@pytest.mark.parametrize(
-    "name",
-    [
-        "sizing",
-        "first-charge",
-        "maintenance-feed",
-        "feed-mix",
-        "gas-forecast",
-        "batch-rotation",
-        "gas-use",
-        "digestate",
-        "farm-plan",
-        "safety-check",
-        "diagnosis",
-    ],
-)
+@pytest.mark.parametrize("name", OPERATIONS)
 @pytest.mark.parametrize("explain", [False, True])
 def test_an_answer_is_the_answer_of_the_engine(
     tmp_path: Path, capsys: Captured, questions: Mapping[str, Question], name: str, explain: bool

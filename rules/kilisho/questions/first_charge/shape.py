@@ -170,8 +170,7 @@ def substrate(fed: Fed, total: Uncertain) -> Answer:
     mass = uncertain_mass(fed)
     if fed.mass == total.value:
         return {"substrate": fed.id, "mass": in_kilograms(*mass.told), "share": in_percent(1.0)}
-    share = Uncertain(mass.value / total.value, mass.samples / total.samples)
-    return {"substrate": fed.id, "mass": in_kilograms(*mass.told), "share": in_percent(*share.told)}
+    return {"substrate": fed.id, "mass": in_kilograms(*mass.told), "share": in_percent(*mass.over(total).told)}
 
 
 def container(name: str, volume: float, values: Mapping[str, float]) -> Answer:

@@ -53,14 +53,10 @@ def charge_of(charge: Any, room: Uncertain, dilution: Any, ledger: Ledger) -> Do
 def _mixed(fed: list[Fed], water: float | None, dilution: Any, ledger: Ledger) -> Dose:
     """The dose with its water: stated, or by the dilution."""
     volume = _both(fed, "volume")
-    ratio = certain(water_to_feed(fed, dilution, ledger)) if water is None else _over(water, volume)
+    ratio = certain(water_to_feed(fed, dilution, ledger)) if water is None else certain(water).over(volume)
     density = ledger.values["water_density"]
     room = Uncertain(*(sum(one.displaced(density) for one in side) for side in (fed, sampled(fed))))
     return Dose(fed, room, volume.by(ratio), ratio)
-
-
-def _over(water: float, volume: Uncertain) -> Uncertain:
-    return Uncertain(water / volume.value, water / volume.samples)
 
 
 def _both(fed: Sequence[Fed], name: str) -> Uncertain:

@@ -24,7 +24,6 @@ from kilisho.questions.carrying import containers_of
 from kilisho.questions.feeding import Fed, uncertain_mass
 from kilisho.questions.gas_state import gas_state
 from kilisho.questions.maintenance_feed.work import Work
-from kilisho.ranges import Uncertain
 
 URINE_TEXT = (
     "The trade finds that urine raises the gas. The model counts no gas from urine itself: it saves water, brings nitrogen and a buffer "
@@ -68,8 +67,7 @@ def _urine(ledger: Ledger) -> Answer:
 
 def _part(one: Fed, every: float, ledger: Ledger) -> Answer:
     mass, total = uncertain_mass(one), ledger.uncertain("feed_mass_per_day")
-    share = Uncertain(mass.value / total.value, mass.samples / total.samples)
-    return {"substrate": one.id, "mass": in_kilograms(*mass.times(every).told), "share": in_percent(*share.told)}
+    return {"substrate": one.id, "mass": in_kilograms(*mass.times(every).told), "share": in_percent(*mass.over(total).told)}
 
 
 def _container(name: str, size: float, volumes: tuple[float, float, float], values: dict[str, Any]) -> Answer:

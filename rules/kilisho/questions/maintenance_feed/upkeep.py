@@ -6,10 +6,8 @@ import datetime as dt
 import math
 
 from kilisho.farm import Ledger
-from kilisho.formulas.arrays import least
 from kilisho.questions.answers import Answer, in_cubic_metres, in_days, in_kilograms, in_litres, in_years, known, plus_days
 from kilisho.questions.maintenance_feed.work import Work
-from kilisho.ranges import Uncertain
 
 YEAR = 365.25
 CENTURY = 100 * YEAR
@@ -62,9 +60,9 @@ def _sludge_so_far(work: Work) -> Answer:
     if age is None:
         return {}
     sludge, working = work.ledger.uncertain("sludge_per_day"), work.ledger.uncertain("working_volume")
-    settled = Uncertain(min(age * sludge.value, working.value), least(age * sludge.samples, working.samples))
+    settled = sludge.times(age).at_most(working)
     slurry = work.ledger.uncertain("slurry_per_day")
-    left = Uncertain((working.value - settled.value) / slurry.value, (working.samples - settled.samples) / slurry.samples)
+    left = working.less(settled).over(slurry)
     return {"sludge_so_far": in_cubic_metres(*settled.told), "retention_left": in_days(*left.told)}
 
 
