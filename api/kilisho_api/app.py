@@ -26,7 +26,7 @@ HEADERS = (
     (b"content-security-policy", b"default-src 'self'"),
     (b"referrer-policy", b"no-referrer"),
     (b"cache-control", b"no-store"),
-    (b"vary", b"Accept"),
+    (b"vary", b"Accept, Accept-Language"),
 )
 
 

@@ -12,7 +12,8 @@ from litestar import Request, Response, get
 from litestar.handlers import HTTPRouteHandler
 
 from kilisho_api.conditional import strong_tag, unchanged
-from kilisho_api.http_rules import JSON, admit, header
+from kilisho_api.headers import header
+from kilisho_api.http_rules import JSON, admit
 
 
 @dataclass(frozen=True)

@@ -1,8 +1,11 @@
-"""Which of the offered media types an Accept header admits (RFC 9110, section 12.5.1)."""
+"""Which of the offered media types and languages a request admits (RFC 9110, sections 12.5.1 and 12.5.4)."""
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
+
+# A header of thousands of ranges must not hold a worker.
+MOST_RANGES = 100
 
 
 def preferred(accept: str | None, offered: Sequence[str]) -> str | None:
@@ -13,6 +16,20 @@ def preferred(accept: str | None, offered: Sequence[str]) -> str | None:
     weighed = [(_weight(ranges, kind), -place) for place, kind in enumerate(offered)]
     weight, place = max(weighed, default=(0.0, 0))
     return offered[-place] if weight > 0 else None
+
+
+def preferred_language(accept: str, offered: Iterable[str]) -> str | None:
+    """The offered language that an Accept-Language header likes best (RFC 4647, lookup): ``sw-KE`` is served by ``sw``.
+
+    ``*`` takes the first that is offered; None when none is admitted.
+    """
+    ranges = [one for one in map(_read_range, accept.split(",")[:MOST_RANGES]) if one[1] > 0]
+    tags = tuple(offered)
+    for name, _ in sorted(ranges, key=lambda one: -one[1]):
+        found = next((tag for tag in tags if name == tag or name.startswith(f"{tag}-") or name == "*"), None)
+        if found is not None:
+            return found
+    return None
 
 
 def _read_range(text: str) -> tuple[str, float]:

@@ -13,6 +13,7 @@ from kilisho.questions.asking import parse
 from kilisho.views.paper import SVG
 from kilisho.views.sheets import HTML, style_source
 from kilisho_api.encoding import encode
+from kilisho_api.headers import language_of
 from kilisho_api.http_rules import JSON, demand_json, flags, negotiate
 from kilisho_api.slow import SlowLane
 
@@ -31,9 +32,10 @@ def handler(question: Question, lane: SlowLane) -> HTTPRouteHandler:
         demand_json(request)
         media_type = negotiate(request, offers)
         explain = flags(request, FLAGS).get("explain", False)
-        work = partial(answered, question, question.read(parse(await request.body())), explain, media_type)
+        language = language_of(request, question.languages)
+        work = partial(answered, question, question.read(parse(await request.body())), explain, media_type, language)
         body = await lane.run(work, request) if question.slow else work()
-        return Response(body, media_type=media_type, headers=headers.get(media_type))
+        return Response(body, media_type=media_type, headers={**headers.get(media_type, {}), "content-language": language})
 
     return handle
 
@@ -43,9 +45,11 @@ def offers_of(question: Question) -> tuple[str, ...]:
     return (JSON, *question.representations)
 
 
-def answered(question: Question, asked: Any, explain: bool, media_type: str) -> bytes:
-    """The answer to a validated request, in one of the media types that ``question`` offers."""
-    return encode(question.answer(asked, explain)) if media_type == JSON else question.write(asked, explain, media_type).encode()
+def answered(question: Question, asked: Any, explain: bool, media_type: str, language: str) -> bytes:
+    """The answer to a validated request, in one of the media types and languages that ``question`` offers."""
+    if media_type == JSON:
+        return encode(question.tell(asked, explain, language))
+    return question.write(asked, explain, media_type, language).encode()
 
 
 def headers_of(media_type: str) -> dict[str, str]:

@@ -7,19 +7,20 @@ import re
 from collections.abc import Mapping, Sequence
 from typing import Any
 
-from litestar import Request, Response
+from litestar import Response
 from litestar.exceptions import HTTPException
 from litestar.types import ExceptionHandlersMap
 
 from kilisho.faults import MalformedError, RefusedError
+from kilisho.messages import LANGUAGES, told_in
 from kilisho_api.encoding import encode
+from kilisho_api.headers import AnyRequest, language_of
 from kilisho_api.problem_types import BY_STATUS, PROBLEM_TYPES, ProblemType
 
 PROBLEM_JSON = "application/problem+json"
 MOST_ERRORS = 100
 _LOG = logging.getLogger("kilisho.api")
 _POSITION = re.compile(r"at line (\d+) column (\d+)$")
-AnyRequest = Request[Any, Any, Any]
 
 
 class ProblemError(Exception):
@@ -51,8 +52,10 @@ def body_of(kind: ProblemType, detail: str, request_id: str, errors: Sequence[Ma
 def _reply(request: AnyRequest, problem: ProblemError) -> Response[bytes]:
     # Litestar's Scope is closed for typing; the outer layer has put the id there under a name of ours.
     request_id = str(request.scope["kilisho.request_id"])  # type: ignore[typeddict-item]
-    body = encode(body_of(problem.kind, problem.detail, request_id, problem.errors))
-    return Response(body, status_code=problem.kind.status, media_type=PROBLEM_JSON, headers=problem.headers)
+    told = told_in(LANGUAGES[language_of(request, LANGUAGES)], body_of(problem.kind, problem.detail, request_id, problem.errors))
+    language = told.pop("language")["tag"]
+    headers = {**problem.headers, "content-language": language}
+    return Response(encode(told), status_code=problem.kind.status, media_type=PROBLEM_JSON, headers=headers)
 
 
 def _of_problem(request: AnyRequest, error: Exception) -> Response[bytes]:

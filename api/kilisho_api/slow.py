@@ -9,7 +9,8 @@ from typing import Any, TypeVar
 
 from anyio import CancelScope, CapacityLimiter, to_thread
 
-from kilisho_api.problems import AnyRequest, ProblemError
+from kilisho_api.headers import AnyRequest
+from kilisho_api.problems import ProblemError
 
 T = TypeVar("T")
 FULL = "As many requests as the service takes wait already."

@@ -13,6 +13,7 @@ from importlib.metadata import PackageNotFoundError, entry_points, version
 from typing import Any
 
 from kilisho import commands, packs
+from kilisho.messages import DEFAULT
 
 EXAMPLES = """examples:
   kilisho operations
@@ -84,6 +85,7 @@ def _add_ask(group: Any) -> None:
     ask.add_argument("--pretty", action="store_true", help="indent the answer")
     about = "write the answer as this media type, where the operation offers it, such as text/csv; application/json otherwise"
     ask.add_argument("--accept", default=commands.JSON, metavar="MEDIA_TYPE", help=about)
+    ask.add_argument("--language", default=DEFAULT, metavar="TAG", help="the language of the answer's sentences: en, es, fr, sw")
     add_packs(ask)
     ask.set_defaults(run=commands.ask)
 

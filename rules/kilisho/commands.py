@@ -47,13 +47,15 @@ def _question(chosen: Namespace) -> Question:
     offers = (JSON, *question.representations)
     if chosen.accept not in offers:
         raise UnusableError(f"{question.name} is not written as {chosen.accept!r}; choose {' or '.join(offers)}")
+    if chosen.language not in question.languages:
+        raise UnusableError(f"no language is called {chosen.language!r}; choose {' or '.join(question.languages)}")
     return question
 
 
 def _written(question: Question, asked: BaseModel, chosen: Namespace) -> bytes:
     if chosen.accept != JSON:
-        return question.write(asked, chosen.explain, chosen.accept).encode()
-    return to_json(question.answer(asked, chosen.explain), indent=2 if chosen.pretty else None) + b"\n"
+        return question.write(asked, chosen.explain, chosen.accept, chosen.language).encode()
+    return to_json(question.tell(asked, chosen.explain, chosen.language), indent=2 if chosen.pretty else None) + b"\n"
 
 
 def operations(chosen: Namespace) -> int:

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import hashlib
 import json
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from functools import cached_property
 from pathlib import Path
@@ -19,7 +19,10 @@ import yaml
 from pydantic import ValidationError
 
 from kilisho.coherence import incoherences
+from kilisho.messages import LANGUAGES, Language, with_overlays
+from kilisho.messages.fluent import MessageFileError, beside
 from kilisho.rulebook import RulebookData
+from kilisho.sentences import with_messages
 
 BASE_PACK = Path(__file__).parent / "packs" / "base"
 LARGEST_FILE = 2_000_000
@@ -75,6 +78,7 @@ class Rulebook:
 
     data: RulebookData
     hash: str
+    languages: Mapping[str, Language] = field(default_factory=lambda: LANGUAGES)
 
     @cached_property
     def identity(self) -> dict[str, str]:
@@ -94,7 +98,7 @@ class _Layer:
 def load(*packs: str | Path) -> Rulebook:
     """The base pack with ``packs`` laid over it in order; raises :class:`PackError`."""
     layers = [layer for pack in (BASE_PACK, *map(Path, packs)) for layer in _read_pack(pack)]
-    return _assemble(layers)
+    return _assemble(layers, _languages(map(Path, packs)))
 
 
 def check(*packs: str | Path) -> list[PackFault]:
@@ -106,7 +110,7 @@ def check(*packs: str | Path) -> list[PackFault]:
     return []
 
 
-def _assemble(layers: list[_Layer]) -> Rulebook:
+def _assemble(layers: list[_Layer], languages: Mapping[str, Language]) -> Rulebook:
     merged = _merge([layer.content for layer in layers])
     try:
         data = RulebookData.model_validate(merged)
@@ -116,7 +120,7 @@ def _assemble(layers: list[_Layer]) -> Rulebook:
     if faults:
         raise PackError(faults)
     canonical = json.dumps(data.model_dump(mode="json", by_alias=True, exclude_none=True), sort_keys=True, separators=(",", ":"))
-    return Rulebook(data, hashlib.sha256(canonical.encode()).hexdigest())
+    return Rulebook(with_messages(data), hashlib.sha256(canonical.encode()).hexdigest(), languages)
 
 
 def _read_pack(pack: Path) -> Iterator[_Layer]:
@@ -127,6 +131,14 @@ def _read_pack(pack: Path) -> Iterator[_Layer]:
         raise PackError([PackFault(str(pack), 0, "", "at least one .yaml file in the folder")])
     for file in files:
         yield _read(file, file.name if pack == BASE_PACK else str(file))
+
+
+def _languages(packs: Iterable[Path]) -> Mapping[str, Language]:
+    """The languages, with the message files that lie beside packs."""
+    try:
+        return with_overlays([one for pack in packs for one in beside(pack)])
+    except MessageFileError as error:
+        raise PackError([PackFault(error.file, 0, "", error.expected)]) from None
 
 
 def _read(file: Path, shown: str) -> _Layer:

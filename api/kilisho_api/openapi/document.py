@@ -8,6 +8,7 @@ from typing import Any
 import orjson
 
 from kilisho.farm import GRAPH
+from kilisho.messages import DEFAULT, LANGUAGES
 from kilisho.packs import Rulebook
 from kilisho.questions import Question
 from kilisho_api.catalogue import collections, rulebook_page
@@ -55,7 +56,7 @@ def _operation(question: Question, asked: str, told: str) -> Part:
     shown = shortened(example_answer(question))
     answer = responses.success("The answer. Long lists are cut short in the example.", JSON, {"$ref": PLACE + told}, shown)
     for media_type, write in question.representations.items():
-        answer["content"][media_type] = {"schema": {"type": "string"}, "example": write(shown)}
+        answer["content"][media_type] = {"schema": {"type": "string"}, "example": write(shown, LANGUAGES[DEFAULT])}
     return {
         "operationId": operation_id(question.name),
         "tags": ["Questions"],

@@ -44,7 +44,21 @@ class Assumption(Told):
     note: str | None = None
 
 
-class Finding(Told):
+class LanguageTold(Told):
+    """The language of an answer's sentences."""
+
+    tag: str = Field(description="Language tag, such as sw.")
+    reviewed: bool = Field(description="Whether speakers of the language have read every translation that was used.")
+    untranslated: int = Field(description="Sentences that are English for want of a translation.")
+
+
+class Urgent(Told):
+    """What carries its English text as well while it is of danger level and its translation is not reviewed."""
+
+    english: dict[str, str] | None = Field(None, description="The English by member, where a danger is told in words not yet reviewed.")
+
+
+class Finding(Urgent):
     """How one check ended. ``unknown`` names what is missing and is never to be read as a pass."""
 
     check: str = Field(description="Id of the check; look it up under /v1/checks.")
@@ -62,7 +76,7 @@ class Finding(Told):
     source: list[str] = []
 
 
-class CautionTold(Told):
+class CautionTold(Urgent):
     """A caution that stands beside the answer whatever the facts are."""
 
     id: str
@@ -114,6 +128,7 @@ class Common(Told):
     findings: list[Finding]
     cautions: list[CautionTold]
     rulebook: RulebookIdentity
+    language: LanguageTold | None = Field(None, description="In an answer by itself; its parts have none.")
     derivation: list[Step] | None = Field(None, description="Only with explain=true.")
 
 

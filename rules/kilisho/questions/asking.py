@@ -11,9 +11,10 @@ import jiter
 from pydantic import BaseModel, ValidationError
 
 from kilisho.faults import MalformedError, Place, RefusedError, faults_of
+from kilisho.messages import DEFAULT, LANGUAGES, Language, told_in
 
 Answer = dict[str, Any]
-Representations = Mapping[str, Callable[[Answer], str]]
+Representations = Mapping[str, Callable[[Answer, Language], str]]
 
 
 @dataclass(frozen=True)
@@ -24,7 +25,8 @@ class Question:
     that only show between members. ``ids`` are the rulebook's ids by section, against which those of a request are read.
     ``representations`` write an answer as another media type than JSON; one that lacks something for it raises
     :class:`RefusedError` at the member of the request that would have given it. A ``slow`` question may compute for a second: whoever
-    serves it keeps other answers from waiting for it.
+    serves it keeps other answers from waiting for it. ``answer`` is in English, its sentences messages; ``tell`` and ``write`` take a
+    language by its tag in ``languages``.
     """
 
     name: str
@@ -37,15 +39,20 @@ class Question:
     ids: Mapping[str, Collection[str]]
     representations: Representations = field(default_factory=dict)
     slow: bool = False
+    languages: Mapping[str, Language] = field(default_factory=lambda: LANGUAGES)
 
     @cached_property
     def members(self) -> tuple[str, ...]:
         """All member names that the request knows at any depth, for suggestions."""
         return tuple(sorted(_members(self.request, set())))
 
-    def ask(self, body: bytes, explain: bool = False) -> Answer:
+    def ask(self, body: bytes, explain: bool = False, language: str = DEFAULT) -> Answer:
         """Answer the JSON document ``body``; raises :class:`MalformedError` or :class:`RefusedError`."""
-        return self.answer(self.read(parse(body)), explain)
+        return self.tell(self.read(parse(body)), explain, language)
+
+    def tell(self, asked: BaseModel, explain: bool = False, language: str = DEFAULT) -> Answer:
+        """The answer to a validated request in one of ``languages``."""
+        return told_in(self.languages[language], self.answer(asked, explain))
 
     def read(self, document: Any) -> BaseModel:
         """The validated request."""
@@ -54,11 +61,11 @@ class Question:
         except ValidationError as error:
             raise RefusedError(faults_of(error, self.members)) from None
 
-    def write(self, asked: BaseModel, explain: bool, media_type: str) -> str:
-        """The answer to a validated request in one of the media types of ``representations``."""
-        answer = self.answer(asked, explain)
+    def write(self, asked: BaseModel, explain: bool, media_type: str, language: str = DEFAULT) -> str:
+        """The answer to a validated request in one of the media types of ``representations`` and one of ``languages``."""
+        answer = self.tell(asked, explain, language)
         try:
-            return self.representations[media_type](answer)
+            return self.representations[media_type](answer, self.languages[language])
         except RefusedError as refused:
             raise RefusedError(replace(one, place=_within(asked, one.place)) for one in refused.faults) from None
 

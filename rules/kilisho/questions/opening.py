@@ -77,4 +77,5 @@ def open_form(form: AnyForm, rulebook: Rulebook, limits: Limits = DEFAULTS, **me
         ids=shelf.ids,
         representations=form.representations,
         slow=form.slow,
+        languages=rulebook.languages,
     )

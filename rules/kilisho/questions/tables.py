@@ -5,8 +5,10 @@ from __future__ import annotations
 import csv
 import io
 import math
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Callable, Iterable, Iterator, Mapping
 from typing import Any
+
+from kilisho.messages import Language
 
 CSV = "text/csv"
 Cell = str | int | float
@@ -14,6 +16,11 @@ ENDS = {"value": "", "low": " low", "high": " high"}
 # A spreadsheet takes text that begins so for a formula; some drop the blanks before it.
 STARTS_FORMULA = ("=", "+", "-", "@", "＝", "＋", "－", "＠")
 STARTS_BLANK = ("\t", "\r", "\n")
+
+
+def table_of(rows: Callable[[dict[str, Any]], Iterable[Mapping[str, Any]]]) -> Callable[[dict[str, Any], Language], str]:
+    """The function that writes an answer's ``rows`` as a table; its columns are names of members, the same in every language."""
+    return lambda answer, _language: as_csv(rows(answer))
 
 
 def as_csv(rows: Iterable[Mapping[str, Any]]) -> str:

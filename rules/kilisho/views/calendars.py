@@ -14,6 +14,7 @@ from typing import TYPE_CHECKING, Any
 from uuid import UUID, uuid5
 
 from kilisho.faults import Fault, Place, RefusedError
+from kilisho.messages import Language
 from kilisho.views.words import in_words, printable
 
 if TYPE_CHECKING:
@@ -74,12 +75,12 @@ class Entry:
     every: int | None
 
 
-def calendar_of(layout: Layout) -> Callable[[Answer], str]:
+def calendar_of(layout: Layout) -> Callable[[Answer, Language], str]:
     """The function that writes an answer as a calendar; see :func:`as_calendar`."""
     return partial(as_calendar, layout)
 
 
-def as_calendar(layout: Layout, answer: Answer) -> str:
+def as_calendar(layout: Layout, answer: Answer, language: Language) -> str:
     """The calendar: all-day events without reminders, the dangers of each in its description.
 
     An event's ``UID`` follows from farm name, operation, event and its place among those of that name, never from a date: a plan

@@ -6,6 +6,7 @@ import datetime as dt
 from collections.abc import Mapping, Sequence
 from typing import Any
 
+from kilisho.messages import Language
 from kilisho.views.axes import Mark, Panel, Row, band, day_marks, draw_axes, ends_of, panel_of, stairs, upright
 from kilisho.views.paper import LINE, MARGIN, SMALL, Paper, headed, wrapped
 from kilisho.views.words import MONTHS, amount_range, number
@@ -20,7 +21,7 @@ RISKS = {"raised": "band", "high": "#000"}
 Answer = Mapping[str, Any]
 
 
-def forecast_drawing(answer: Answer) -> str:
+def forecast_drawing(answer: Answer, language: Language) -> str:
     """An answer's series: gas in cubic metres a day with its range, temperature with its range, and the acid risk."""
     notes, key = wrapped(_in_words(answer)), wrapped(KEY, SMALL)
     panels = 3 * (ABOVE + BELOW) + GAS_HEIGHT + TEMPERATURE_HEIGHT + RISK_HEIGHT

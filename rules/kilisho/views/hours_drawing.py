@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from typing import Any
 
 from kilisho.faults import Fault, RefusedError
+from kilisho.messages import Language
 from kilisho.views.axes import Panel, draw_axes, ends_of, panel_of, stairs
 from kilisho.views.paper import LINE, SMALL, Paper, headed, wrapped
 from kilisho.views.words import amount_range
@@ -17,7 +18,7 @@ MARKS = [(hour, f"{hour:02}:00") for hour in (0, 4, 8, 12, 16, 20, 24)]
 Answer = Mapping[str, Any]
 
 
-def hours_drawing(answer: Answer) -> str:
+def hours_drawing(answer: Answer, language: Language) -> str:
     """An answer's ``cover_by_hour``: what is wanted, missing, made and stored.
 
     Raises :class:`RefusedError` with code ``hours_needed`` where the hours of use are not known.

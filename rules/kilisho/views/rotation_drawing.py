@@ -6,6 +6,7 @@ import datetime as dt
 from collections.abc import Mapping
 from typing import Any
 
+from kilisho.messages import Language
 from kilisho.views.axes import band, day_marks, draw_axes, ends_of, panel_of, stairs, upright
 from kilisho.views.paper import LINE, SMALL, headed, wrapped
 from kilisho.views.words import amount_range
@@ -21,7 +22,7 @@ Answer = Mapping[str, Any]
 NEVER = {"value": float("inf")}
 
 
-def rotation_drawing(answer: Answer) -> str:
+def rotation_drawing(answer: Answer, language: Language) -> str:
     """An answer's ``gas_curve``: gas by day with the part that can be used, and gas so far, with the day of recharging."""
     curve = answer["gas_curve"]
     words, key = wrapped(_in_words(answer)), wrapped(KEY, SMALL)

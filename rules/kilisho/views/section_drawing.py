@@ -7,6 +7,7 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, replace
 from typing import Any
 
+from kilisho.messages import Language
 from kilisho.views.paper import LINE, MARGIN, SMALL, TEXT, WIDTH, Paper, Point, headed, wrapped
 from kilisho.views.sections import Dimension, Path, Section, arc, section_of
 from kilisho.views.words import amount, number
@@ -38,7 +39,7 @@ class Scale:
         return [self.on_paper(point) for point in points]
 
 
-def digester_drawing(answer: Mapping[str, Any]) -> str:
+def digester_drawing(answer: Mapping[str, Any], language: Language) -> str:
     """An answer's ``dimensions`` as a section with levels, dimension lines in metres, scale bar and a person of 1.7 m for scale."""
     dimensions = answer["dimensions"]
     section = section_of(dimensions)

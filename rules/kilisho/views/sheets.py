@@ -12,6 +12,7 @@ from functools import cache, partial
 from importlib.resources import files
 from typing import TYPE_CHECKING, Any
 
+from kilisho.messages import Language
 from kilisho.views.words import amount, amount_range, in_words, long_date, number, printable
 
 if TYPE_CHECKING:
@@ -23,15 +24,15 @@ SIGNALS = ("danger", "warning", "caution", "notice")
 STATES = {"confirmed": "confirmed", "refused": "NOT MET: do not fill", "unknown": "not known: do not fill before it is"}
 MOST_MEASURED = 2
 Answer = Mapping[str, Any]
-Draw = Callable[[Answer], str]
+Draw = Callable[[Answer, Language], str]
 
 
-def sheet_of(template: str, draw: Draw | None = None) -> Callable[[Answer], str]:
+def sheet_of(template: str, draw: Draw | None = None) -> Callable[[Answer, Language], str]:
     """The function that writes an answer as a sheet; ``draw`` makes the drawing that its template shows."""
     return partial(as_sheet, template, draw)
 
 
-def as_sheet(template: str, draw: Draw | None, answer: Answer) -> str:
+def as_sheet(template: str, draw: Draw | None, answer: Answer, language: Language) -> str:
     """The sheet: cautions of danger first, then the plan, what fails or is not known, the other cautions, and room for notes."""
     ordered = sorted(answer["cautions"], key=lambda one: _gravity(one["signal"]))
     first = [one for one in ordered if one["signal"] == SIGNALS[0]]
@@ -44,7 +45,7 @@ def as_sheet(template: str, draw: Draw | None, answer: Answer) -> str:
             cautions=ordered[len(first) :],
             open=_open(answer),
             states=STATES,
-            drawing=draw(answer) if draw else "",
+            drawing=draw(answer, language) if draw else "",
             style=stylesheet(),
         )
     )

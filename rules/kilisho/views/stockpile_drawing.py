@@ -6,6 +6,7 @@ import datetime as dt
 from collections.abc import Mapping, Sequence
 from typing import Any
 
+from kilisho.messages import Language
 from kilisho.views.axes import Panel, day_marks, draw_axes, panel_of, short_date, upright
 from kilisho.views.paper import LINE, SMALL, Paper, Point, headed, wrapped
 from kilisho.views.words import amount, in_words
@@ -19,12 +20,12 @@ KEY = (
 Answer = Mapping[str, Any]
 
 
-def stockpile_drawing(answer: Answer) -> str:
+def stockpile_drawing(answer: Answer, language: Language) -> str:
     """An answer's heaps, a panel each: kilograms by day, the need with its range, and the day of filling, with words below."""
     return _drawing(answer, wrapped(answer["stockpile"]["in_words"]), wrapped(KEY, SMALL))
 
 
-def stockpile_figure(answer: Answer) -> str:
+def stockpile_figure(answer: Answer, language: Language) -> str:
     """The same without the farm's name and the words below, for a page that tells them itself."""
     return _drawing({**answer, "name": None}, [], [])
 

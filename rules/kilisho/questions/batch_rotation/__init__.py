@@ -18,7 +18,7 @@ from kilisho.questions.findings import Inspector
 from kilisho.questions.gas_state import gas_state
 from kilisho.questions.measuring import measure_first
 from kilisho.questions.opening import Form
-from kilisho.questions.tables import CSV, as_csv
+from kilisho.questions.tables import CSV, table_of
 from kilisho.views.calendars import CALENDAR, Layout, calendar_of, recharges_of
 from kilisho.views.paper import SVG
 from kilisho.views.rotation_drawing import rotation_drawing
@@ -52,10 +52,6 @@ def _answer(asked: Any, ledger: Ledger, inspector: Inspector, explain: bool) -> 
     }
 
 
-def _as_table(answer: Answer) -> str:
-    return as_csv(rows_of(answer))
-
-
 FORM = Form(
     "batch-rotation",
     "batch_rotation",
@@ -66,6 +62,6 @@ FORM = Form(
     BatchRotationAnswer,
     _answer,
     EXAMPLE,
-    {CSV: _as_table, CALENDAR: calendar_of(CALENDAR_LAYOUT), SVG: rotation_drawing},
+    {CSV: table_of(rows_of), CALENDAR: calendar_of(CALENDAR_LAYOUT), SVG: rotation_drawing},
     slow=True,
 )

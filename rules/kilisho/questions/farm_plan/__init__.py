@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from typing import Any
 
 from kilisho.farm import Ledger
+from kilisho.messages import Language
 from kilisho.questions import first_charge, maintenance_feed
 from kilisho.questions.answers import Answer
 from kilisho.questions.farm_plan.request import EXAMPLE, FarmPlanRequest
@@ -26,8 +27,8 @@ CALENDAR_LAYOUT = Layout(
 )
 
 
-def _drawing(answer: Mapping[str, Any]) -> str:
-    return forecast_drawing(answer["gas_forecast"]) if "gas_forecast" in answer else ""
+def _drawing(answer: Mapping[str, Any], language: Language) -> str:
+    return forecast_drawing(answer["gas_forecast"], language) if "gas_forecast" in answer else ""
 
 
 def _answer(asked: Any, ledger: Ledger, inspector: Inspector, explain: bool) -> Answer:

@@ -18,7 +18,7 @@ from kilisho.questions.gas_state import gas_state
 from kilisho.questions.limits import Limits
 from kilisho.questions.measuring import measure_first
 from kilisho.questions.opening import Form
-from kilisho.questions.tables import CSV, as_csv
+from kilisho.questions.tables import CSV, table_of
 from kilisho.views.forecast_drawing import forecast_drawing
 from kilisho.views.paper import SVG
 
@@ -37,10 +37,6 @@ def _answer(asked: Any, ledger: Ledger, inspector: Inspector, explain: bool) -> 
     }
 
 
-def _as_table(answer: Answer) -> str:
-    return as_csv(rows_of(answer))
-
-
 def form(limits: Limits) -> Form:
     """The question, with the longest forecast in force."""
     return Form(
@@ -54,6 +50,6 @@ def form(limits: Limits) -> Form:
         GasForecastAnswer,
         _answer,
         example_under(limits),
-        {CSV: _as_table, SVG: forecast_drawing},
+        {CSV: table_of(rows_of), SVG: forecast_drawing},
         slow=True,
     )

@@ -16,7 +16,7 @@ from kilisho.questions.gas_use.told import rows_of, told
 from kilisho.questions.gas_use.work import Work, facts_of, work_out
 from kilisho.questions.measuring import measure_first
 from kilisho.questions.opening import Form
-from kilisho.questions.tables import CSV, as_csv
+from kilisho.questions.tables import CSV, table_of
 from kilisho.views.hours_drawing import hours_drawing
 from kilisho.views.paper import SVG
 
@@ -47,10 +47,6 @@ def _derivation(work: Work) -> list[dict[str, Any]]:
     return [*work.ledger.trace(), *trace_of_fuels(work.climate), *pipe]
 
 
-def _as_table(answer: Answer) -> str:
-    return as_csv(rows_of(answer))
-
-
 FORM = Form(
     "gas-use",
     "gas_use",
@@ -61,5 +57,5 @@ FORM = Form(
     GasUseAnswer,
     _answer,
     EXAMPLE,
-    {CSV: _as_table, SVG: hours_drawing},
+    {CSV: table_of(rows_of), SVG: hours_drawing},
 )

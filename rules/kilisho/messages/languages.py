@@ -1,0 +1,191 @@
+"""The languages: each says messages by id, and writes numbers, amounts and dates as its speakers do."""
+
+from __future__ import annotations
+
+import datetime as dt
+import math
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass, field
+from decimal import Decimal
+from functools import cache, cached_property
+from importlib.resources import files
+from typing import Any
+
+from babel import Locale
+from babel.dates import format_date
+from babel.numbers import format_decimal
+from fluent.runtime import FluentBundle
+from fluent.runtime.resolver import Pattern
+from fluent.syntax import ast
+
+from kilisho.messages.amounts import Amount, Day, Listed, Number, Parameter
+from kilisho.messages.fluent import Entry, File, read, source_of, stamp_of
+from kilisho.messages.message import Message
+
+DEFAULT = "en"
+TAGS = (DEFAULT, "es", "fr", "sw")
+SIGNIFICANT = 3
+Told = Mapping[str, Any]
+SYMBOLS = {"1": "", "Cel": "°C", "har": "ha", "m3": "m³", "m2": "m²"}
+# Units that are words; the others are symbols and stand as they are.
+UNITS = {
+    "a": "unit-years",
+    "d": "unit-days",
+    "h": "unit-hours",
+    "kg/d": "unit-kilograms_a_day",
+    "kg/m3/d": "unit-kilograms_a_cubic_metre_and_day",
+    "L/d": "unit-litres_a_day",
+    "m3/d": "unit-cubic_metres_a_day",
+    "m3/h": "unit-cubic_metres_an_hour",
+}
+
+
+@dataclass(frozen=True)
+class Language:
+    """One language: its tag, and files of messages beside its own, later ones over earlier ones."""
+
+    tag: str
+    overlays: tuple[File, ...] = field(default=())
+
+    @cached_property
+    def locale(self) -> Locale:
+        """What numbers, dates and plurals look like."""
+        return Locale.parse(self.tag)
+
+    @cached_property
+    def entries(self) -> Mapping[str, Entry]:
+        """Every message by id."""
+        return dict(read([*_own_files(self.tag), *self.overlays]))
+
+    @cached_property
+    def _bundle(self) -> FluentBundle:
+        bundle = FluentBundle([self.tag], use_isolating=False)
+        bundle.add_resource(ast.Resource([entry.message for entry in self.entries.values()]))
+        return bundle
+
+    def say(self, name: str, /, **parameters: Parameter) -> str:
+        """The message ``name``, in English where this language lacks it; raises KeyError where English does too, ValueError for a
+        parameter that the message wants and does not get."""
+        if self.tag == DEFAULT:
+            return self._write(name, parameters)
+        found = self.translation(name, stamp_of_english(name))
+        return LANGUAGES[DEFAULT].say(name, **parameters) if found is None else self._write(name, parameters)
+
+    def tell(self, message: Message) -> tuple[str, Entry | None]:
+        """The message in this language, with its entry; the English and None where there is no translation of just that English."""
+        found = self.translation(message.id, stamp_of_english(message.id) or stamp_of(str(message)))
+        return (str(message), None) if found is None else (self._write(message.id, message.parameters), found)
+
+    def translation(self, name: str, stamp: str | None) -> Entry | None:
+        """The translation of the English whose stamp is given."""
+        found = self.entries.get(name)
+        return found if found is not None and found.stamp == stamp else None
+
+    def word(self, group: str, name: str) -> str:
+        """An id as words: ``word("event", "flame_test")`` is "Flame test"."""
+        known = f"{group}-{name}" in LANGUAGES[DEFAULT].entries
+        return self.say(f"{group}-{name}") if known else name.replace("_", " ").capitalize()
+
+    def _write(self, name: str, parameters: Mapping[str, Any]) -> str:
+        shown = {key: self._shown(value) for key, value in parameters.items()}
+        written, faults = self._bundle.format_pattern(self._pattern(name), shown)
+        if faults:
+            raise ValueError(f"{self.tag} {name}: {faults[0]}")
+        return str(written)
+
+    def _pattern(self, name: str) -> Pattern:
+        pattern = self._bundle.get_message(name).value
+        if pattern is None:
+            raise KeyError(name)
+        return pattern
+
+    def _shown(self, value: Any) -> str | int | Decimal:
+        match value:
+            case Message():
+                return self.tell(value)[0]
+            case str() | int() | Decimal():
+                return value
+            case Number(number, decimals):
+                return self.number(number, decimals)
+            case Amount():
+                return self.amount(value)
+            case Day(date):
+                return self.long_date(date)
+            case Listed(items):
+                return "; ".join(str(self._shown(item)) for item in items)
+        raise TypeError(f"a message takes no {type(value).__name__}")
+
+    def number(self, value: float, decimals: int | None = None) -> str:
+        """A finite number with at most three digits that mean something: 3556.9 is "3,560"; with ``decimals``, with just so many."""
+        rounded = _rounded(value, decimals)
+        return f"{rounded:,f}" if self.tag == DEFAULT else str(format_decimal(rounded, locale=self.locale, decimal_quantization=False))
+
+    def amount(self, told: Told | Amount) -> str:
+        """An amount with its unit, and with its range where it is uncertain: "34 days (22 to 46)"."""
+        amount = told if isinstance(told, Amount) else Amount.of(told)
+        value, low, high = (None if one is None else self.number(one, amount.decimals) for one in (amount.value, amount.low, amount.high))
+        shown = self._with_unit(amount, str(value))
+        return shown if low is None or high is None or low == high else self.say("amount-range", amount=shown, low=low, high=high)
+
+    def typical(self, told: Told) -> str:
+        """An amount with its unit, whatever its range."""
+        return self.amount(Amount(told["value"], told["unit"]))
+
+    def _with_unit(self, amount: Amount, shown: str) -> str:
+        name = UNITS.get(amount.unit)
+        if name is None:
+            return f"{shown} {SYMBOLS.get(amount.unit, amount.unit)}".rstrip()
+        rounded = _rounded(amount.value, amount.decimals)
+        count = int(rounded) if rounded == int(rounded) else rounded
+        return self.say(name, shown=shown, count=count)
+
+    def long_date(self, day: dt.date | str) -> str:
+        """A date with its weekday: "Wed 3 Feb 2027"."""
+        return str(format_date(_date(day), "EEE d MMM y", self.locale))
+
+    def short_date(self, day: dt.date | str) -> str:
+        """A date within a known year: "3 Feb"."""
+        return str(format_date(_date(day), "d MMM", self.locale))
+
+    def month(self, day: dt.date | str) -> str:
+        """A month of a year: "Feb 2027"."""
+        return str(format_date(_date(day), "MMM y", self.locale))
+
+
+def _date(day: dt.date | str) -> dt.date:
+    return dt.date.fromisoformat(day) if isinstance(day, str) else day
+
+
+def _rounded(value: float, decimals: int | None) -> Decimal:
+    """Rounded as it is shown: to ``decimals``, or to three digits without trailing zeros."""
+    if decimals is not None:
+        return Decimal(f"{value:.{decimals}f}") + 0
+    if value == 0:
+        return Decimal(0)
+    places = SIGNIFICANT - 1 - math.floor(math.log10(abs(value)))
+    text = f"{round(value, places):.{max(places, 0)}f}"
+    return Decimal(text.rstrip("0").rstrip(".") if "." in text else text)
+
+
+@cache
+def _own_files(tag: str) -> tuple[File, ...]:
+    folder = files("kilisho.messages") / tag
+    return tuple(sorted((one for one in folder.iterdir() if one.name.endswith(".ftl")), key=lambda one: one.name))
+
+
+@cache
+def stamp_of_english(name: str) -> str | None:
+    """The stamp of an English message of the code; none for a message of a rulebook, whose English is the message itself."""
+    found = LANGUAGES[DEFAULT].entries.get(name)
+    return stamp_of(source_of(found.message)) if found is not None else None
+
+
+LANGUAGES: Mapping[str, Language] = {tag: Language(tag) for tag in TAGS}
+
+
+def with_overlays(overlays: Iterable[tuple[str, File]]) -> Mapping[str, Language]:
+    """The languages with further files of messages by tag; a tag that is new is a language of its own."""
+    files_of: dict[str, tuple[File, ...]] = dict.fromkeys(TAGS, ())
+    for tag, file in overlays:
+        files_of[tag] = (*files_of.get(tag, ()), file)
+    return {tag: Language(tag, more) if more else LANGUAGES[tag] for tag, more in files_of.items()}
