@@ -7,6 +7,7 @@ from typing import Annotated, Any
 from pydantic import Field
 
 from kilisho.farm import Ledger
+from kilisho.messages import Language
 from kilisho.questions import fields as f
 from kilisho.questions.answers import Amount, Answer, Common, Told, in_cubic_metres_per_day
 from kilisho.questions.findings import Inspector
@@ -49,7 +50,7 @@ def _answer(asked: Any, ledger: Ledger, inspector: Inspector, explain: bool) -> 
     return {"rows": rows, "findings": [], "cautions": inspector.cautions()}
 
 
-def _table(answer: Answer) -> str:
+def _table(answer: Answer, _language: Language) -> str:
     return as_csv(answer["rows"])
 
 

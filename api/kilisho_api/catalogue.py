@@ -9,9 +9,10 @@ from typing import Any
 from litestar import Request, Response, get
 from litestar.handlers import HTTPRouteHandler
 
+from kilisho.messages import say, told_in
 from kilisho.packs import Rulebook
 from kilisho.quantities import Graph, Quantity
-from kilisho_api.documents import Document, page
+from kilisho_api.documents import Document, Spoken, page
 from kilisho_api.encoding import encode
 from kilisho_api.entries import entry, rendered
 from kilisho_api.http_rules import admit
@@ -62,20 +63,24 @@ def handlers(rulebook: Rulebook, graph: Graph, max_age: int) -> list[HTTPRouteHa
     routes = [page("/v1/rulebook", Document(encode(about), max_age=max_age))]
     for name, items in found.items():
         listing = {"items": items, "next": None, "rulebook": rulebook.identity}
-        routes.append(page(f"/v1/{name}", Document(encode(listing), max_age=max_age)))
-        documents = {item["id"]: Document(encode({**item, "rulebook": rulebook.identity}), max_age=max_age) for item in items}
+        routes.append(page(f"/v1/{name}", _spoken(listing, rulebook, max_age)))
+        documents = {item["id"]: _spoken({**item, "rulebook": rulebook.identity}, rulebook, max_age) for item in items}
         routes.append(_item_handler(f"/v1/{name}", documents))
     return routes
 
 
-def _item_handler(path: str, documents: Mapping[str, Document]) -> HTTPRouteHandler:
+def _spoken(page_: Item, rulebook: Rulebook, max_age: int) -> Spoken:
+    return Spoken(lambda language: encode(told_in(language, page_)), rulebook.languages, max_age=max_age)
+
+
+def _item_handler(path: str, documents: Mapping[str, Spoken]) -> HTTPRouteHandler:
     @get(f"{path}/{{id:str}}", sync_to_thread=False)
     def handle(request: Request[Any, Any, Any]) -> Response[Any]:
         admit(request)
         name = request.path_params["id"]
         document = documents.get(name)
         if document is None:
-            raise ProblemError("not-found", "The collection holds no entry with this id.", [_unknown(name, documents)])
+            raise ProblemError("not-found", say("detail-no_entry"), [_unknown(name, documents)])
         return document.answer(request)
 
     return handle
@@ -83,7 +88,7 @@ def _item_handler(path: str, documents: Mapping[str, Document]) -> HTTPRouteHand
 
 def _unknown(name: str, known: Iterable[str]) -> dict[str, Any]:
     nearest = get_close_matches(name[:64], list(known), n=3, cutoff=0.4)
-    return {"parameter": "id", "code": "unknown_id", "detail": "no entry of this collection", "nearest": nearest}
+    return {"parameter": "id", "code": "unknown_id", "detail": say("detail-no_entry_of_collection"), "nearest": nearest}
 
 
 def _entries(part: Mapping[str, Any]) -> list[Item]:

@@ -11,8 +11,9 @@ from anyio import CapacityLimiter, to_thread
 from litestar import Request, Response, get
 from litestar.handlers import HTTPRouteHandler
 
+from kilisho.messages import DEFAULT, Language
 from kilisho_api.conditional import strong_tag, unchanged
-from kilisho_api.headers import header
+from kilisho_api.headers import header, language_of
 from kilisho_api.http_rules import JSON, admit
 
 
@@ -39,7 +40,28 @@ class Document:
         return Response(self.body, media_type=self.media_type, headers=headers)
 
 
-def page(path: str, document: Document) -> HTTPRouteHandler:
+class Spoken:
+    """A document in each language: the English at once, others when they are first asked for."""
+
+    def __init__(
+        self, write: Callable[[Language], bytes], languages: Mapping[str, Language], media_type: str = JSON, max_age: int = 0
+    ) -> None:
+        self._write, self._languages, self.media_type, self._max_age = write, languages, media_type, max_age
+        self._made = {DEFAULT: self._make(DEFAULT)}
+
+    def _make(self, tag: str) -> Document:
+        return Document(self._write(self._languages[tag]), self.media_type, self._max_age, {"content-language": tag})
+
+    def answer(self, request: Request[Any, Any, Any]) -> Response[bytes] | Response[None]:
+        """The document in the language that Accept-Language likes best, or 304."""
+        tag = language_of(request, self._languages)
+        found = self._made.get(tag)
+        if found is None:
+            found = self._made[tag] = self._make(tag)
+        return found.answer(request)
+
+
+def page(path: str, document: Document | Spoken) -> HTTPRouteHandler:
     """A GET handler of ``document``."""
     offers = (document.media_type,)
 

@@ -10,6 +10,7 @@ from typing import Any
 from litestar import Request, Response, get
 from litestar.handlers import HTTPRouteHandler
 
+from kilisho.messages import say
 from kilisho.questions import Question
 from kilisho_api.encoding import encode
 from kilisho_api.http_rules import JSON, admit
@@ -51,7 +52,7 @@ def handlers(check: SelfCheck, meter: Meter, identity: Mapping[str, str]) -> lis
     def ready() -> bytes:
         faults = check.faults()
         if faults:
-            raise ProblemError("not-ready", f"The service cannot recompute its examples of {', '.join(faults)}.")
+            raise ProblemError("not-ready", say("detail-examples_fail", names=", ".join(faults)))
         return encode({"status": "ready", "rulebook": dict(identity)})
 
     return [

@@ -8,6 +8,7 @@ from difflib import get_close_matches
 from typing import Any
 from urllib.parse import parse_qsl
 
+from kilisho.messages import say
 from kilisho_api.headers import AnyRequest, header
 from kilisho_api.negotiation import preferred
 from kilisho_api.problems import ProblemError
@@ -33,7 +34,7 @@ def negotiate(request: AnyRequest, offers: Sequence[str]) -> str:
     """The one of ``offers`` that Accept likes best, the first on a tie; raises :class:`ProblemError` (406)."""
     chosen = preferred(header(request, b"accept"), offers)
     if chosen is None:
-        raise ProblemError("not-acceptable", f"The Accept header must admit {' or '.join(offers)}.")
+        raise ProblemError("not-acceptable", say("detail-accept_must_admit", types=", ".join(offers)))
     return chosen
 
 
@@ -51,24 +52,24 @@ def read_query(query: bytes, known: Sequence[str]) -> dict[str, bool]:
             errors.append({"parameter": name[:64], "code": code, "detail": detail, "nearest": nearest})
         flags[name] = YES_OR_NO.get(value, False)
     if errors:
-        raise ProblemError("invalid-request", "The query does not fit this address.", errors)
+        raise ProblemError("invalid-request", say("detail-query_does_not_fit"), errors)
     return flags
 
 
 def _parameter_fault(name: str, value: str, known: Sequence[str], seen: Iterable[str]) -> tuple[str, str, list[str]]:
     if name not in known:
         nearest = get_close_matches(name[:64], known, n=1, cutoff=0.4) or list(known)
-        return "unknown_parameter", "no such query parameter here", nearest
+        return "unknown_parameter", say("detail-no_parameter"), nearest
     if name in seen:
-        return "repeated_parameter", "given more than once", []
+        return "repeated_parameter", say("detail-given_twice"), []
     if value not in YES_OR_NO:
-        return "yes_no_expected", "true or false", list(YES_OR_NO)
+        return "yes_no_expected", say("detail-yes_or_no"), list(YES_OR_NO)
     return "", "", []
 
 
 def demand_json(request: AnyRequest) -> None:
     """Refuse (415) a body that is not plain application/json in UTF-8."""
     if not _CONTENT_TYPE.fullmatch(header(request, b"content-type")):
-        raise ProblemError("unsupported-media-type", "Content-Type must be application/json.", headers={"Accept": "application/json"})
+        raise ProblemError("unsupported-media-type", say("detail-content_type_json"), headers={"Accept": "application/json"})
     if header(request, b"content-encoding").lower() not in ("", "identity"):
-        raise ProblemError("unsupported-media-type", "The body must not be compressed.", headers={"Accept-Encoding": "identity"})
+        raise ProblemError("unsupported-media-type", say("detail-not_compressed"), headers={"Accept-Encoding": "identity"})

@@ -12,7 +12,7 @@ from litestar.exceptions import HTTPException
 from litestar.types import ExceptionHandlersMap
 
 from kilisho.faults import MalformedError, RefusedError
-from kilisho.messages import LANGUAGES, told_in
+from kilisho.messages import LANGUAGES, say, told_in
 from kilisho_api.encoding import encode
 from kilisho_api.headers import AnyRequest, language_of
 from kilisho_api.problem_types import BY_STATUS, PROBLEM_TYPES, ProblemType
@@ -67,28 +67,29 @@ def _of_malformed(request: AnyRequest, error: Exception) -> Response[bytes]:
     return _reply(request, ProblemError("malformed-json", syntax_detail(str(error))))
 
 
-_SYNTAX = {"duplicate key": "names a member twice", "recursion": "nests too deeply"}
+_SYNTAX = {"duplicate key": "detail-body_repeats_member", "recursion": "detail-body_too_deep"}
 
 
 def syntax_detail(message: str) -> str:
     """What is wrong and where; the parser's own words may repeat a member name of the caller and are not passed on."""
-    what = next((words for mark, words in _SYNTAX.items() if mark in message), "is not one JSON document")
+    what = next((name for mark, name in _SYNTAX.items() if mark in message), "detail-body_not_json")
     place = _POSITION.search(message)
-    return f"The body {what}" + (f" (line {place[1]}, column {place[2]})." if place else ".")
+    return say(f"{what}_at", line=place[1], column=place[2]) if place else say(what)
 
 
 def _of_refused(request: AnyRequest, error: Exception) -> Response[bytes]:
     assert isinstance(error, RefusedError)
     faults = [fault.as_dict() for fault in error.faults[:MOST_ERRORS]]
     count = len(error.faults)
-    more = f" The first {MOST_ERRORS} are listed." if count > MOST_ERRORS else ""
-    return _reply(request, ProblemError("invalid-request", f"{count} fault{'s' if count > 1 else ''} in the body.{more}", faults))
+    told = say("detail-faults", count=count)
+    detail = say("detail-faults_first", faults=told, most=MOST_ERRORS) if count > MOST_ERRORS else told
+    return _reply(request, ProblemError("invalid-request", detail, faults))
 
 
 _DETAILS = {
-    404: "No operation and no page has this address.",
-    405: "Use a method that the Allow header lists.",
-    413: "The body is larger than the service takes.",
+    404: say("detail-no_address"),
+    405: say("detail-use_allowed_method"),
+    413: say("detail-body_too_large"),
 }
 
 
@@ -100,4 +101,4 @@ def _of_framework(request: AnyRequest, error: Exception) -> Response[bytes]:
 
 def _of_failure(request: AnyRequest, error: Exception) -> Response[bytes]:
     _LOG.error("request %s failed", request.scope["kilisho.request_id"], exc_info=error)  # type: ignore[typeddict-item]
-    return _reply(request, ProblemError("internal-error", "The service failed; the fault is ours and has been logged."))
+    return _reply(request, ProblemError("internal-error", say("detail-failed")))

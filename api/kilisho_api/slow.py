@@ -9,12 +9,13 @@ from typing import Any, TypeVar
 
 from anyio import CancelScope, CapacityLimiter, to_thread
 
+from kilisho.messages import say
 from kilisho_api.headers import AnyRequest
 from kilisho_api.problems import ProblemError
 
 T = TypeVar("T")
-FULL = "As many requests as the service takes wait already."
-GONE = "The caller left while its request waited."
+FULL = say("detail-lane_full")
+GONE = say("detail-caller_left")
 
 
 class SlowLane:

@@ -9,6 +9,8 @@ from typing import Any
 
 from pydantic import ValidationError
 
+from kilisho.messages import say
+
 Place = tuple[str | int, ...]
 # Looking for near names is slow; a body of thousands of unknown members must not hold a worker.
 MOST_SUGGESTIONS = 20
@@ -93,17 +95,20 @@ def faults_of(error: ValidationError, known_fields: Iterable[str] = ()) -> list[
     return [_fault(item, known if place < MOST_SUGGESTIONS else ()) for place, item in enumerate(errors)]
 
 
-_WORDS = {
-    "too_short": "has too few items",
-    "too_long": "has too many items",
-    "missing": "this member is required",
-    "extra_forbidden": "no such member here",
-    "model_type": "an object was expected",
-    "dict_type": "an object was expected",
-    "model_attributes_type": "an object was expected",
-    "list_type": "a list was expected",
-    "tuple_type": "a list was expected",
+# pydantic's own kinds of error; ours carry the id of their message where pydantic has its words.
+_MESSAGES = {
+    "too_short": "fault-too_few_items",
+    "too_long": "fault-too_many_items",
+    "missing": "fault-missing",
+    "extra_forbidden": "fault-no_such_member",
+    "model_type": "fault-object_expected",
+    "dict_type": "fault-object_expected",
+    "model_attributes_type": "fault-object_expected",
+    "list_type": "fault-list_expected",
+    "tuple_type": "fault-list_expected",
 }
+_PLACING = frozenset({"at", "nearest"})
+TWELVE_DIGITS = ".12g"
 
 
 def _fault(item: Any, known: tuple[str, ...]) -> Fault:
@@ -112,4 +117,12 @@ def _fault(item: Any, known: tuple[str, ...]) -> Fault:
     nearest = context.get("nearest", ())
     if item["type"] == "extra_forbidden":
         nearest = get_close_matches(str(place[-1])[:64], known, n=3, cutoff=0.6)
-    return Fault(place, item["type"], _WORDS.get(item["type"], str(item["msg"])), tuple(nearest))
+    return Fault(place, item["type"], _detail(item), tuple(nearest))
+
+
+def _detail(item: Any) -> str:
+    known = _MESSAGES.get(item["type"], item["msg"])
+    if not known.startswith("fault-"):
+        return str(known)
+    told = {} if item["type"] in _MESSAGES else {name: value for name, value in item.get("ctx", {}).items() if name not in _PLACING}
+    return say(known, **{name: value if isinstance(value, str) else f"{value:{TWELVE_DIGITS}}" for name, value in told.items()})

@@ -75,7 +75,7 @@ def test_every_answer_carries_its_id_and_the_security_headers(client: httpx.Clie
     assert uuid.UUID(answer.headers["x-request-id"])
     assert answer.headers["x-content-type-options"] == "nosniff"
     assert answer.headers["content-security-policy"].startswith("default-src 'self'")
-    assert answer.headers["vary"] == "Accept"
+    assert answer.headers["vary"] == "Accept, Accept-Language"
     assert "server" not in answer.headers
 
 
@@ -184,7 +184,7 @@ def test_no_page_of_another_origin_may_read_unless_it_is_named(client: httpx.Cli
     with serving(tmp_path / "log", KILISHO_CORS_ORIGINS="https://app.example") as other, httpx.Client(base_url=other.url) as named:
         answer = named.get("/health", headers=origin)
         assert answer.headers["access-control-allow-origin"] == "https://app.example"
-        assert answer.headers.get_list("vary") == ["Accept", "Origin"]
+        assert answer.headers.get_list("vary") == ["Accept, Accept-Language", "Origin"]
         assert "etag" in answer.headers["access-control-expose-headers"]
         assert "access-control-allow-credentials" not in answer.headers
         ahead = named.options("/v1/sizing", headers=asked)

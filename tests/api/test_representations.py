@@ -65,7 +65,7 @@ def test_a_table_comes_when_the_caller_prefers_it(there: TestClient[Any], accept
     answer = _asked(there, accept)
     assert answer.status_code == 200
     assert answer.headers["content-type"] == CONTENT_TYPE
-    assert "Accept" in answer.headers.get_list("vary")
+    assert "Accept, Accept-Language" in answer.headers.get_list("vary")
     rows = list(csv.DictReader(io.StringIO(answer.content.decode(), newline="")))
     told = _asked(there, "application/json").json()["rows"]
     assert [float(row["gas [m3/d]"]) for row in rows] == [row["gas"]["value"] for row in told] == [2, 2, 2]

@@ -84,7 +84,7 @@ class InUnit:
             if type(value) is dict:
                 code, value = _unpack(value, key, kind)
             if type(value) is not float and type(value) is not int:
-                raise PydanticCustomError("number_expected", "a number in {unit}, or an object with value and unit", {"unit": home})
+                raise PydanticCustomError("number_expected", "fault-number_in_unit", {"unit": home})
             window = windows[code]
             if not window.least <= value <= window.most:
                 fitting = [c for c, w in windows.items() if c != code and w.least < value < w.most]
@@ -98,22 +98,21 @@ def _unpack(value: dict[str, Any], key: str, kind: str) -> tuple[str, Any]:
     extra = [name for name in value if name not in ("value", key)]
     code, number = value.get(key), value.get("value")
     if extra or code is None or number is None:
-        raise PydanticCustomError("value_and_unit", "an object with exactly value and {key}", {"key": key})
+        raise PydanticCustomError("value_and_unit", "fault-value_and_unit", {"key": key})
     if not isinstance(code, str):
-        raise PydanticCustomError("unit_expected", "{key} must be a UCUM code, as text", {"key": key, "at": key})
+        raise PydanticCustomError("unit_expected", "fault-unit_expected", {"key": key, "at": key})
     try:
         unit_of(kind, code)
     except UnknownUnitError as error:
         context = {"allowed": ", ".join(KINDS[kind].units), "nearest": error.nearest, "at": key}
-        raise PydanticCustomError("unknown_unit", "not a unit that this field knows; use one of {allowed}", context) from None
+        raise PydanticCustomError("unknown_unit", "fault-unknown_unit", context) from None
     return code, number
 
 
 def _out_of_range(window: _Window, code: str, fitting: list[str]) -> PydanticCustomError:
     """The fault of a number outside its limits, with the units in which it would lie within them: a slipped unit is the usual cause."""
     context = {"least": window.least, "most": window.most, "unit": code, "nearest": fitting[:3]}
-    hint = "; mind the unit" if fitting else ""
-    return PydanticCustomError("out_of_range", f"must be at least {{least}} and at most {{most}} {{unit}}{hint}", context)
+    return PydanticCustomError("out_of_range", "fault-out_of_range_mind_unit" if fitting else "fault-out_of_range_in_unit", context)
 
 
 @dataclass(frozen=True)
@@ -135,9 +134,9 @@ def whole_number(least: int, most: int) -> Checked:
 
     def read(value: Any) -> int:
         if type(value) is not int and (type(value) is not float or not value.is_integer()):
-            raise PydanticCustomError("whole_number_expected", "a whole number")
+            raise PydanticCustomError("whole_number_expected", "fault-whole_number")
         if not least <= value <= most:
-            raise PydanticCustomError("out_of_range", "must be at least {least} and at most {most}", {"least": least, "most": most})
+            raise PydanticCustomError("out_of_range", "fault-out_of_range", {"least": least, "most": most})
         return int(value)
 
     return Checked(read, (("type", "integer"), ("minimum", least), ("maximum", most)))
@@ -148,9 +147,9 @@ def plain_number(least: float, most: float) -> Checked:
 
     def read(value: Any) -> float:
         if type(value) is not float and type(value) is not int:
-            raise PydanticCustomError("number_expected", "a number without a unit")
+            raise PydanticCustomError("number_expected", "fault-plain_number")
         if not least <= value <= most:
-            raise PydanticCustomError("out_of_range", "must be at least {least} and at most {most}", {"least": least, "most": most})
+            raise PydanticCustomError("out_of_range", "fault-out_of_range", {"least": least, "most": most})
         return float(value)
 
     return Checked(read, (("type", "number"), ("minimum", least), ("maximum", most)))
@@ -165,20 +164,20 @@ def _read_date(value: Any) -> dt.date:
         else:
             return day
     raise PydanticCustomError(
-        "date_expected", "an existing day as YYYY-MM-DD, from {first} to {last}", {"first": FIRST_YEAR, "last": LAST_YEAR}
+        "date_expected", "fault-date_expected", {"first": str(FIRST_YEAR), "last": str(LAST_YEAR)}
     )
 
 
 def _read_yes_no(value: Any) -> bool:
     if value is True or value is False:
         return value
-    raise PydanticCustomError("yes_no_expected", "true or false")
+    raise PydanticCustomError("yes_no_expected", "fault-yes_no_expected")
 
 
 def _read_label(value: Any) -> str:
     if isinstance(value, str) and 0 < len(value) <= LONGEST_LABEL:
         return value
-    raise PydanticCustomError("text_expected", "text of 1 to {longest} characters", {"longest": LONGEST_LABEL})
+    raise PydanticCustomError("text_expected", "fault-text_expected", {"longest": LONGEST_LABEL})
 
 
 def clock(pattern: str) -> Checked:
@@ -186,7 +185,7 @@ def clock(pattern: str) -> Checked:
 
     def read(value: Any) -> float:
         if not isinstance(value, str) or not re.fullmatch(pattern, value, re.ASCII):
-            raise PydanticCustomError("clock_expected", "a time of day as HH:MM on the 24 h clock")
+            raise PydanticCustomError("clock_expected", "fault-clock_expected")
         return int(value[:2]) + int(value[3:]) / 60
 
     return Checked(read, (("type", "string"), ("pattern", pattern)))
@@ -221,12 +220,12 @@ class Identifier:
 
     def _read(self, value: Any, info: core_schema.ValidationInfo[Any]) -> str:
         if not isinstance(value, str) or not 0 < len(value) <= LONGEST_IDENTIFIER:
-            raise PydanticCustomError("text_expected", "an id as text of at most {longest} characters", {"longest": LONGEST_IDENTIFIER})
+            raise PydanticCustomError("text_expected", "fault-id_expected", {"longest": LONGEST_IDENTIFIER})
         # Without a context (models built by hand) there is no rulebook to hold the id against.
         known = info.context[self.section] if info.context else (value,)
         if value not in known:
             nearest = get_close_matches(value.lower(), known, n=3, cutoff=0.4) or list(known)[:12]
-            raise PydanticCustomError("unknown_id", "not an id of the rulebook's {section}", {"section": self.section, "nearest": nearest})
+            raise PydanticCustomError("unknown_id", "fault-unknown_id", {"section": self.section, "nearest": nearest})
         return value
 
 
@@ -237,7 +236,7 @@ def one_of(values: tuple[str, ...]) -> Checked:
         if isinstance(value, str) and value in values:
             return value
         nearest = get_close_matches(str(value)[:LONGEST_IDENTIFIER], values, n=3, cutoff=0.4)
-        raise PydanticCustomError("not_one_of", "must be one of {allowed}", {"allowed": ", ".join(values), "nearest": nearest})
+        raise PydanticCustomError("not_one_of", "fault-not_one_of", {"allowed": ", ".join(values), "nearest": nearest})
 
     return Checked(read, (("type", "string"), ("enum", list(values))))
 
@@ -249,7 +248,7 @@ def list_of(values: tuple[str, ...]) -> Checked:
     def read(value: Any) -> tuple[str, ...]:
         if not isinstance(value, list) or len(value) > len(values):
             raise PydanticCustomError(
-                "list_expected", "a list of at most {most} of: {allowed}", {"most": len(values), "allowed": ", ".join(values)}
+                "list_expected", "fault-list_of", {"most": len(values), "allowed": ", ".join(values)}
             )
         return tuple(single.read(item) for item in value)
 

@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from typing import Any
 
 from kilisho.faults import Fault, Place
+from kilisho.messages import say
 from kilisho.questions.requests import FeedItem
 from kilisho.units import to_canonical
 
@@ -16,11 +17,11 @@ def faults_of_digester(digester: Any) -> list[Fault]:
     """A digester needs a volume, and cannot hold more slurry or gas than it is large."""
     total, working, storage = digester.total_volume, digester.working_volume, digester.gas_storage_volume
     if total is None and working is None:
-        return [Fault(("digester",), "volume_missing", "state total_volume, working_volume or both")]
+        return [Fault(("digester",), "volume_missing", say("fault-volume_missing"))]
     if total is not None and working is not None and working > total:
-        return [Fault(("digester", "working_volume"), "volume_impossible", "must not exceed total_volume")]
+        return [Fault(("digester", "working_volume"), "volume_impossible", say("fault-exceeds_total_volume"))]
     if total is not None and storage is not None and storage > total:
-        return [Fault(("digester", "gas_storage_volume"), "volume_impossible", "must not exceed total_volume")]
+        return [Fault(("digester", "gas_storage_volume"), "volume_impossible", say("fault-exceeds_total_volume"))]
     return []
 
 
@@ -28,7 +29,7 @@ def faults_of_dilution(dilution: Any) -> list[Fault]:
     """Dilution is stated by volume or by target, not both."""
     if dilution is None or None in (dilution.water_to_feed_by_volume, dilution.target_total_solids):
         return []
-    return [Fault(("dilution",), "two_dilutions", "state water_to_feed_by_volume or target_total_solids, not both")]
+    return [Fault(("dilution",), "two_dilutions", say("fault-two_dilutions"))]
 
 
 def faults_of_shares(feed: Sequence[FeedItem], *, whole: bool = False) -> list[Fault]:
@@ -37,21 +38,21 @@ def faults_of_shares(feed: Sequence[FeedItem], *, whole: bool = False) -> list[F
     total = sum(share for share in shares if share is not None)
     faults = []
     if total > 1 + SHARE_TOLERANCE or (feed and None not in shares and total < 1 - SHARE_TOLERANCE):
-        faults.append(Fault(("feed",), "shares_disordered", "the shares of all substrates must add up to 1"))
+        faults.append(Fault(("feed",), "shares_disordered", say("fault-shares_of_substrates")))
     masses = [getattr(item, "mass", None) for item in feed]
     if whole and None in masses and any(m is not None for m in masses):
-        faults.append(Fault(("feed",), "mass_for_some", "state the mass of every substrate or of none"))
+        faults.append(Fault(("feed",), "mass_for_some", say("fault-mass_for_some")))
     if any(m is not None for m in masses) and any(m is not None for m in shares):
-        faults.append(Fault(("feed",), "mass_and_share", "state masses or shares, not both"))
+        faults.append(Fault(("feed",), "mass_and_share", say("fault-mass_and_share")))
     if len({item.substrate for item in feed}) < len(feed):
-        faults.append(Fault(("feed",), "substrate_twice", "name each substrate once"))
+        faults.append(Fault(("feed",), "substrate_twice", say("fault-substrate_twice")))
     return faults
 
 
 def faults_of_purchases(purchases: Sequence[Any]) -> list[Fault]:
     """An offer says how much there is."""
     return [
-        Fault(("purchases", i), "amount_missing", "state available, per_day or both")
+        Fault(("purchases", i), "amount_missing", say("fault-amount_missing"))
         for i, purchase in enumerate(purchases)
         if purchase.available is None and purchase.per_day is None
     ]
@@ -64,4 +65,4 @@ def faults_of_months(climate: Any) -> list[Fault]:
         return []
     place: Place = ("climate", "monthly_air_temperature", "values")
     outside = [i for i, value in enumerate(months.values) if not -60 <= to_canonical(value, "temperature", months.unit) <= 60]
-    return [Fault((*place, i), "month_out_of_range", "not a possible air temperature in this unit") for i in outside]
+    return [Fault((*place, i), "month_out_of_range", say("fault-month_out_of_range")) for i in outside]
