@@ -12,7 +12,7 @@ from collections.abc import Callable, Sequence
 from importlib.metadata import PackageNotFoundError, entry_points, version
 from typing import Any
 
-from kilisho import commands, packs
+from kilisho import commands, message_commands, packs
 from kilisho.messages import DEFAULT
 
 EXAMPLES = """examples:
@@ -58,6 +58,7 @@ def _parser() -> argparse.ArgumentParser:
     group = parser.add_subparsers(title="commands", required=True, metavar="COMMAND")
     _add_ask(group)
     _add_operations(group)
+    _add_messages(group)
     _add_rulebook(group)
     for point in entry_points(group="kilisho.commands"):
         point.load()(group)
@@ -88,6 +89,18 @@ def _add_ask(group: Any) -> None:
     ask.add_argument("--language", default=DEFAULT, metavar="TAG", help="the language of the answer's sentences: en, es, fr, sw")
     add_packs(ask)
     ask.set_defaults(run=commands.ask)
+
+
+def _add_messages(group: Any) -> None:
+    messages = group.add_parser("messages", help="check translations, or mark them with the English they are of").add_subparsers(required=True)
+    check = messages.add_parser("check", help="what each language lacks, and which translations are stale")
+    check.add_argument("languages", nargs="*", metavar="TAG", help="languages, such as sw; all when none is named")
+    check.set_defaults(run=message_commands.check)
+    mark = messages.add_parser("mark", help="mark the new messages of files as translations of today's English that nobody has reviewed")
+    mark.add_argument("files", nargs="+", metavar="FILE", help="message files (.ftl)")
+    mark.set_defaults(run=message_commands.mark)
+    for command in (check, mark):
+        add_packs(command)
 
 
 def _add_operations(group: Any) -> None:
