@@ -10,6 +10,7 @@ from typing import Any, cast
 import numpy as np
 
 from kilisho.formulas import digester, feed, first_fill, gas_use, nutrients, slurry_store
+from kilisho.messages import Message
 from kilisho.process import Parameters
 from kilisho.process.start_up import StartUpTable
 from kilisho.quantities import Graph, collect
@@ -283,9 +284,10 @@ class Ledger:
             self.assumptions.append(assumption)
         return found
 
-    def choose(self, what: str, value: str, why: str) -> str:
-        """List a choice that is not a number (a structure, a housing) as an assumption."""
-        self.assumptions.append({"quantity": what, "choice": value, "basis": "judgement", "source": [], "note": why})
+    def choose(self, what: str, value: str, why: Message, of: str | None = None) -> str:
+        """List a choice that is not a number (a structure, a housing) as an assumption; ``of`` is what it belongs to."""
+        owner = {"of": of} if of else {}
+        self.assumptions.append({"quantity": what, **owner, "choice": value, "basis": "judgement", "source": [], "note": why})
         return value
 
     def solve(self, *wanted: str) -> dict[str, Any]:

@@ -7,7 +7,7 @@ of the field, such as ``checks-distance_to_well-why``. Other languages have a fo
 from kilisho.messages.amounts import Amount, Day, Listed, Number, Parameter
 from kilisho.messages.languages import DEFAULT, LANGUAGES, Language, with_overlays
 from kilisho.messages.message import Message
-from kilisho.messages.saying import say
+from kilisho.messages.saying import in_a_row, say
 from kilisho.messages.translating import told_in
 
 __all__ = (
@@ -20,6 +20,7 @@ __all__ = (
     "Message",
     "Number",
     "Parameter",
+    "in_a_row",
     "say",
     "told_in",
     "with_overlays",

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from functools import cache
+from functools import cache, reduce
 
 from kilisho.messages.amounts import Parameter
 from kilisho.messages.languages import DEFAULT, LANGUAGES
@@ -17,3 +17,8 @@ def say(name: str, /, **parameters: Parameter) -> Message:
 @cache
 def _plain(name: str) -> Message:
     return Message(LANGUAGES[DEFAULT].say(name), name)
+
+
+def in_a_row(*sentences: Message) -> Message:
+    """At least one whole sentence, one after the other, as one message."""
+    return reduce(lambda before, after: say("sentences-2", first=before, second=after), sentences)

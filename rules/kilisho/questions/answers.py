@@ -147,6 +147,7 @@ class SubstrateShare(Told):
     """One substrate's part."""
 
     substrate: str
+    name: str
     mass: Amount
     share: Amount
 

@@ -10,6 +10,7 @@ import numpy as np
 from kilisho.farm import Ledger
 from kilisho.faults import Fault
 from kilisho.formulas.gas_storage import Interval, clock_of, hours_of, volumes_between
+from kilisho.messages import say
 from kilisho.questions.gas_state import at_the_place
 from kilisho.ranges import Numeric, Uncertain, certain
 
@@ -65,7 +66,7 @@ def faults_of_appliances(appliances: Sequence[Any]) -> Iterator[Fault]:
     """Clock hours have a length, do not overlap for one appliance, and agree with the hours a day where both are stated."""
     for i, use in enumerate(appliances):
         empty = [j for j, hours in enumerate(use.use) if hours.start == hours.end]
-        detail = "ends as it begins; a whole day is 00:00 to 24:00"
+        detail = say("fault-use_without_length")
         yield from (Fault(("appliances", i, "use", j), "use_without_length", detail) for j in empty)
         if use.use and not empty:
             yield from _faults_of_hours(i, use)
@@ -75,8 +76,6 @@ def _faults_of_hours(i: int, use: Any) -> Iterator[Fault]:
     intervals = clock_intervals(use)
     clock = clock_of(*intervals)
     if (volumes_between(clock, intervals) > TWICE_AT_ONCE * np.diff(clock)).any():
-        yield Fault(
-            ("appliances", i, "use"), "use_overlaps", "the hours overlap; list a second appliance that burns at the same time apart"
-        )
+        yield Fault(("appliances", i, "use"), "use_overlaps", say("fault-use_overlaps"))
     elif use.hours_per_day is not None and abs(use.hours_per_day - clock_hours(use)) > HOURS_TOLERANCE * use.hours_per_day:
-        yield Fault(("appliances", i, "hours_per_day"), "stated_twice", "denies the hours of use; state one of the two")
+        yield Fault(("appliances", i, "hours_per_day"), "stated_twice", say("fault-hours_denied"))

@@ -5,13 +5,14 @@ from __future__ import annotations
 from typing import Any
 
 from kilisho.farm import GRAPH, Ledger
+from kilisho.messages import say
 from kilisho.questions.requests import Digester
 from kilisho.rulebook import Structure
 
 
 def structure_of(name: str | None, ledger: Ledger) -> tuple[str, Structure]:
     """The structure named, or the one assumed."""
-    chosen = name or ledger.choose("structure", ledger.shelf.first_structure, "The kind of digester was not stated.")
+    chosen = name or ledger.choose("structure", ledger.shelf.first_structure, say("assumed-structure"))
     return chosen, ledger.shelf.data.structures[chosen]
 
 

@@ -11,6 +11,7 @@ from kilisho.faults import Fault, RefusedError
 from kilisho.formulas.arrays import most
 from kilisho.formulas.digester import REFERENCE_TEMPERATURE, SEA_LEVEL_PRESSURE
 from kilisho.formulas.gas import normal_factor
+from kilisho.messages import say
 from kilisho.questions.herd import Supply
 from kilisho.questions.requests import DailyFeedItem, MeasuredSubstrate
 from kilisho.ranges import Uncertain, certain
@@ -196,7 +197,7 @@ def menu_of(feed: Sequence[DailyFeedItem], supply: Supply, ledger: Ledger) -> Me
     known = any(mass.value for mass in masses)
     if known and not all(mass.value for mass in masses):
         unknown = [i for i, mass in enumerate(masses) if not mass.value]
-        detail = "state its mass or the shares: no animal of the herd gives it"
+        detail = say("fault-mass_or_shares_unknown")
         raise RefusedError([Fault(("feed", i), "amount_unknown", detail) for i in unknown])
     amounts = masses if known else [certain(share) for share in shares_of(items, [0.0] * len(items))]
     return Menu([resolve(item, mass, ledger) for item, mass in zip(items, amounts, strict=True)], known)
@@ -244,4 +245,4 @@ def scale_by(fed: Sequence[Fed], scale: float) -> None:
 def _usual(ledger: Ledger) -> DailyFeedItem:
     data = ledger.shelf.data
     name = "cattle_dung" if "cattle_dung" in data.substrates else next(iter(data.substrates))
-    return DailyFeedItem.model_construct(substrate=ledger.choose("substrate", name, "Neither herd nor feed was stated."))
+    return DailyFeedItem.model_construct(substrate=ledger.choose("substrate", name, say("assumed-substrate")))

@@ -7,6 +7,7 @@ from typing import Any
 
 from kilisho.checks import Compiled, Finding, Parted, Verdict, compile_checks, conclude, part
 from kilisho.farm import GRAPH
+from kilisho.messages import say
 from kilisho.quantities import Contradiction
 from kilisho.rulebook import RulebookData
 from kilisho.units import KINDS, from_canonical
@@ -95,12 +96,12 @@ def contradiction(found: Contradiction) -> dict[str, Any]:
         "verdict": "fail",
         "severity": "warning",
         "topic": "process",
-        "title": "The stated values agree with each other",
+        "title": say("values-agree"),
         "subject": found.name,
         "value": {"value": six_digits(found.stated), "unit": unit},
         "must": {"between": [six_digits(found.least), six_digits(found.most)], "unit": unit},
-        "why": f"It follows from {', '.join(found.inputs)}, which say otherwise; the stated value was used.",
-        "do": "Measure again, and mind the unit: litres for cubic metres is the usual slip.",
+        "why": say("values-agree-why", inputs=", ".join(found.inputs)),
+        "do": say("values-agree-do"),
         "basis": "derived",
         "source": [],
     }

@@ -7,6 +7,7 @@ from pydantic import Field
 from kilisho.farm import Ledger
 from kilisho.formulas.digester import REFERENCE_TEMPERATURE, SEA_LEVEL_PRESSURE
 from kilisho.formulas.gas import normal_factor
+from kilisho.messages import say
 from kilisho.questions.answers import Amount, Answer, Told, in_celsius, in_kilopascals, in_number
 from kilisho.questions.climate import pressure_of
 from kilisho.questions.requests import Climate
@@ -24,7 +25,7 @@ class GasState(Told):
 def take_gas_state(climate: Climate | None, ledger: Ledger) -> None:
     """Put the pressure of the place into the ledger; sea level, listed as an assumption, where its altitude is not stated."""
     if climate is None or climate.altitude is None:
-        ledger.choose("altitude", "sea_level", "Nobody said how high the place lies; gas takes more room the higher it is.")
+        ledger.choose("altitude", "sea_level", say("assumed-altitude"))
     ledger.put(gas_pressure=pressure_of(climate))
 
 

@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from kilisho.farm import Ledger
+from kilisho.messages import say
 from kilisho.questions.requests import HerdItem
 from kilisho.ranges import Uncertain, certain
 
@@ -32,7 +33,7 @@ def supply_of(herd: Sequence[HerdItem], ledger: Ledger, *, with_urine: bool = Fa
     supply = Supply({}, {}, NOTHING, None)
     for item in herd:
         animal = data.animals[item.animal]
-        housing = item.housing or ledger.choose("housing", "stall", f"Housing of {item.animal} was not stated.")
+        housing = item.housing or ledger.choose("housing", "stall", say("assumed-housing", animal=item.animal))
         gathered = _dung_per_head(item, housing, ledger).times(item.count)
         supply.by_substrate[animal.substrate] = supply.of(animal.substrate).plus(gathered)
         supply.heads[animal.substrate] = supply.heads.get(animal.substrate, 0) + item.count

@@ -10,6 +10,7 @@ from kilisho.checks import Finding as CheckFinding
 from kilisho.checks import Verdict, overall
 from kilisho.farm import Ledger
 from kilisho.faults import Fault, RefusedError
+from kilisho.messages import Listed, Message, in_a_row, say
 from kilisho.questions.answers import Answer, Common, Told
 from kilisho.questions.findings import Inspector
 from kilisho.questions.opening import Form
@@ -28,9 +29,7 @@ EXAMPLE: dict[str, Any] = {
     "gas": {"first_gas_vented": False, "pressure": {"value": 60, "unit": "cm[H2O]"}},
     "people": {"entry_planned": False},
 }
-NEXT = (
-    "A clear verdict means that no check failed on what was stated, not that the plant is safe: local codes and licensed practice decide."
-)
+NEXT = say("safety-statement")
 
 
 class SafetyCheckRequest(Enquiry):
@@ -89,7 +88,7 @@ def stated_in(asked: Any) -> dict[str, Any]:
     for group in GROUPS:
         for name, value in values_by_id(getattr(asked, group, None)).items():
             if name in facts and facts[name] != value:
-                faults.append(Fault(("facts", name), "stated_twice", f"differs from what /{group} says"))
+                faults.append(Fault(("facts", name), "stated_twice", say("fault-differs_from_group", group=f"/{group}")))
             facts[name] = value
     if faults:
         raise RefusedError(faults)
@@ -101,15 +100,16 @@ def _unanswered(findings: list[CheckFinding]) -> list[str]:
     return sorted({name for finding in dangers for name in finding.missing})
 
 
-def _in_words(findings: list[CheckFinding], verdict: str) -> str:
+def _in_words(findings: list[CheckFinding], verdict: str) -> Message:
     failed = [f for f in findings if f.verdict is Verdict.failed]
     dangers = [f.compiled.check.title for f in failed if f.compiled.severity == "danger"]
     unknown = sum(1 for f in findings if f.verdict is Verdict.unknown and f.compiled.severity == "danger")
     if verdict == "danger":
-        return f"Stop. Not met: {'; '.join(dangers)}." + (f" {unknown} more checks of danger level are not answered." if unknown else "")
+        stop = say("safety-stop", titles=Listed(dangers))
+        return in_a_row(stop, say("safety-more-unanswered", count=unknown)) if unknown else stop
     if verdict == "unknown":
-        return f"{unknown} checks of danger level are not answered, so this cannot be called safe. {len(failed)} lesser checks failed."
-    return "No check failed on what was stated." if verdict == "clear" else f"{len(failed)} checks failed, none of them of danger level."
+        return in_a_row(say("safety-unanswered", count=unknown), say("safety-lesser-failed", count=len(failed)))
+    return say("safety-clear") if verdict == "clear" else say("safety-failed", count=len(failed))
 
 
 FORM = Form(

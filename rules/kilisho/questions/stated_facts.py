@@ -9,6 +9,7 @@ from typing import Annotated, Any
 from pydantic import Field, create_model
 
 from kilisho.faults import Fault, RefusedError
+from kilisho.messages import say
 from kilisho.questions import fields as f
 from kilisho.questions.requests import Ask
 from kilisho.questions.same import Same
@@ -59,7 +60,7 @@ def all_facts(data: RulebookData, worked_out: Mapping[str, Any], stated: Mapping
     """
     denied = [name for name, value in stated.items() if name in worked_out and not _agree(value, worked_out[name])]
     if denied:
-        detail = "denies what follows from the rest of the request; leave it out or make them agree"
+        detail = say("fault-fact_denied")
         raise RefusedError([Fault(("facts", name), "stated_twice", detail) for name in denied])
     implied = {name: value for fact in stated for name, value in data.facts[fact].implies.items()}
     facts = {**stated, **implied, **worked_out}

@@ -12,6 +12,7 @@ from kilisho.farm import Ledger, Shelf
 from kilisho.formulas.arrays import Numeric, most
 from kilisho.formulas.purchasing import SMALLEST_MASS, Offer, buy
 from kilisho.formulas.stockpile import LONGEST_ACCOUNT, Heap, Left, Losses, Material, account, left_by_day
+from kilisho.messages import say
 from kilisho.questions.answers import Answer, in_days, in_kilograms, in_kilograms_per_day, in_kilometres, known, plus_days
 from kilisho.questions.feeding import Fed, uncertain_mass
 from kilisho.questions.requests import Purchase
@@ -54,6 +55,7 @@ class Pile:
         brought, on_heap, solids, water = self.heap.table(self.days + 1)
         return {
             "substrate": self.fed.id,
+            "name": self.fed.entry.name,
             "per_day": in_kilograms_per_day(*self.per_day.told),
             "needed": in_kilograms(*self.needed.told),
             **amounts_of([self]),
@@ -211,9 +213,8 @@ def _told(purchase: Purchase, offer: Offer, mass: float, fed: Fed) -> Answer:
 def cover_of(name: str | None, ledger: Ledger) -> CoverUsed:
     """The cover named, or an open heap: what is not known to be covered is counted as uncovered."""
     covers = ledger.shelf.data.practice.covers
-    chosen = name or ledger.choose(
-        "cover", "uncovered" if "uncovered" in covers else next(iter(covers)), "Nobody said that the heap is covered."
-    )
+    usual = "uncovered" if "uncovered" in covers else next(iter(covers))
+    chosen = name or ledger.choose("cover", usual, say("assumed-cover"))
     ledger.figure("covers", chosen, "keeps_for")
     solids, nitrogen, water = (ledger.figure("covers", chosen, f"{name}_loss") for name in ("volatile_solids", "nitrogen", "moisture"))
     return CoverUsed(chosen, (solids, nitrogen, water), ledger.shelf)

@@ -41,6 +41,7 @@ class HeapTold(Told):
     """One substrate's heap on the day of filling."""
 
     substrate: str
+    name: str
     per_day: Amount
     needed: Amount
     collected: Amount
@@ -168,9 +169,8 @@ class FirstChargeAnswer(Common):
 def substrate(fed: Fed, total: Uncertain) -> Answer:
     """One substrate's mass and its share of the total [kg]."""
     mass = uncertain_mass(fed)
-    if fed.mass == total.value:
-        return {"substrate": fed.id, "mass": in_kilograms(*mass.told), "share": in_percent(1.0)}
-    return {"substrate": fed.id, "mass": in_kilograms(*mass.told), "share": in_percent(*mass.over(total).told)}
+    share = (1.0,) if fed.mass == total.value else mass.over(total).told
+    return {"substrate": fed.id, "name": fed.entry.name, "mass": in_kilograms(*mass.told), "share": in_percent(*share)}
 
 
 def container(name: str, volume: float, values: Mapping[str, float]) -> Answer:

@@ -6,25 +6,19 @@ import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from kilisho.messages import Amount, Listed, Message, say
 from kilisho.process.start_up import start_up_days
 from kilisho.questions.answers import Answer, in_days, in_kilograms_per_day, known, plus_days
 from kilisho.questions.feeding import mix_starts_unaided
 from kilisho.questions.first_charge.work import Work
 
-Row = tuple[str, int, str]
+Row = tuple[str, int, Message]
 
-STEPS = (
-    "Close the gas outlet only after the air has been pushed out as far as the filling allows; keep every flame away from the plant.",
-    "Let the first gas out into the open air, unburnt and down to no pressure, each time the gas space has filled, {cycles} times in all.",
-    "Only then try the flame: outdoors, on the appliance at the end of its pipe, never at the dome, the lid or the outlet.",
-    "If it does not burn steadily with a blue flame, vent again, wait a day or two and try again; do not feed.",
-    "Once it burns steadily for three days, begin the maintenance feed with a quarter of the full amount.",
-)
 # Feeds that bring few methane-forming microbes and get no starter take about twice as long (judgement).
 UNAIDED_DELAY = 2
 Ends = tuple[float, float, float]
 RAMP = (0.25, 0.5, 0.75, 1.0)
-FILL = "Fill in one go: mix lump-free with water, keep out sand, stones and long straw."
+FILL = say("fill")
 
 
 @dataclass(frozen=True, slots=True)
@@ -73,9 +67,15 @@ def start_up(work: Work, flame: FirstFlame, fill_days: int) -> Answer:
         "vent_completely": cycles,
         "starts_unaided": flame.starts_unaided,
         "sure_to_start": math.isfinite(flame.model[2]),
-        "steps": [step.format(cycles=cycles) for step in (STEPS[:-1] if batch else STEPS)],
+        "steps": _steps(cycles, batch=batch),
         "ramp": [] if batch else _ramp(work),
     }
+
+
+def _steps(cycles: int, *, batch: bool) -> list[Message]:
+    """From the full digester to the first feed; a batch digester is not fed."""
+    steps = [say("start-up-close"), say("start-up-vent", cycles=cycles), say("start-up-flame"), say("start-up-again")]
+    return steps if batch else [*steps, say("start-up-feed")]
 
 
 def _first_gas(work: Work, flame: FirstFlame, filled: int) -> Answer:
@@ -105,7 +105,7 @@ def _ramp(work: Work) -> list[Answer]:
     ]
 
 
-def schedule(work: Work, flame: FirstFlame, fill_days: int, fill: str) -> list[Answer]:
+def schedule(work: Work, flame: FirstFlame, fill_days: int, fill: Message) -> list[Answer]:
     """Everything in order of days; day 0 is the first day of filling, which ``fill`` words."""
     rows = sorted([*_before(work), *_from_filling(work, flame, fill_days - 1, fill)], key=lambda row: row[1])
     filled = work.asked.digester_ready_on
@@ -114,47 +114,45 @@ def schedule(work: Work, flame: FirstFlame, fill_days: int, fill: str) -> list[A
     return [{"event": name, "day": day, **known(date=plus_days(filled, day)), "text": text} for name, day, text in rows]
 
 
-def fill_text(confirmations: Sequence[Answer], *, complete: bool) -> str:
+def fill_text(confirmations: Sequence[Answer], *, complete: bool) -> Message:
     """How filling is worded: not at all while a confirmation is refused, and only once every one is there."""
     refused = [one["name"] for one in confirmations if one["state"] == "refused"]
     if refused:
-        return f"Do not fill. Not met: {'; '.join(refused)}."
+        return say("fill-refused", names=Listed(refused))
     if not complete:
-        return "Fill only when the missing part is there."
+        return say("fill-when-there")
     unknown = [one["name"] for one in confirmations if one["state"] == "unknown"]
-    return f"Once these are confirmed: {'; '.join(unknown)}. {FILL}" if unknown else FILL
+    return say("fill-once-confirmed", names=Listed(unknown), fill=FILL) if unknown else FILL
 
 
-def _flame_text(flame: FirstFlame) -> str:
-    if math.isfinite(flame.model[2]):
-        return "Try the flame outdoors on the appliance, after venting."
-    return "Try the flame outdoors on the appliance, after venting; do not count on it without digested slurry from a working digester."
+def _flame_text(flame: FirstFlame) -> Message:
+    return say("schedule-flame") if math.isfinite(flame.model[2]) else say("schedule-flame-unsure")
 
 
 def _before(work: Work) -> Sequence[Row]:
     gathered = max(pile.days for pile in work.piles)
-    rows = [("confirm_tests", -3, "Confirm curing, water tightness and gas tightness; do not fill before.")]
+    rows = [("confirm_tests", -3, say("schedule-confirm"))]
     if gathered:
-        rows.append(("start_collecting", -gathered, "Start gathering clean dung under cover."))
+        rows.append(("start_collecting", -gathered, say("schedule-collect")))
     if work.asked.purchases and any(pile.shortfall for pile in work.piles):
-        rows.append(("bring_purchases", -1, "Have everything bought in and covered beside the digester."))
+        rows.append(("bring_purchases", -1, say("schedule-purchases")))
     return rows
 
 
-def _from_filling(work: Work, flame: FirstFlame, filled: int, fill: str) -> Sequence[Row]:
+def _from_filling(work: Work, flame: FirstFlame, filled: int, fill: Message) -> Sequence[Row]:
     step = round(work.ledger.shelf.curve("feed_step", work.warmth.mean)[1])
     feeding = math.ceil(filled + flame.try_on) + 3
     feeds = (
         []
         if work.structure.operation == "batch"
         else [
-            (f"feed_{share * 100:.0f}_per_cent", feeding + i * step, f"Feed {share * 100:.0f} % of the full amount daily.")
-            for i, share in enumerate(RAMP)
+            (f"feed_{percent}_per_cent", feeding + i * step, say("schedule-feed", share=Amount(percent, "%", decimals=0)))
+            for i, percent in enumerate(round(share * 100) for share in RAMP)
         ]
     )
     return [
         ("fill", 0, fill),
-        ("first_gas", filled, "From now on gas forms, mixed with air: let it out in the open, unburnt, and keep every flame away."),
+        ("first_gas", filled, say("schedule-first-gas")),
         ("flame_test", math.ceil(filled + flame.try_on), _flame_text(flame)),
         *feeds,
     ]

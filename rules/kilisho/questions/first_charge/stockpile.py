@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+import datetime as dt
 from collections.abc import Mapping, Sequence
 
 from kilisho.formulas.arrays import most
+from kilisho.messages import Amount, Day, Message, Number, in_a_row, say
 from kilisho.questions.answers import Answer, in_cubic_metres, in_days, in_kilograms, in_percent, known, plus_days
 from kilisho.questions.first_charge.heaps import AMOUNTS, Pile, amounts_of, shortfall_of
 from kilisho.questions.first_charge.work import Work, oldest_dung
@@ -39,25 +41,38 @@ def stockpile(work: Work, purchases: Sequence[Answer], lacking: Mapping[str, flo
     }
 
 
-def _in_words(work: Work, days: int | None, short: float) -> str:
-    text = " ".join(_of_one(pile) for pile in work.piles)
+def _in_words(work: Work, days: int | None, short: float) -> Message:
+    heaps = [sentence for pile in work.piles for sentence in _of_one(pile)]
     if short == 0:
-        return f"{text} That is enough."
+        return in_a_row(*heaps, say("stockpile-enough"))
     if days is None:
-        return f"{text} Own collection alone never suffices."
-    enough = plus_days(work.asked.stockpile.starts_on, days)
-    text = f"{text} Own collection suffices after {days} days" + (f", on {enough}." if enough else ".")
-    late = f" By then the oldest dung is {days} days old, past the {work.keeps_for:.0f} that it keeps under this cover."
-    return text + late if days > work.keeps_for else text
+        return in_a_row(*heaps, say("stockpile-never"))
+    late = [say("stockpile-too-old", days=days, keeps=Number(work.keeps_for, 0))] if days > work.keeps_for else []
+    return in_a_row(*heaps, _enough(work, days), *late)
 
 
-def _of_one(pile: Pile) -> str:
+def _enough(work: Work, days: int) -> Message:
+    """After how many days there is enough, and on which day where that is known."""
+    date = plus_days(work.asked.stockpile.starts_on, days)
+    if date is None:
+        return say("stockpile-enough-after", days=days)
+    return say("stockpile-enough-on", days=days, date=Day(dt.date.fromisoformat(date)))
+
+
+def _of_one(pile: Pile) -> list[Message]:
     """One substrate's heap in words."""
-    there = f"{pile.heap.brought[0]:,.0f} kg lay there, and " if pile.heap.brought[0] else ""
-    gathered = pile.collected - float(pile.heap.brought[0])
-    text = f"{pile.fed.entry.name}: {there}{pile.days} days bring {gathered:,.0f} kg, of which {pile.on_heap:,.0f} kg are left at filling. "
-    text += f"The charge needs {pile.needed.value:,.0f} kg."
-    return f"{text} That is {pile.shortfall:,.0f} kg too little." if pile.shortfall else text
+    there, gathered = float(pile.heap.brought[0]), pile.collected - float(pile.heap.brought[0])
+    name, days, brought, left = pile.fed.entry.name, pile.days, _kilograms(gathered), _kilograms(pile.on_heap)
+    if there:
+        heap = say("heap-added", name=name, there=_kilograms(there), days=days, brought=brought, left=left)
+    else:
+        heap = say("heap-gathered", name=name, days=days, brought=brought, left=left)
+    short = [say("heap-short", short=_kilograms(pile.shortfall))] if pile.shortfall else []
+    return [heap, say("heap-needed", needed=_kilograms(pile.needed.value)), *short]
+
+
+def _kilograms(mass: float) -> Amount:
+    return Amount(mass, "kg", decimals=0)
 
 
 def _remedies(work: Work, purchases: Sequence[Answer], short: float, still: float, days: int | None) -> list[Answer]:
@@ -68,33 +83,36 @@ def _remedies(work: Work, purchases: Sequence[Answer], short: float, still: floa
     share = (values["slurry_volume"] - short / per_volume) / values["total_volume"]
     bought = short - still
     keeps = days is not None and days <= work.keeps_for
-    purchase = [_remedy("purchase", still <= 0, f"Take {bought:,.0f} kg from others.", in_kilograms(bought))] if purchases else []
+    purchase = (
+        [_remedy("purchase", still <= 0, say("remedy-purchase", bought=_kilograms(bought)), in_kilograms(bought))] if purchases else []
+    )
     return [
         *purchase,
         _remedy(
             "wait",
             keeps,
-            "Own collection never suffices."
-            if days is None
-            else f"Wait until {days} days of own dung lie there; dung keeps {work.keeps_for:.0f} days under this cover.",
+            say("remedy-never") if days is None else say("remedy-wait", days=days, keeps=Amount(work.keeps_for, "d", decimals=0)),
             None if days is None else in_days(days),
             plus_days(work.asked.stockpile.starts_on, days),
         ),
         _remedy(
             "starter_slurry",
             starter <= most_starter,
-            "Replace the missing part by digested slurry from a working digester whose animals are healthy.",
+            say("remedy-starter"),
             in_cubic_metres(starter),
         ),
         _remedy(
             "smaller_first_fill",
             share >= structure.least_fill_share.typical,
-            f"Fill to {share * 100:.0f} % of the total volume and add the rest as dung comes in; inlet and outlet must stay under slurry "
-            f"(usually from {structure.least_fill_share.typical * 100:.0f} %).",
+            say("remedy-smaller-fill", share=_percent(share), least=_percent(structure.least_fill_share.typical)),
             in_percent(share),
         ),
     ]
 
 
-def _remedy(name: str, possible: bool, text: str, size: Answer | None, date: str | None = None) -> Answer:
+def _percent(share: float) -> Amount:
+    return Amount(share * 100, "%", decimals=0)
+
+
+def _remedy(name: str, possible: bool, text: Message, size: Answer | None, date: str | None = None) -> Answer:
     return {"remedy": name, "possible": possible, "text": text, **known(amount=size, date=date)}

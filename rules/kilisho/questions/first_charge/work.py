@@ -9,6 +9,7 @@ from typing import Any
 from kilisho.farm import Ledger
 from kilisho.faults import Fault, RefusedError
 from kilisho.formulas.stockpile import LONGEST_ACCOUNT
+from kilisho.messages import say
 from kilisho.questions import refusals
 from kilisho.questions.carrying import lifted_load
 from kilisho.questions.climate import Warmth, take_temperature, warmth_of
@@ -84,7 +85,7 @@ def _refuse(asked: Any) -> None:
     ]
     start, ready = asked.stockpile.starts_on, asked.digester_ready_on
     if start and ready and not 0 <= (ready - start).days <= LONGEST_ACCOUNT:
-        detail = f"must lie from 0 to {LONGEST_ACCOUNT} days after /stockpile/starts_on"
+        detail = say("fault-ready_too_early_or_late", most=LONGEST_ACCOUNT)
         faults.append(Fault(("digester_ready_on",), "dates_disordered", detail))
     if faults:
         raise RefusedError(faults)
@@ -109,7 +110,7 @@ def _take_amounts(asked: Any, ledger: Ledger, fed: Sequence[Fed]) -> None:
     ledger.sample(**_blend(sampled(fed), values["water_density"]))
     _take_fill(asked, ledger, fed)
     if values["starter_volume"] >= values["first_fill_share"] * values["total_volume"]:
-        raise RefusedError([Fault(("starter_slurry",), "starter_fills_digester", "must leave room for fresh slurry")])
+        raise RefusedError([Fault(("starter_slurry",), "starter_fills_digester", say("fault-starter_fills_digester"))])
     ledger.solve(*WANTED)
     _take_masses(fed, ledger.uncertain("substrate_mass"))
 
@@ -132,7 +133,7 @@ def _take_fill(asked: Any, ledger: Ledger, fed: Sequence[Fed]) -> None:
         ledger.put(first_fill_share=filled / values["total_volume"])
         ledger.sample(first_fill_share=samples / ledger.uncertain("total_volume").samples)
         if filled > values["total_volume"]:
-            raise RefusedError([Fault(("feed",), "volume_impossible", "the stated masses make more slurry than total_volume holds")])
+            raise RefusedError([Fault(("feed",), "volume_impossible", say("fault-masses_too_large"))])
     elif asked.first_fill_share is not None:
         ledger.state("first_fill_share", asked.first_fill_share)
     else:

@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from kilisho.formulas.gas_between_feedings import peak_over_mean, storage_between_feedings, trough_over_mean
+from kilisho.messages import say
 from kilisho.questions.answers import Answer, in_cubic_metres, in_cubic_metres_per_day
 from kilisho.questions.maintenance_feed.work import Work
 from kilisho.ranges import Uncertain
 
-TEXT = "Storage that evens out the gas between two feedings; what the hours of use need comes on top, see the sizing."
+TEXT = say("between-feedings")
 
 
 def between_feedings(work: Work) -> Answer:

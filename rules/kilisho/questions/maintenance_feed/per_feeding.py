@@ -6,6 +6,7 @@ from typing import Any
 
 from kilisho.farm import Ledger
 from kilisho.formulas.labour import whole_containers
+from kilisho.messages import Amount, in_a_row, say
 from kilisho.questions.answers import (
     Answer,
     in_cubic_metres_per_day,
@@ -25,10 +26,7 @@ from kilisho.questions.feeding import Fed, uncertain_mass
 from kilisho.questions.gas_state import gas_state
 from kilisho.questions.maintenance_feed.work import Work
 
-URINE_TEXT = (
-    "The trade finds that urine raises the gas. The model counts no gas from urine itself: it saves water, brings nitrogen and a buffer "
-    "against souring, and helps most where the feed is short of nitrogen; too much of it holds the microbes back."
-)
+URINE_TEXT = say("urine")
 
 
 def per_feeding(work: Work) -> Answer:
@@ -67,7 +65,8 @@ def _urine(ledger: Ledger) -> Answer:
 
 def _part(one: Fed, every: float, ledger: Ledger) -> Answer:
     mass, total = uncertain_mass(one), ledger.uncertain("feed_mass_per_day")
-    return {"substrate": one.id, "mass": in_kilograms(*mass.times(every).told), "share": in_percent(*mass.over(total).told)}
+    told = {"mass": in_kilograms(*mass.times(every).told), "share": in_percent(*mass.over(total).told)}
+    return {"substrate": one.id, "name": one.entry.name, **told}
 
 
 def _container(name: str, size: float, volumes: tuple[float, float, float], values: dict[str, Any]) -> Answer:
@@ -108,9 +107,7 @@ def _rule_of_thumb(work: Work) -> Answer:
     rule, values = work.supply.rule_of_thumb_gas, work.ledger.values
     _, *ends = work.ledger.of("biogas_per_day")
     inside = bool(ends) and ends[0] <= rule <= ends[1]
-    why = (
-        f"The trade's gas per head holds for a warm digester, plentiful dung and a long retention; here the slurry is at "
-        f"{values['digester_temperature']:.0f} Cel and stays {values['hydraulic_retention_time']:.0f} d. "
-        + ("It lies within the model's range." if inside else "It lies outside the model's range: plan with the model's figure.")
-    )
+    temperature, retention = values["digester_temperature"], values["hydraulic_retention_time"]
+    holds = say("trade-gas", temperature=Amount(temperature, "Cel", decimals=0), retention=Amount(retention, "d", decimals=0))
+    why = in_a_row(holds, say("trade-gas-inside") if inside else say("trade-gas-outside"))
     return {"rule_of_thumb": {"biogas_per_day": in_cubic_metres_per_day(rule), "within_range": inside, "why": why}}

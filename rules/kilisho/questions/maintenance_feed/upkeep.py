@@ -6,18 +6,13 @@ import datetime as dt
 import math
 
 from kilisho.farm import Ledger
+from kilisho.messages import Amount, Message, say
 from kilisho.questions.answers import Answer, in_cubic_metres, in_days, in_kilograms, in_litres, in_years, known, plus_days
 from kilisho.questions.maintenance_feed.work import Work
 
 YEAR = 365.25
 CENTURY = 100 * YEAR
-DESLUDGE = "Sludge may fill its share of the digester by now: have a trained team remove it. Nobody enters."
-CLEAN_FEED = (
-    "Feed only clean dung: take out straw, leftovers, stones and plastic, and gather it from a hard floor.",
-    "Mix until there are no lumps, let the mix stand a quarter of an hour so that sand sinks, then let it in and leave the sand behind.",
-    "Clear the sand out of the mixing tank once a week.",
-    "Put the covers back on inlet and outlet after every feeding.",
-)
+CLEAN_FEED = (say("clean-feed"), say("clean-mixing"), say("clean-tank"), say("clean-covers"))
 
 
 def upkeep(work: Work) -> Answer:
@@ -30,15 +25,13 @@ def upkeep(work: Work) -> Answer:
         "operation": _operation(work, every),
         "storing": {
             "oldest": in_days(every if every > 1 else 0.0),
-            "text": "Feed it fresh."
-            if every <= 1
-            else "Keep dung shaded and covered until it is fed, oldest first; feed each time the same amount.",
+            "text": say("storing-fresh") if every <= 1 else say("storing-covered"),
         },
         "catching_up": {
             "missed_feedings": asked.feeding.missed,
             "largest_feeding": in_kilograms(*ledger.uncertain("feed_mass_per_day").times(every * (1 + extra)).told),
             "feedings_to_make_up": to_make_up,
-            "text": f"Never feed at once what was missed: at most {extra * 100:.0f} % more than usual; pause if the gas falls or sours.",
+            "text": say("catching-up", extra=Amount(extra * 100, "%", decimals=0)),
         },
         "grit": {
             "sludge_per_year": in_litres(*ledger.uncertain("sludge_per_day").times(YEAR).told),
@@ -69,16 +62,13 @@ def _sludge_so_far(work: Work) -> Answer:
 def _operation(work: Work, every: float) -> Answer:
     longest, batch = work.ledger.practice("longest_regular_interval"), work.ledger.practice("batch_like_interval")
     if work.structure.operation == "batch":
-        kind, text = "batch_structure", "This kind of digester is charged once and left; it is not made for regular feeding."
+        kind, text = "batch_structure", say("operation-batch-structure")
     elif every >= batch:
-        kind, text = (
-            "batch_like",
-            f"At {every:.0f} days between feedings this is batch feeding: expect gas in waves.",
-        )
+        kind, text = "batch_like", say("operation-batch-like", every=Amount(every, "d", decimals=0))
     elif every > longest:
-        kind, text = "irregular", f"More than {longest:.0f} days between feedings is no longer regular feeding; gas will rise and fall."
+        kind, text = "irregular", say("operation-irregular", longest=Amount(longest, "d", decimals=0))
     else:
-        kind, text = "regular", "Regular feeding: the same amount each time."
+        kind, text = "regular", say("operation-regular")
     return {"kind": kind, "text": text}
 
 
@@ -86,16 +76,16 @@ def schedule(work: Work) -> list[Answer]:
     """What is done and how often, from the first feeding on."""
     start, every = work.asked.feeding.starts_on, work.asked.feeding.every
     interval, age = work.ledger.values.get("desludging_interval"), work.asked.digester.age or 0.0
-    rows: list[tuple[str, int, float | None, str]] = [
-        ("feed", 0, every, "Feed: mix, let the sand settle, let in, cover."),
-        ("clear_sand", 7, 7, "Clear sand out of the mixing tank; drain the condensate."),
-        ("soap_test", 30, 30, "Test joints, valves and appliances with soapy water."),
+    rows: list[tuple[str, int, float | None, Message]] = [
+        ("feed", 0, every, say("upkeep-feed")),
+        ("clear_sand", 7, 7, say("upkeep-sand")),
+        ("soap_test", 30, 30, say("upkeep-soap")),
     ]
     if interval is not None and interval < CENTURY:
-        rows.append(("desludging_due", round(max(0.0, interval - age)), None, DESLUDGE))
+        rows.append(("desludging_due", round(max(0.0, interval - age)), None, say("upkeep-desludge")))
     return [_event(start, *row) for row in rows]
 
 
-def _event(start: dt.date | None, name: str, day: int, every: float | None, text: str) -> Answer:
+def _event(start: dt.date | None, name: str, day: int, every: float | None, text: Message) -> Answer:
     repeats = None if every is None else in_days(every)
     return {"event": name, "day": day, "text": text, **known(date=plus_days(start, day), repeats_every=repeats)}

@@ -7,6 +7,7 @@ from typing import Any
 
 from kilisho.farm import Ledger
 from kilisho.faults import Fault, RefusedError
+from kilisho.messages import say
 from kilisho.questions import refusals
 from kilisho.questions.carrying import lifted_load
 from kilisho.questions.climate import Warmth, warmth_of
@@ -67,7 +68,7 @@ def work_out(asked: Any, ledger: Ledger) -> Work:
     fed = menu.fed
     water_to_feed(fed, asked.dilution, ledger)
     if not menu.known:
-        ledger.choose("feed_mass_per_day", "design_retention", "Nothing says how much is fed: it is what keeps the design retention.")
+        ledger.choose("feed_mass_per_day", "design_retention", say("assumed-feed"))
         _feed_what_retention_asks(fed, ledger, warmth)
     take_totals(fed, ledger)
     ledger.solve(*FLOWS)
@@ -75,7 +76,7 @@ def work_out(asked: Any, ledger: Ledger) -> Work:
     take_gas(fed, ledger)
     balances = ledger.solve(*BALANCES)
     if balances["digestate_mass_per_day"] <= 0:
-        raise RefusedError([Fault(("feed",), "gas_exceeds_feed", "with these properties more would leave as gas than is fed")])
+        raise RefusedError([Fault(("feed",), "gas_exceeds_feed", say("fault-gas_exceeds_feed"))])
     if balances["sludge_per_day"]:
         ledger.solve("desludging_interval")
     return Work(asked, ledger, structure_id, structure, supply, fed, warmth)

@@ -6,13 +6,12 @@ import math
 from collections.abc import Callable
 
 from kilisho.formulas import geometry
+from kilisho.messages import say
 from kilisho.questions.answers import Answer, in_cubic_metres, in_metres
 from kilisho.questions.sizing import dome
 from kilisho.questions.sizing.dome import Plan
 
-STATEMENT = (
-    "Inner planning dimensions. Structural design, excavation and materials belong to a licensed engineer or mason and the local code."
-)
+STATEMENT = say("dimensions-statement")
 Lengths = dict[str, float]
 Shape = Callable[[Plan], tuple[Lengths, Lengths]]
 

@@ -9,14 +9,12 @@ from typing import NamedTuple
 from kilisho.formulas import geometry
 from kilisho.formulas.arrays import clip
 from kilisho.formulas.dome_pressure import STANDARD_GRAVITY, dome_gas_pressure, level_drop
+from kilisho.messages import say
 from kilisho.questions.answers import Answer, in_cubic_metres, in_kilopascals, told_in
 from kilisho.rulebook import Structure
 
 DOME = "hemisphere_with_tank"
-STATEMENT = (
-    "For these planning dimensions. Pressure follows the levels of the real drawing; the design pressure of a dome, its overflow and its "
-    "tests belong to a licensed engineer and the local code."
-)
+STATEMENT = say("dome-statement")
 ROUNDING = 1e-9
 QUARTERS = (0.0, 0.25, 0.5, 0.75, 1.0)
 in_centimetres_of_water = told_in("pressure", "cm[H2O]", 1)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from kilisho.faults import Fault, RefusedError
+from kilisho.messages import Message, say
 from kilisho.questions.feeding import NO_URINE, scale_by, slurry_of, take_totals
 from kilisho.questions.gas import gas_of, take_gas
 from kilisho.questions.sizing.storage import take_storage_needed
@@ -27,7 +28,7 @@ class Sized:
     total: float
     sides: dict[str, float]
     water_sufficiency: float | None
-    storage_method: str
+    storage_method: Message
 
 
 def size(work: Work) -> Sized:
@@ -71,7 +72,7 @@ def _sides(work: Work) -> dict[str, float]:
     if work.demand is not None and unit["biogas"] > LEAST_GAS:
         sides["demand"] = work.demand / unit["biogas"]
     if not sides:
-        raise RefusedError([Fault(("feed",), "feed_gives_no_gas", "cannot meet a gas demand: none of these substrates gives gas")])
+        raise RefusedError([Fault(("feed",), "feed_gives_no_gas", say("fault-no_gas_for_demand"))])
     # Without any water the other sides decide, and the water checks speak.
     if work.asked.water_available is not None and not _dry(work) and unit["water"] > LEAST_WATER:
         sides["water"] = work.asked.water_available / unit["water"]

@@ -5,13 +5,14 @@ from __future__ import annotations
 from typing import Any
 
 from kilisho.formulas.gas_storage import steady, storage_needed
+from kilisho.messages import Message, say
 from kilisho.questions.appliances import burning
 from kilisho.questions.sizing.work import Work
 
-BY_HOURS, BY_SHARE = "hours of use", "share of a day's gas"
+BY_HOURS, BY_SHARE = say("storage-by-hours"), say("storage-by-share")
 
 
-def take_storage_needed(work: Work) -> str:
+def take_storage_needed(work: Work) -> Message:
     """Put the storage that the use asks for into the ledger, with its samples; the method by which it was found."""
     ledger, appliances = work.ledger, work.asked.appliances
     if not appliances or not all(use.use for use in appliances):

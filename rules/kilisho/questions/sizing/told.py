@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from kilisho.messages import Amount, say
 from kilisho.questions.answers import (
     Answer,
     in_cubic_metres,
@@ -87,8 +88,11 @@ def _rule_of_thumb(work: Work) -> Answer:
     low, high = feed / reading.high, feed / reading.low
     return {
         "total_volume": in_cubic_metres(feed / usual, low, high),
-        "why": f"The trade sizes by dung per plant volume whatever the temperature; this size keeps {work.retention[1]:.0f} d of retention "
-        f"in the coldest month at {work.warmth.coldest:.0f} Cel. A smaller plant costs less and gives less gas from the same dung.",
+        "why": say(
+            "trade-size",
+            retention=Amount(work.retention[1], "d", decimals=0),
+            temperature=Amount(work.warmth.coldest, "Cel", decimals=0),
+        ),
     }
 
 

@@ -7,6 +7,7 @@ from typing import Any
 
 from kilisho.farm import Ledger
 from kilisho.faults import Fault, RefusedError
+from kilisho.messages import say
 from kilisho.questions import refusals
 from kilisho.questions.appliances import demand_of, faults_of_appliances
 from kilisho.questions.climate import Warmth, warmth_of
@@ -71,9 +72,9 @@ def _refuse(asked: Any) -> None:
     ]
     ways = sum((asked.gas_demand is not None, bool(asked.appliances), asked.people_cooked_for is not None))
     if ways > 1:
-        faults.append(Fault((), "demand_twice", "state the demand once: gas_demand, appliances or people_cooked_for"))
+        faults.append(Fault((), "demand_twice", say("fault-demand_twice")))
     if not ways and not _anything_fed(asked):
-        faults.append(Fault((), "nothing_to_size_for", "state a herd with animals, a feed with masses, or a gas demand"))
+        faults.append(Fault((), "nothing_to_size_for", say("fault-nothing_to_size_for")))
     if faults:
         raise RefusedError(faults)
 
