@@ -11,7 +11,7 @@ from functools import cache, cached_property
 from importlib.resources import files
 from typing import Any
 
-from babel import Locale
+from babel import Locale, UnknownLocaleError
 from babel.dates import format_date
 from babel.numbers import format_decimal
 from fluent.runtime import FluentBundle
@@ -49,8 +49,11 @@ class Language:
 
     @cached_property
     def locale(self) -> Locale:
-        """What numbers, dates and plurals look like."""
-        return Locale.parse(self.tag)
+        """What numbers, dates and plurals look like; as in English for a language of which Unicode's CLDR knows nothing."""
+        try:
+            return Locale.parse(self.tag)
+        except UnknownLocaleError:
+            return Locale.parse(DEFAULT)
 
     @cached_property
     def entries(self) -> Mapping[str, Entry]:
@@ -59,7 +62,7 @@ class Language:
 
     @cached_property
     def _bundle(self) -> FluentBundle:
-        bundle = FluentBundle([self.tag], use_isolating=False)
+        bundle = FluentBundle([self.tag, DEFAULT], use_isolating=False)
         bundle.add_resource(ast.Resource([entry.message for entry in self.entries.values()]))
         return bundle
 
@@ -73,8 +76,12 @@ class Language:
 
     def tell(self, message: Message) -> tuple[str, Entry | None]:
         """The message in this language, with its entry; the English and None where there is no translation of just that English."""
-        found = self.translation(message.id, stamp_of_english(message.id) or stamp_of(str(message)))
+        found = self.entry_of(message)
         return (str(message), None) if found is None else (self._write(message.id, message.parameters), found)
+
+    def entry_of(self, message: Message) -> Entry | None:
+        """The translation of just the English that the message says."""
+        return self.translation(message.id, stamp_of_english(message.id) or stamp_of(str(message)))
 
     def translation(self, name: str, stamp: str | None) -> Entry | None:
         """The translation of the English whose stamp is given."""
@@ -170,6 +177,8 @@ def _rounded(value: float, decimals: int | None) -> Decimal:
 @cache
 def _own_files(tag: str) -> tuple[File, ...]:
     folder = files("kilisho.messages") / tag
+    if not folder.is_dir():
+        return ()
     return tuple(sorted((one for one in folder.iterdir() if one.name.endswith(".ftl")), key=lambda one: one.name))
 
 

@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from typing import Any
 
+from kilisho.messages.amounts import Listed
+from kilisho.messages.fluent import Entry
 from kilisho.messages.languages import DEFAULT, Language
 from kilisho.messages.message import Message
 
@@ -48,6 +50,20 @@ class _Telling:
 
     def text(self, message: Message) -> str:
         told, found = self.language.tell(message)
-        self.untranslated += found is None
-        self.unreviewed += found is not None and not found.reviewed
+        self._count(message, found)
         return told
+
+    def _count(self, message: Message, found: Entry | None) -> None:
+        """Counts a message, and where it was told in the language those that it holds too; untold it is English as a whole."""
+        if found is None:
+            self.untranslated += 1
+            return
+        self.unreviewed += not found.reviewed
+        for inner in _within(message):
+            self._count(inner, self.language.entry_of(inner))
+
+
+def _within(message: Message) -> Iterator[Message]:
+    """The messages among a message's parameters."""
+    for value in message.parameters.values():
+        yield from (one for one in (value.items if isinstance(value, Listed) else (value,)) if isinstance(one, Message))
