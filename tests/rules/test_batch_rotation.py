@@ -20,6 +20,7 @@ from kilisho.faults import RefusedError
 from kilisho.formulas.gas import normal_factor
 from kilisho.formulas.gas_storage import run_store
 from kilisho.formulas.rotation import YEAR, Timetable, supply_of
+from kilisho.messages import LANGUAGES
 from kilisho.process import Conditions, History, feedstock, simulate
 from kilisho.questions.batch_rotation.limits import LONGEST_RETENTION, MOST_DIGESTERS
 from kilisho.questions.batch_rotation.request import EXAMPLE, BatchRotationRequest
@@ -479,7 +480,7 @@ def test_every_digester_is_charged_in_turn(changes: Json) -> None:
 
 def test_the_curve_as_a_table() -> None:
     answer = asked()
-    text = questions()[NAME].representations["text/csv"](answer)
+    text = questions()[NAME].representations["text/csv"](answer, LANGUAGES["en"])
     lines = text.splitlines()
     assert lines[0].startswith("day,date,gas [m3/d],gas low [m3/d],gas high [m3/d],usable_gas [m3/d]")
     assert len(lines) == 1 + len(answer["gas_curve"])

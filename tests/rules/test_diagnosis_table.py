@@ -58,9 +58,9 @@ def test_every_symptom_is_explained_by_a_cause_that_names_it_so(name: str) -> No
     answer = ask("diagnosis", {"symptoms": [name]})
     assert explaining
     assert {one["cause"] for one in answer["causes"]} == explaining
-    assert all(
-        {"kind": "symptom", "of": name, "strength": CAUSES[one["cause"]].explains[name]} in one["speaks_for"] for one in answer["causes"]
-    )
+    for one in answer["causes"]:
+        clue = {"kind": "symptom", "of": name, "name": SYMPTOMS[name].name, "strength": CAUSES[one["cause"]].explains[name]}
+        assert clue in one["speaks_for"]
 
 
 @EVERY_CAUSE
@@ -135,9 +135,24 @@ def test_each_alarm_shows_with_what_to_do_at_once(name: str) -> None:
     [alarm] = [one for one in answer["alarms"] if one["alarm"] == name]
     assert alarm["signal"] == "danger"
     assert alarm["do"] == [DATA.cautions[one].text for one in SYMPTOMS[name].cautions]
-    assert answer["in_words"].startswith("Act at once: ")
+    alarmed, likeliest = "; ".join(one["name"] for one in answer["alarms"]), answer["causes"][0]["name"]
+    assert answer["in_words"].startswith(f"Act at once: {alarmed}. What was stated speaks most for: {likeliest} (")
     assert list(answer)[:2] == ["alarms", "in_words"]
     assert set(SYMPTOMS[name].cautions) <= {one["id"] for one in answer["cautions"]}
+
+
+def test_alarms_and_causes_keep_their_names_in_the_sentence() -> None:
+    answer = ask("diagnosis", {"symptoms": ["person_collapsed", "gas_smell_indoors"]})
+    alarm, likeliest = answer["in_words"].parameters["first"], answer["in_words"].parameters["second"]
+    assert list(alarm.parameters["names"].items) == [one["name"] for one in answer["alarms"]]
+    assert likeliest.parameters["name"].id == f"causes-{answer['causes'][0]['cause']}-name"
+
+
+def test_a_reading_is_told_by_the_names_of_its_facts() -> None:
+    answer = ask("diagnosis", {"symptoms": ["gas_fell_slowly"], "readings": {"ph": 6.2}})
+    clues = [clue for one in answer["causes"] for clue in (*one["speaks_for"], *one["speaks_against"]) if clue["kind"] == "reading"]
+    assert clues
+    assert all(clue["name"] == "; ".join(DATA.facts[fact].name for fact in clue["when"]) for clue in clues)
 
 
 @given(st.lists(st.sampled_from(sorted(SYMPTOMS)), min_size=1, max_size=8, unique=True))
@@ -182,8 +197,8 @@ def test_what_was_looked_for_and_not_seen_never_lifts_a_cause_that_explains_it(s
 def test_the_same_symptom_not_seen_counts_one_word_less() -> None:
     answer = ask("diagnosis", {"symptoms": ["gas_fell_slowly"], "not_seen": ["scum_seen", "sour_smell"]})
     told = {one["cause"]: one["speaks_against"] for one in answer["causes"]}
-    assert {"kind": "not_seen", "of": "scum_seen", "strength": "some"} in told["scum_crust"]
-    assert {"kind": "not_seen", "of": "sour_smell", "strength": "some"} in told["overfed"]
+    for name, cause in (("scum_seen", "scum_crust"), ("sour_smell", "overfed")):
+        assert {"kind": "not_seen", "of": name, "name": SYMPTOMS[name].name, "strength": "some"} in told[cause]
     assert not [clue for clue in told["sand_and_sludge"] if clue["kind"] == "not_seen"]
 
 

@@ -12,7 +12,7 @@ from kilisho.faults import RefusedError
 
 FARM: Json = questions()["farm-plan"].example
 QUICK: Json = {**FARM, "with_forecast": False}
-SHARED = ("assumptions", "findings", "cautions", "measure_first", "rulebook", "name")
+SHARED = ("assumptions", "findings", "cautions", "measure_first", "rulebook", "language", "name")
 
 
 def plan(**changes: Any) -> Json:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 from dataclasses import replace
+from types import SimpleNamespace
 from typing import Any
 
 import numpy as np
@@ -21,10 +22,11 @@ from kilisho.formulas.feed_mix_program import EXACT, GAS_DEMAND, MARGIN, WIDEST_
 from kilisho.formulas.feed_mix_relaxing import ROOM, Need, alone, together
 from kilisho.formulas.feed_mix_search import CONTENT, Search, best, gap, near
 from kilisho.formulas.kinetics import mixed_share
+from kilisho.messages import LANGUAGES, Amount
 from kilisho.questions.feed_mix.limits import PRACTICE
 from kilisho.questions.feed_mix.request import MixLimits, OnHand
 from kilisho.questions.feed_mix.supply import stores_of
-from kilisho.questions.feed_mix.words import PHRASES, in_words, phrase_of, place_of
+from kilisho.questions.feed_mix.words import PHRASES, amount, place_of, said
 from kilisho.questions.requests import HerdItem
 
 FARM = mix_of(DUNG, DROPPINGS, STRAW, available=(84.0, 20.0, 30.0), shares={2: 0.15})
@@ -331,20 +333,40 @@ def test_every_limit_has_its_words_and_can_be_stated() -> None:
     assert {"available", "largest_share"} <= set(OnHand.model_fields)
 
 
+def dung_and_straw() -> list[Any]:
+    names = {"cattle_dung": "Dung", "wheat_straw": "Straw"}
+    return [SimpleNamespace(id=id_, entry=SimpleNamespace(name=name)) for id_, name in names.items()]
+
+
 @pytest.mark.parametrize("name", sorted(PHRASES))
 def test_words_name_the_substrate_where_it_matters(name: str) -> None:
-    place = 1 if name in ("available", "largest_share") else WHOLE
-    phrase, text, easing = phrase_of((name, place), ["Dung", "Straw"])
-    assert ("Straw" in text) is ("Straw" in easing) is (place == 1)
-    assert "{" not in text + easing
-    assert text[0].isupper()
+    key, phrase, told = (name, 1 if name in ("available", "largest_share") else WHOLE), PHRASES[name], Amount(2.0, "%")
+    holds = said(phrase.holds, key, dung_and_straw(), bound=told, step=told)
+    allow = said(phrase.allow, key, dung_and_straw(), before=told, after=told)
+    assert ("Straw" in holds) is ("Straw" in allow) is (key[1] == 1)
+    assert holds.count("2 %") == allow.count("2 %") == 2
+    assert (holds.id, allow.id) == (phrase.holds, phrase.allow)
     assert phrase.step > 0
-    assert place_of((name, place), ["dung", "straw"]) == ({"limit": name, "of": "straw"} if place == 1 else {"limit": name})
 
 
-def test_amounts_in_words() -> None:
-    assert in_words({"value": 0.110427, "unit": "m3/d"}) == "0.1104 m3/d"
-    assert in_words({"value": 20.0, "unit": "1"}) == "20"
+@pytest.mark.parametrize("name", sorted(PHRASES))
+def test_a_limit_is_told_by_id_and_by_name(name: str) -> None:
+    key = (name, 1 if name in ("available", "largest_share") else WHOLE)
+    told = place_of(key, dung_and_straw())
+    assert told["limit"] == name
+    assert told["name"].id == PHRASES[name].name
+    assert ("Straw" in told["name"]) is (told.get("of") == "wheat_straw") is (key[1] == 1)
+
+
+def test_limits_keep_four_digits_in_words() -> None:
+    def shown(value: float, unit: str) -> str:
+        return LANGUAGES["en"].amount(amount({"value": value, "unit": unit}))
+
+    assert shown(0.110427, "m3/d") == "0.1104 m³ a day"
+    assert shown(20.0, "1") == "20"
+    assert shown(123456.0, "kg/d") == "123,456 kg a day"
+    assert shown(1.0, "d") == "1 day"
+    assert shown(1e-6, "m3/d") == "0.000001 m³ a day"
 
 
 def test_the_margin_is_less_than_any_answer_shows() -> None:

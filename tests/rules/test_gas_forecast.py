@@ -14,6 +14,7 @@ from hypothesis import strategies as st
 from tests.rules.conftest import Json, ask, like, questions, value
 
 from kilisho.faults import RefusedError
+from kilisho.messages import LANGUAGES
 from kilisho.packs import load
 from kilisho.questions import Limits, open_questions
 from kilisho.questions.gas_forecast.calendar import Span, gaps_in
@@ -111,7 +112,7 @@ def test_a_digester_that_never_starts_promises_no_flame() -> None:
 def test_the_series_is_a_table_too() -> None:
     question = questions()["gas-forecast"]
     answer = forecast(interval="month")
-    rows = list(csv.DictReader(io.StringIO(question.representations["text/csv"](answer))))
+    rows = list(csv.DictReader(io.StringIO(question.representations["text/csv"](answer, LANGUAGES["en"]))))
     assert len(rows) == len(answer["series"])
     assert float(rows[3]["gas [m3/d]"]) == answer["series"][3]["gas"]["value"]
     assert rows[0]["acid_risk"] == answer["series"][0]["acid_risk"]

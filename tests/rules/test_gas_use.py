@@ -15,6 +15,7 @@ from hypothesis import strategies as st
 from tests.rules.conftest import Json, ask, assumed, base, clock, findings, gas_uses, like, questions, value
 
 from kilisho.faults import RefusedError
+from kilisho.messages import LANGUAGES
 from kilisho.packs import load
 from kilisho.questions import open_questions
 
@@ -177,10 +178,10 @@ def test_gas_that_never_suffices_is_one_spell_of_a_whole_day() -> None:
 
 def test_the_table_has_a_row_for_each_hour() -> None:
     question = questions()["gas-use"]
-    rows = list(csv.DictReader(io.StringIO(question.representations["text/csv"](use()))))
+    rows = list(csv.DictReader(io.StringIO(question.representations["text/csv"](use(), LANGUAGES["en"]))))
     assert [row["from"] for row in rows] == [clock(60 * hour) for hour in range(24)]
     assert [float(row["stored [m3]"]) for row in rows] == hours(use(), "stored")
-    assert question.representations["text/csv"](use(appliances=None, gas_demand=2)) == ""
+    assert question.representations["text/csv"](use(appliances=None, gas_demand=2), LANGUAGES["en"]) == ""
 
 
 # The store

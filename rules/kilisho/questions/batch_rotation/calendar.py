@@ -5,14 +5,14 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from kilisho.formulas.rotation import YEAR, Timetable
+from kilisho.messages import say
 from kilisho.questions.answers import Answer, known, plus_days
 from kilisho.questions.batch_rotation.work import Work
 
 FIRST_CHARGE, RECHARGE = "first_charge", "recharge"
 TEXTS = {
-    FIRST_CHARGE: "Fill and close it. Let the first gas out in the open, unburnt, and keep every flame away.",
-    RECHARGE: "Refill and close it; it was emptied in the days since emptying_from. Open it only without pressure and with all flames out, "
-    "air it, empty it from outside and never enter. Let the first gas out in the open, unburnt.",
+    FIRST_CHARGE: say("rotation-first-charge"),
+    RECHARGE: say("rotation-recharge"),
 }
 
 

@@ -8,6 +8,7 @@ from typing import Any
 from kilisho.farm import Ledger
 from kilisho.faults import Fault, RefusedError
 from kilisho.formulas.arrays import most
+from kilisho.messages import say
 from kilisho.questions.feeding import Fed, mix_starts_unaided, resolve, sampled, scale_to, shares_of, slurry_of, water_to_feed
 from kilisho.ranges import Uncertain, certain
 
@@ -88,8 +89,8 @@ def _refuse_too_much(asked: Any, ledger: Ledger, fresh: Uncertain, starter: Unce
     total = ledger.values["total_volume"] * (1 + 1e-9)
     faults = []
     if asked.starter_slurry is not None and first.value >= ledger.values["working_volume"]:
-        faults.append(Fault(("starter_slurry",), "starter_fills_digester", "must leave room for fresh slurry"))
+        faults.append(Fault(("starter_slurry",), "starter_fills_digester", say("fault-starter_fills_digester")))
     elif asked.feed[0].mass is not None and fresh.value + max(starter.value, first.value) > total:
-        faults.append(Fault(("feed",), "volume_impossible", "the charge and its starter make more slurry than total_volume holds"))
+        faults.append(Fault(("feed",), "volume_impossible", say("fault-charge_and_starter_too_large")))
     if faults:
         raise RefusedError(faults)

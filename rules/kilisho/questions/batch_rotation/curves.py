@@ -18,6 +18,7 @@ from kilisho.farm import Ledger
 from kilisho.formulas.digester import REFERENCE_TEMPERATURE
 from kilisho.formulas.gas import normal_factor
 from kilisho.formulas.rotation import YEAR
+from kilisho.messages import say
 from kilisho.process import Conditions, Feedstock, History, Parameters, simulate, working_slurry
 from kilisho.process.headspace import RELIABLE, first_burnable_day
 from kilisho.process.parameters import METHANE_PER_COD
@@ -106,7 +107,7 @@ def _first_day_of_year(warmth: Warmth, first_day: dt.date | None, ledger: Ledger
     if first_day is not None:
         return min(first_day.timetuple().tm_yday - 1.0, YEAR - 1.0)
     if warmth.ground is not None and warmth.ground.coldest_day is not None:
-        ledger.choose("first_charge_on", "new_year", "Nobody said when the first charge is; seasons are counted from New Year.")
+        ledger.choose("first_charge_on", "new_year", say("rotation-first-day-unknown"))
     return 0.0
 
 

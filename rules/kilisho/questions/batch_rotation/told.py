@@ -77,7 +77,7 @@ def _charge(work: Work) -> Answer:
 def _substrate(one: Any, total: Uncertain) -> Answer:
     mass = uncertain_mass(one)
     share = Uncertain(mass.value / total.value, mass.samples / total.samples)
-    return {"substrate": one.id, "mass": in_kilograms(*mass.told), "share": in_percent(*share.told)}
+    return {"substrate": one.id, "name": one.entry.name, "mass": in_kilograms(*mass.told), "share": in_percent(*share.told)}
 
 
 def _burnable(work: Work) -> Answer:

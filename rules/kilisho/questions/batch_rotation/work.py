@@ -8,6 +8,7 @@ from typing import Any
 
 from kilisho.farm import Ledger
 from kilisho.faults import RefusedError
+from kilisho.messages import say
 from kilisho.questions import refusals
 from kilisho.questions.batch_rotation.charge import Charge, charge_of
 from kilisho.questions.batch_rotation.curves import Curves, curves_of
@@ -76,7 +77,7 @@ def _digester_of(asked: Any, ledger: Ledger) -> Any:
         return asked.digester
     structures = ledger.shelf.data.structures
     name = next((name for name, entry in structures.items() if entry.operation == BATCH), ledger.shelf.first_structure)
-    ledger.choose("structure", name, "The kind of digester was not stated.")
+    ledger.choose("structure", name, say("assumed-structure"))
     return asked.digester.model_copy(update={"structure": name})
 
 

@@ -7,6 +7,7 @@ from typing import Any
 
 from kilisho.farm import Ledger
 from kilisho.faults import Fault, RefusedError
+from kilisho.messages import say
 from kilisho.questions.climate import Warmth, warmth_of
 from kilisho.questions.digester import take_digester
 from kilisho.questions.feeding import NO_URINE, Fed, Menu, feed_facts, menu_of, take_totals, water_to_feed
@@ -112,7 +113,7 @@ def compare(measured: float | None, expectation: Expectation | None, ledger: Led
         return None
     expected = ledger.uncertain("biogas_per_day")
     if expected.value <= 0:
-        raise RefusedError([Fault(("feed",), "feed_gives_no_gas", "with these properties the feed gives no gas, yet gas was measured")])
+        raise RefusedError([Fault(("feed",), "feed_gives_no_gas", say("fault-gas_from_nothing"))])
     value, *ends = expected.told
     low, high = ends if len(ends) == 2 else (value, value)
     verdict = "below" if measured < low else "above" if measured > high else "inside"

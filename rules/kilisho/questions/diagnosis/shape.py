@@ -38,6 +38,7 @@ class ClueTold(Told):
 
     kind: Literal["symptom", "not_seen", "reading"]
     of: str = Field(description="Id of the symptom, or of the facts.")
+    name: str = Field(description="What people call the symptom, or the facts.")
     strength: str = Field(description="strong, some or weak; the figures evidence_... of practice say what each multiplies.")
     when: dict[str, Any] | None = Field(None, description="For a reading: the conditions that the facts meet.")
     values: dict[str, Any] | None = Field(None, description="For a reading: the facts as stated, measured or worked out.")
@@ -92,6 +93,7 @@ class OtherCause(Told):
     """A cause that nothing stated speaks for."""
 
     cause: str
+    name: str
     speaks_against: list[ClueTold]
 
 

@@ -6,6 +6,7 @@ from collections.abc import Iterable, Sequence
 from typing import Any
 
 from kilisho.checks import Finding, Verdict
+from kilisho.messages import Amount, Listed, Message, in_a_row, say
 from kilisho.questions.answers import Answer, in_cubic_metres_per_day, in_number, in_whole_percent
 from kilisho.questions.diagnosis.evidence import Clue
 from kilisho.questions.diagnosis.ranking import Ranked
@@ -17,21 +18,14 @@ from kilisho.rulebook import RulebookData, Severity
 from kilisho.units import KINDS, from_canonical
 
 SIGNALS = tuple(str(signal) for signal in Severity)
-VERDICTS = {
-    "below": "Less gas than this feed gives even in the poorest of such digesters: look for a leak first, then for souring, cold, crust "
-    "and sludge, and weigh whether the feed is really what was stated.",
-    "inside": "The gas lies inside what this feed gives in this digester, so it needs no fault to explain it. More gas needs more or "
-    "better feed or a warmer digester; a fall within this range may still be the beginning of a trouble.",
-    "above": "More gas than this feed gives: check the record of feed and gas, and the unit of the meter.",
-    "not_measured": "No measured gas was stated, so it cannot be said whether less comes than should: read a meter or count burner hours.",
-    "unknown": "What gas should come is not known without digester and feed, so it cannot be said whether less comes than should.",
+GAS = {
+    "below": say("diagnosis-gas-below"),
+    "inside": say("diagnosis-gas-inside"),
+    "above": say("diagnosis-gas-above"),
+    "not_measured": say("diagnosis-gas-not-measured"),
+    "unknown": say("diagnosis-gas-unknown"),
 }
-STATEMENT = (
-    "The order of the causes is a judgement from what was stated, not a finding: test before anything is opened or rebuilt, and mind that "
-    "two troubles may come together. What nobody stated is unknown and speaks neither for nor against. Shares are parts of the weight of "
-    "the causes that something stated speaks for, and of something else. Nobody enters a digester or pit, and nobody looks for gas with "
-    "a flame."
-)
+STATEMENT = say("diagnosis-statement")
 
 
 def alarms(work: Work, findings: Iterable[Finding]) -> list[Answer]:
@@ -52,7 +46,7 @@ def _alarm_of_symptom(name: str, data: RulebookData) -> Answer:
 
 def _alarm_of_check(finding: Finding) -> Answer:
     check = finding.compiled.check
-    told = {"name": f"Not met: {check.title}", "signal": str(check.severity), "do": [check.do], "cautions": []}
+    told = {"name": say("diagnosis-not-met", title=check.title), "signal": str(check.severity), "do": [check.do], "cautions": []}
     return {"alarm": finding.compiled.id, "kind": "check", **told}
 
 
@@ -62,7 +56,7 @@ def gas(work: Work) -> Answer:
     verdict = "unknown" if work.expectation is None else work.compared.verdict if work.compared is not None else "not_measured"
     return {
         "verdict": verdict,
-        "text": VERDICTS[verdict],
+        "text": GAS[verdict],
         **({"measured": in_cubic_metres_per_day(measured)} if measured is not None else {}),
         **({"expected": in_cubic_metres_per_day(*ledger.of("biogas_per_day"))} if work.expectation is not None else {}),
         **({"gas_ratio": in_number(*work.compared.ratio.told)} if work.compared is not None else {}),
@@ -78,7 +72,7 @@ def causes(work: Work) -> list[Answer]:
 
 def others(work: Work) -> list[Answer]:
     """The causes that nothing stated speaks for, with what speaks against them."""
-    return [{"cause": one.id, "speaks_against": [_clue(clue, work) for clue in one.speaks_against]} for one in work.others]
+    return [{"cause": one.id, "name": one.cause.name, "speaks_against": _clues(one.speaks_against, work)} for one in work.others]
 
 
 def _cause(place: int, one: Ranked, work: Work) -> Answer:
@@ -91,8 +85,8 @@ def _cause(place: int, one: Ranked, work: Work) -> Answer:
         "share": in_whole_percent(*one.share.told),
         "leading": one.leading,
         "how_common": entry.how_common,
-        "speaks_for": [_clue(clue, work) for clue in one.judged.speaks_for],
-        "speaks_against": [_clue(clue, work) for clue in one.judged.speaks_against],
+        "speaks_for": _clues(one.judged.speaks_for, work),
+        "speaks_against": _clues(one.judged.speaks_against, work),
         "test": _test_told(entry.test, work.ledger.shelf.data),
         "remedy": entry.remedy,
         "urgency": entry.urgency,
@@ -102,11 +96,22 @@ def _cause(place: int, one: Ranked, work: Work) -> Answer:
     }
 
 
+def _clues(clues: Iterable[Clue], work: Work) -> list[Answer]:
+    return [_clue(clue, work) for clue in clues]
+
+
 def _clue(clue: Clue, work: Work) -> Answer:
-    told: Answer = {"kind": clue.kind, "of": clue.of, "strength": clue.strength}
+    told: Answer = {"kind": clue.kind, "of": clue.of, "name": _name_of(clue, work.ledger.shelf.data), "strength": clue.strength}
     if clue.when is None:
         return told
     return {**told, "when": clue.when, "values": {name: _value(name, must.get("unit"), work) for name, must in clue.when.items()}}
+
+
+def _name_of(clue: Clue, data: RulebookData) -> str:
+    """The symptom's name, or the names of the facts of a reading."""
+    if clue.when is None:
+        return data.symptoms[clue.of].name
+    return say("diagnosis-facts", names=Listed([data.facts[one].name for one in clue.when]))
 
 
 def _value(name: str, code: str | None, work: Work) -> Any:
@@ -138,12 +143,14 @@ def _outcomes(one: Chosen, leading: Sequence[str]) -> list[Answer]:
     return [{"seen": out.seen, "points_to": among(out.points_to), "rules_out": among(out.rules_out)} for out in one.test.outcomes]
 
 
-def in_words(alarmed: Sequence[Answer], named: Sequence[Answer]) -> str:
+def in_words(alarmed: Sequence[Answer], named: Sequence[Answer]) -> Message:
     """One or two sentences: the alarm if there is one, and the likeliest cause."""
-    first = f"Act at once: {'; '.join(one['name'].lower() for one in alarmed)}. " if alarmed else ""
-    if not named:
-        return first + "Nothing stated speaks for any cause of the rulebook; the tests below are those that common causes ask for."
-    return first + f"What was stated speaks most for: {named[0]['name'].lower()} ({named[0]['share']['value']:.0f} % of the weight)."
+    alarm = [say("diagnosis-act-at-once", names=Listed([one["name"] for one in alarmed]))] if alarmed else []
+    return in_a_row(*alarm, _likeliest(named[0]) if named else say("diagnosis-nothing-speaks"))
+
+
+def _likeliest(cause: Answer) -> Message:
+    return say("diagnosis-likeliest", name=cause["name"], share=Amount(cause["share"]["value"], "%", decimals=0))
 
 
 def cautions_of(work: Work, named: Sequence[Answer], chosen: Sequence[Answer]) -> list[tuple[str, ...]]:

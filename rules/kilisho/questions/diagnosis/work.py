@@ -7,6 +7,7 @@ from typing import Any
 
 from kilisho.farm import Ledger
 from kilisho.faults import Fault, RefusedError
+from kilisho.messages import say
 from kilisho.questions import refusals
 from kilisho.questions.answers import known
 from kilisho.questions.diagnosis.evidence import Judged, table_of
@@ -97,10 +98,10 @@ def _faults_of_symptoms(asked: Any) -> list[Fault]:
     for place in ("symptoms", "not_seen"):
         for i, name in enumerate(getattr(asked, place)):
             if name in earlier:
-                faults.append(Fault((place, i), "symptom_twice", "name each symptom once, as seen or as not seen"))
+                faults.append(Fault((place, i), "symptom_twice", say("fault-symptom_twice")))
             earlier.add(name)
     if not earlier and not asked.readings.model_fields_set and not values_by_id(asked.facts):
-        faults.append(Fault(("symptoms",), "nothing_to_diagnose", "state a symptom, a reading or a fact"))
+        faults.append(Fault(("symptoms",), "nothing_to_diagnose", say("fault-nothing_to_diagnose")))
     return faults
 
 
@@ -110,7 +111,7 @@ def _faults_of_readings(asked: Any) -> list[Fault]:
     before = climate.digester_temperature if climate is not None else None
     faults = []
     if now is not None and before is not None and abs(now - before) > SAME_TEMPERATURE:
-        faults.append(Fault(("readings", "slurry_temperature"), "stated_twice", "differs from /climate/digester_temperature"))
+        faults.append(Fault(("readings", "slurry_temperature"), "stated_twice", say("fault-temperature_twice")))
     if asked.water is not None and asked.dilution is not None and asked.dilution.model_fields_set:
-        faults.append(Fault(("dilution",), "water_and_dilution", "state water or dilution, not both"))
+        faults.append(Fault(("dilution",), "water_and_dilution", say("fault-water_and_dilution")))
     return faults

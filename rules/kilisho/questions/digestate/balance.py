@@ -8,6 +8,7 @@ from typing import Any
 
 from kilisho.farm import Ledger
 from kilisho.faults import Fault, RefusedError
+from kilisho.messages import say
 from kilisho.questions.climate import Warmth
 from kilisho.questions.feeding import NO_URINE, Fed, menu_of, resolve, sampled, take_totals, uncertain_mass, water_to_feed
 from kilisho.questions.gas import take_gas
@@ -44,7 +45,7 @@ def take_feed(asked: Any, ledger: Ledger) -> list[Fed]:
     """
     menu = menu_of(asked.feed, supply_of(asked.herd, ledger), ledger)
     if not menu.known:
-        raise RefusedError([Fault(("feed",), "amount_unknown", "state the mass of each substrate per day, or a herd that gives it")])
+        raise RefusedError([Fault(("feed",), "amount_unknown", say("fault-daily_mass_unknown"))])
     fed = [_with_ammonium(one, ledger) for one in menu.fed]
     everything = [*fed, *_urine(asked.urine, ledger)]
     ledger.put(**NO_URINE)  # urine is counted as a substrate here, so that its nutrients and their ranges count like any other's
@@ -67,7 +68,7 @@ def _with_ammonium(one: Fed, ledger: Ledger) -> Fed:
 def _urine(volume: float | None, ledger: Ledger) -> list[Fed]:
     if not volume:
         if volume is None:
-            ledger.choose("urine_per_day", "none", "Urine was not stated; what is mixed in brings more nitrogen and potassium.")
+            ledger.choose("urine_per_day", "none", say("digestate-urine-unknown"))
         return []
     density = ledger.figure("substrates", URINE, "bulk_density")
     return [resolve(DailyFeedItem.model_construct(substrate=URINE), density.times(volume), ledger)]
@@ -104,7 +105,7 @@ def take_outflow(fed: Sequence[Fed], ledger: Ledger) -> None:
     ledger.practice("solids_in_gas")
     found = ledger.solve(*GAS, *SOLIDS)
     if found["digestate_mass_per_day"] <= 0:
-        raise RefusedError([Fault(("feed",), "gas_exceeds_feed", "with these properties more would leave as gas than is fed")])
+        raise RefusedError([Fault(("feed",), "gas_exceeds_feed", say("fault-gas_exceeds_feed"))])
 
 
 def take_nutrients(asked: Any, fed: Sequence[Fed], ledger: Ledger) -> dict[str, list[str]]:

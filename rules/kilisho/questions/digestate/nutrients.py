@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import Any
 
+from kilisho.messages import say
 from kilisho.questions.answers import (
     Answer,
     in_grams,
@@ -20,17 +21,6 @@ from kilisho.ranges import Uncertain, certain
 from kilisho.units import to_canonical
 
 YEAR = to_canonical(1.0, "time", "a")
-NITROGEN_TEXT = (
-    "All nitrogen that is fed leaves with the digestate: digestion turns part of it into ammonium, which plants take at once and the air "
-    "takes as easily. What store and field lose is ammonia; what is bound in organic matter comes over the years."
-)
-PHOSPHORUS_TEXT = "All phosphorus that is fed leaves with the digestate, but for what settles with the sludge and comes out at desludging."
-POTASSIUM_TEXT = "All potassium that is fed stays dissolved and leaves with the digestate; an open or leaking store washes it out."
-UNKNOWN_TEXT = "Not told: nobody knows how much of it these substrates hold. State it from a laboratory's figure."
-FERTILISER_TEXT = (
-    "Bought fertiliser that brings the nitrogen which plants find in the first year, and the phosphorus and potassium in full. Digestate "
-    "brings organic matter besides, which no fertiliser does."
-)
 
 
 def containers(work: Work) -> list[tuple[str, float]]:
@@ -52,27 +42,28 @@ def nitrogen(work: Work, vessels: list[tuple[str, float]]) -> Answer:
         "availability": in_percent(*of("nitrogen_availability")),
         "available_per_cubic_metre": in_kilograms_per_cubic_metre(*of("available_nitrogen_concentration")),
         "spreading": work.spreading,
-        "text": NITROGEN_TEXT,
+        "spreading_name": work.ledger.shelf.data.practice.spreadings[work.spreading].name,
+        "text": say("digestate-nitrogen"),
     }
 
 
 def phosphorus(work: Work, vessels: list[tuple[str, float]]) -> Answer:
     """Phosphorus as P and as P2O5; only which substrates leave it unknown, where some do."""
     if work.unknown["phosphorus"]:
-        return {"unknown_for": work.unknown["phosphorus"], "text": UNKNOWN_TEXT}
+        return {"unknown_for": work.unknown["phosphorus"], "text": say("digestate-nutrient-unknown")}
     return {
         **_carried(work, "phosphorus", vessels),
         "as_phosphate": _oxide(work, "phosphate_per_day"),
         "settled_per_year": in_kilograms_per_year(*work.ledger.of("settled_phosphorus_per_day")),
-        "text": PHOSPHORUS_TEXT,
+        "text": say("digestate-phosphorus"),
     }
 
 
 def potassium(work: Work, vessels: list[tuple[str, float]]) -> Answer:
     """Potassium as K and as K2O; only which substrates leave it unknown, where some do."""
     if work.unknown["potassium"]:
-        return {"unknown_for": work.unknown["potassium"], "text": UNKNOWN_TEXT}
-    return {**_carried(work, "potassium", vessels), "as_potash": _oxide(work, "potash_per_day"), "text": POTASSIUM_TEXT}
+        return {"unknown_for": work.unknown["potassium"], "text": say("digestate-nutrient-unknown")}
+    return {**_carried(work, "potassium", vessels), "as_potash": _oxide(work, "potash_per_day"), "text": say("digestate-potassium")}
 
 
 def _carried(work: Work, nutrient: str, vessels: list[tuple[str, float]]) -> Answer:
@@ -107,7 +98,7 @@ def fertiliser(work: Work) -> Answer:
     if not work.unknown["potassium"]:
         told["potassium_chloride"] = in_kilograms_per_year(*of("potassium_chloride_equivalent"))
     worth = _worth(work)
-    return {**told, **({"worth_per_year": in_number(*worth.told)} if worth is not None else {}), "text": FERTILISER_TEXT}
+    return {**told, **({"worth_per_year": in_number(*worth.told)} if worth is not None else {}), "text": say("digestate-fertiliser")}
 
 
 def _worth(work: Work) -> Uncertain | None:

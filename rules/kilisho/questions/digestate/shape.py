@@ -62,6 +62,7 @@ class NitrogenTold(Carried):
     availability: Amount = Field(description="Part of the digestate's nitrogen that plants find in the first year.")
     available_per_cubic_metre: Amount
     spreading: str
+    spreading_name: str
 
 
 class AsOxide(Told):
@@ -151,6 +152,7 @@ class StorageTold(Told):
     """The store until the next spreading."""
 
     store: str | None = None
+    name: str | None = Field(None, description="Of the store.")
     time: Amount
     digestate_to_store: Amount
     depth: Amount

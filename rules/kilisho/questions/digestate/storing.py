@@ -5,15 +5,11 @@ from __future__ import annotations
 from typing import Any
 
 from kilisho.farm import Ledger
+from kilisho.messages import Message, in_a_row, say
 from kilisho.questions.answers import Answer, in_cubic_metres, in_days, in_metres, in_months, in_percent, in_square_metres, known
 
 CHOSEN = {"time": "slurry_storage_time", "depth": "slurry_store_depth", "freeboard": "slurry_store_freeboard"}
 WANTED = ("digestate_to_store", "slurry_store_area", "slurry_store_needed")
-TEXT = (
-    "Upright walls; a pit with slopes needs more room at the rim. Rain into an open store comes on top and what dries up comes off: "
-    "neither is counted. The store must be tight, lie downhill of wells, and be covered or fenced so that no child and no animal falls in. "
-)
-OVERFLOWS = "The store there is overflows before the next spreading: spread earlier on what grows, or build a larger one."
 
 
 def take_store(asked: Any, ledger: Ledger) -> str | None:
@@ -28,7 +24,7 @@ def take_store(asked: Any, ledger: Ledger) -> str | None:
         return None
     store = storage.store if storage is not None else None
     first = next(iter(ledger.shelf.data.practice.slurry_stores))
-    store = store or ledger.choose("slurry_store", first, "Nobody said how the digestate is kept until it is spread.")
+    store = store or ledger.choose("slurry_store", first, say("digestate-store-unknown"))
     ledger.assume("ammonia_loss_in_storage", "slurry_stores", store, "ammonia_loss")
     return str(store)
 
@@ -53,7 +49,7 @@ def storage(store: str | None, ledger: Ledger) -> Answer:
     there = "slurry_store_volume" in values
     overflows = values["slurry_store_lasts"] < values["slurry_storage_time"] if there else None
     return {
-        **known(store=store),
+        **_named(store, ledger),
         "time": in_months(values["slurry_storage_time"]),
         "digestate_to_store": in_cubic_metres(*of("digestate_to_store")),
         "depth": in_metres(values["slurry_store_depth"]),
@@ -63,5 +59,13 @@ def storage(store: str | None, ledger: Ledger) -> Answer:
         "ammonia_loss": in_percent(*of("ammonia_loss_in_storage")),
         **({"lasts": in_days(*of("slurry_store_lasts"))} if there else {}),
         **known(overflows=overflows),
-        "text": TEXT + (OVERFLOWS if overflows else ""),
+        "text": _text(bool(overflows)),
     }
+
+
+def _text(overflows: bool) -> Message:
+    return in_a_row(say("digestate-store"), *([say("digestate-store-overflows")] if overflows else []))
+
+
+def _named(store: str | None, ledger: Ledger) -> Answer:
+    return {} if store is None else {"store": store, "name": ledger.shelf.data.practice.slurry_stores[store].name}

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import Any
 
+from kilisho.messages import Message, in_a_row, say
 from kilisho.questions.answers import (
     Answer,
     in_cubic_metres,
@@ -27,18 +28,6 @@ from kilisho.questions.digestate.work import Work
 from kilisho.ranges import certain
 
 HUNDRED_SQUARE_METRES = 100.0
-BALANCE_TEXT = (
-    "Mass of slurry in is mass of digestate out and of gas; what became gas is gone from the organic matter. Grit that settles is "
-    "counted with the digestate: it comes out when the digester is emptied."
-)
-LIMIT_ELSEWHERE = "Nobody stated a local limit. This is a common rule elsewhere, shown as a yardstick and not applied: local rules first."
-LIMIT_STATED = "The stated limit is kept: no field gets more."
-NOT_SAFE = (
-    "A household digester does not sanitise, whatever its temperature and retention: part of the germs and worm eggs live on. "
-    "The waits make the risk smaller and do not take it away; wash, peel and cook what grows on fed soil."
-)
-EXCRETA_FIRST = " With human excreta in the feed, store it first as long as is told here, and keep it off everything that is eaten raw."
-WAIT_TEXT = "From the last digestate to harvest, cutting or grazing; the longest that any check of the rulebook asks. Local rules first."
 
 
 def flows(work: Work) -> Answer:
@@ -64,7 +53,7 @@ def flows(work: Work) -> Answer:
             "total_solids_left_per_year": in_kilograms_per_year(*of("total_solids_left_per_day")),
             "digestate_total_solids": in_percent(*of("digestate_total_solids")),
             "grit_per_year": in_kilograms_per_year(*ledger.of("grit_per_day")),
-            "text": BALANCE_TEXT,
+            "text": say("digestate-balance"),
         },
     }
 
@@ -127,7 +116,7 @@ def _nitrogen_rule(work: Work) -> Answer:
         "limit": in_kilograms_per_hectare(limit),
         "applied": stated is not None,
         "area_to_keep_it": in_hectares(*area.told),
-        "text": LIMIT_ELSEWHERE if stated is None else LIMIT_STATED,
+        "text": say("digestate-limit-elsewhere") if stated is None else say("digestate-limit-stated"),
     }
 
 
@@ -139,11 +128,15 @@ def hygiene(work: Work) -> Answer:
     never = list(dict.fromkeys(field.id for field in work.land.fields if field.waiting.never))
     excreta = work.facts["human_excreta_fed"]
     return {
-        "waiting_time": {**time, "never_on": never, "text": WAIT_TEXT},
+        "waiting_time": {**time, "never_on": never, "text": say("digestate-waiting")},
         "hygiene": {
             "sanitised": False,
             "human_excreta_fed": excreta,
             **known(storing_before_use=None if stored is None else in_days(stored)),
-            "text": NOT_SAFE + (EXCRETA_FIRST if excreta else ""),
+            "text": _germs(excreta),
         },
     }
+
+
+def _germs(excreta: bool) -> Message:
+    return in_a_row(say("digestate-not-safe"), *([say("digestate-excreta-first")] if excreta else []))

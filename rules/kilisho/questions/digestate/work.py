@@ -7,6 +7,7 @@ from typing import Any
 
 from kilisho.farm import Ledger
 from kilisho.faults import Fault, RefusedError
+from kilisho.messages import say
 from kilisho.questions import refusals
 from kilisho.questions.climate import warmth_of
 from kilisho.questions.digestate.balance import URINE, take_feed, take_nutrients, take_outflow, take_retention
@@ -79,7 +80,7 @@ def _take_structure(digester: Any, ledger: Ledger) -> tuple[str, Structure]:
 
 def _take_spreading(asked: Any, ledger: Ledger) -> str:
     first = next(iter(ledger.shelf.data.practice.spreadings))
-    name = asked.spreading or ledger.choose("spreading", first, "Nobody said how the digestate is spread.")
+    name = asked.spreading or ledger.choose("spreading", first, say("digestate-spreading-unknown"))
     ledger.assume("ammonia_loss_in_spreading", "spreadings", name, "ammonia_loss")
     return str(name)
 
@@ -105,11 +106,11 @@ def _refuse(asked: Any) -> None:
         *refusals.faults_of_months(asked.climate),
     ]
     if asked.digester is not None and asked.hydraulic_retention_time is not None:
-        detail = "state hydraulic_retention_time or the digester, not both"
+        detail = say("fault-retention_twice")
         faults.append(Fault(("hydraulic_retention_time",), "stated_twice", detail))
     if asked.water is not None and asked.dilution is not None:
-        faults.append(Fault(("water",), "water_and_dilution", "state water or dilution, not both"))
+        faults.append(Fault(("water",), "water_and_dilution", say("fault-water_and_dilution")))
     if asked.urine and any(item.substrate == URINE for item in asked.feed):
-        faults.append(Fault(("urine",), "substrate_twice", "the feed names cattle urine already"))
+        faults.append(Fault(("urine",), "substrate_twice", say("fault-urine_twice")))
     if faults:
         raise RefusedError(faults)

@@ -10,6 +10,7 @@ from typing import Any, TypeVar
 from kilisho.checks import Finding
 from kilisho.farm import Ledger
 from kilisho.faults import Place, RefusedError
+from kilisho.messages import Listed, Message, say
 from kilisho.questions.answers import Answer
 from kilisho.questions.findings import Inspector
 from kilisho.questions.opening import Form
@@ -43,7 +44,7 @@ class Plan:
             own = [fault for fault in faults if fault.place and hasattr(self.asked, str(fault.place[0]))]
             if own:
                 raise RefusedError(own) from None
-            self.leave_out(form.operation, "; ".join(fault.detail for fault in refused.faults))
+            self.leave_out(form.operation, say("plan-refused", faults=Listed([fault.detail for fault in refused.faults])))
             return None
         self.parts[form.operation], self.assumptions[form.operation] = answer, ledger.assumptions
         return answer
@@ -52,7 +53,7 @@ class Plan:
         """The operation's inspector, which also passes on what the part found out."""
         return _Listener(self.inspector.of(operation), self.facts)
 
-    def leave_out(self, operation: str, because: str) -> None:
+    def leave_out(self, operation: str, because: Message) -> None:
         """Note a part that is not answered."""
         self.left_out.append({"operation": operation, "because": because})
 

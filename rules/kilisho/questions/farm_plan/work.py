@@ -7,6 +7,7 @@ from types import SimpleNamespace
 from typing import Any
 
 from kilisho.farm import Ledger
+from kilisho.messages import say
 from kilisho.questions import digestate, first_charge, gas_forecast, gas_use, maintenance_feed, safety_check, sizing
 from kilisho.questions.answers import Answer
 from kilisho.questions.digestate.request import DigestedFeedItem
@@ -69,11 +70,11 @@ def _item(plan: Plan, substrate: str) -> DailyFeedItem:
 
 def _first_charge(plan: Plan, digester: Digester) -> Answer | None:
     if digester.age:
-        plan.leave_out("first_charge", "the digester is working already")
+        plan.leave_out("first_charge", say("plan-digester-working"))
         return None
     feed = [as_item(ChargeItem, item) for item in _feed_of(plan)]
     if not feed:
-        plan.leave_out("first_charge", "neither herd nor feed is stated")
+        plan.leave_out("first_charge", say("plan-nothing-to-charge"))
         return None
     ready = plan.asked.construction.digester_ready_on
     return plan.ask(first_charge.FORM, digester=digester, feed=feed, digester_ready_on=ready)
@@ -91,7 +92,7 @@ def _forecast(plan: Plan, digester: Digester, charged: Answer | None, fed: Answe
     if not asked.with_forecast:
         return
     if charged is None or ready is None:
-        plan.leave_out("gas_forecast", "needs a first charge with the day on which the digester is ready")
+        plan.leave_out("gas_forecast", say("plan-no-day-of-charge"))
         return
     masses = {one["substrate"]: number(one, "mass") for one in charged["substrates"]}
     charge = SimpleNamespace(
@@ -126,7 +127,7 @@ def _steps(plan: Plan, charged: Answer, fed: Answer) -> list[SimpleNamespace]:
 def _use(plan: Plan, digester: Digester, fed: Answer) -> None:
     asked = plan.asked
     if not asked.appliances and asked.people_cooked_for is None and asked.gas_demand is None:
-        plan.leave_out("gas_use", "nothing says what the gas is used for")
+        plan.leave_out("gas_use", say("plan-no-use-stated"))
         return
     one_way: dict[str, Any] = {"appliances": asked.appliances, "people_cooked_for": None, "gas_demand": None}
     if not asked.appliances:
@@ -138,7 +139,7 @@ def _use(plan: Plan, digester: Digester, fed: Answer) -> None:
 
 def _digestate(plan: Plan, fed: Answer) -> None:
     if not plan.asked.crops:
-        plan.leave_out("digestate", "no crops are stated")
+        plan.leave_out("digestate", say("plan-no-crops"))
         return
     feed = [as_item(DigestedFeedItem, _item(plan, one["substrate"]), mass=number(one, "mass")) for one in fed["per_feeding"]["substrates"]]
     flows = {name: to_canonical(number(fed, f"{name}_per_day"), "volume_flow", "L/d") for name in ("water", "urine")}

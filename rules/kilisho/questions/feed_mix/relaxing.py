@@ -6,16 +6,13 @@ from kilisho.formulas.feed_mix import Array, Key, limits_of, slurry_of
 from kilisho.formulas.feed_mix_program import GAS_DEMAND, Program
 from kilisho.formulas.feed_mix_relaxing import Need, Relaxed, alone, together
 from kilisho.formulas.feed_mix_search import ROUGH, best
+from kilisho.messages import say
 from kilisho.questions.answers import Answer, in_cubic_metres_per_day, in_kilograms_per_day, in_litres_per_day
-from kilisho.questions.feed_mix.words import in_words, phrase_of, place_of
+from kilisho.questions.feed_mix.words import PHRASES, amount, place_of, said
 from kilisho.questions.feed_mix.work import Work
 
 # Where no gas is asked for, a relaxation must let this part of the volatile solids be fed that there are, or that the digester bears.
 SOME = 0.01
-TEXT = (
-    "No mix of what is on hand keeps all limits. A limit that is relaxed costs safety of operation: read the findings of a recipe that you "
-    "ask for with it. No limit of operation is offered more than four times as wide; where that is not enough, other substrates are needed."
-)
 
 
 def relaxation(work: Work) -> Answer:
@@ -25,7 +22,7 @@ def relaxation(work: Work) -> Answer:
     every = together(work.mix, need)
     singles = [found for key in keys if (found := alone(work.mix, need, key)) is not None and found.bounds]
     return {
-        "text": TEXT,
+        "text": say("mix-none"),
         "most_gas_within_limits": in_cubic_metres_per_day(work.most),
         **({"together": _told(work, every)} if every is not None and every.bounds else {}),
         "alone": [_told(work, one) for one in singles],
@@ -41,10 +38,10 @@ def _need(work: Work) -> Need:
 
 def _told(work: Work, relaxed: Relaxed) -> Answer:
     recipe = _recipe_then(work, relaxed)
-    ids = [one.id for one in work.stores.fed]
+    masses = zip(work.stores.fed, recipe[:-1].tolist(), strict=True)
     return {
         "changes": [_change(work, key, bound) for key, bound in relaxed.bounds.items()],
-        "recipe": [{"substrate": ids[i], "mass": in_kilograms_per_day(mass)} for i, mass in enumerate(recipe[:-1].tolist()) if mass],
+        "recipe": [{"substrate": one.id, "name": one.entry.name, "mass": in_kilograms_per_day(mass)} for one, mass in masses if mass],
         "water": in_litres_per_day(float(recipe[-1])),
     }
 
@@ -60,8 +57,8 @@ def _recipe_then(work: Work, relaxed: Relaxed) -> Array:
 
 
 def _change(work: Work, key: Key, bound: float) -> Answer:
-    names, ids = [one.entry.name for one in work.stores.fed], [one.id for one in work.stores.fed]
-    phrase, _, easing = phrase_of(key, names)
+    phrase, fed = PHRASES[key[0]], work.stores.fed
     now = work.demand if key == GAS_DEMAND else work.mix.limits[key]
     before, after = phrase.tell(now), phrase.tell(bound)
-    return {**place_of(key, ids), "from": before, "to": after, "text": f"Allow {easing}: {in_words(after)} instead of {in_words(before)}."}
+    text = said(phrase.allow, key, fed, before=amount(before), after=amount(after))
+    return {**place_of(key, fed), "from": before, "to": after, "text": text}

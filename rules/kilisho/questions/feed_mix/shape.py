@@ -14,6 +14,7 @@ class RecipePart(Told):
     """One substrate of the recipe."""
 
     substrate: str
+    name: str
     mass: Amount = Field(description="Fresh mass per day.")
     share: Amount = Field(description="Of the fresh mass of all substrates.")
     share_of_volatile_solids: Amount
@@ -27,6 +28,7 @@ class LeftOver(Told):
     """What of a substrate stays on hand per day."""
 
     substrate: str
+    name: str
     mass: Amount
 
 
@@ -34,6 +36,7 @@ class LimitTold(Told):
     """One limit."""
 
     limit: str
+    name: str = Field(description="What people call the limit.")
     of: str | None = Field(None, description="Id of the substrate that it belongs to.")
     bound: Amount
     reached: Amount | None = Field(None, description="What the recipe reaches, with typical figures.")
@@ -43,6 +46,7 @@ class BindingLimit(Told):
     """A limit that holds the recipe back."""
 
     limit: str
+    name: str = Field(description="What people call the limit.")
     of: str | None = None
     value: Amount
     one_more: Amount = Field(description="The step for which the gain is told.")
@@ -56,6 +60,7 @@ class Change(Told):
     """A limit that would have to give way."""
 
     limit: str
+    name: str = Field(description="What people call the limit.")
     of: str | None = None
     before: Amount = Field(alias="from")
     after: Amount = Field(alias="to")

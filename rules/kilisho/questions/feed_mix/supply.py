@@ -8,6 +8,7 @@ from typing import Any
 
 from kilisho.farm import Ledger
 from kilisho.faults import Fault, RefusedError
+from kilisho.messages import say
 from kilisho.questions.feed_mix.request import OnHand
 from kilisho.questions.feeding import Fed, resolve
 from kilisho.questions.herd import Supply, supply_of
@@ -38,7 +39,7 @@ def stores_of(asked: Any, ledger: Ledger) -> Stores:
     fed = [resolve(item, certain(0.0), ledger) for item in items]
     for item in items:
         if item.price is None:
-            ledger.choose(f"price of {item.substrate}", "free", "No price was stated.")
+            ledger.choose("price", "free", say("mix-price-unknown"), of=item.substrate)
     return Stores(items, fed, available, season)
 
 
@@ -59,11 +60,11 @@ def _per_day(item: OnHand, supply: Supply, season: float | None) -> float:
 
 def _refuse(items: Sequence[OnHand], available: Sequence[float]) -> None:
     unknown = [
-        Fault(("on_hand", i), "amount_unknown", "state available or stock: no animal of the herd gives it")
+        Fault(("on_hand", i), "amount_unknown", say("fault-available_unknown"))
         for i, (item, mass) in enumerate(zip(items, available, strict=True))
         if not mass and item.available is None and item.stock is None
     ]
     if unknown:
         raise RefusedError(unknown)
     if not any(available):
-        raise RefusedError([Fault(("on_hand",), "nothing_to_mix", "state at least one substrate of which there is something")])
+        raise RefusedError([Fault(("on_hand",), "nothing_to_mix", say("fault-nothing_to_mix"))])

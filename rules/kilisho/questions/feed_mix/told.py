@@ -6,6 +6,7 @@ from typing import Any
 
 from kilisho.formulas.feed_mix import limits_of
 from kilisho.formulas.feed_mix_gains import cost_of, largest_use
+from kilisho.messages import say
 from kilisho.questions.answers import (
     Answer,
     in_cubic_metres_per_day,
@@ -21,8 +22,6 @@ from kilisho.questions.answers import (
 from kilisho.questions.feed_mix.words import PHRASES, place_of
 from kilisho.questions.feed_mix.work import Work
 from kilisho.questions.gas_state import gas_state
-
-PROVED = "No mix within the limits is better by more than this part, by the model and the typical figures."
 
 
 def told(work: Work) -> Answer:
@@ -47,18 +46,17 @@ def told(work: Work) -> Answer:
         "cost_per_day": round(cost_of(work.mix, recipe), 4),
         "largest_use": in_percent(largest_use(work.mix, recipe)),
         "left_over": _left_over(work),
-        "proved_within": {**in_percent(work.gap), "text": PROVED},
+        "proved_within": {**in_percent(work.gap), "text": say("mix-proved")},
     }
 
 
 def limits_told(work: Work) -> list[Answer]:
     """Every limit with its bound and, where there is a recipe, what the recipe reaches."""
-    ids, unknowns = [one.id for one in work.stores.fed], work.recipe
     return [
         {
-            **place_of(limit.key, ids),
+            **place_of(limit.key, work.stores.fed),
             "bound": PHRASES[limit.key[0]].tell(limit.bound),
-            **({"reached": PHRASES[limit.key[0]].tell(limit.reached(unknowns))} if work.feasible else {}),
+            **({"reached": PHRASES[limit.key[0]].tell(limit.reached(work.recipe))} if work.feasible else {}),
         }
         for limit in limits_of(work.mix)
     ]
@@ -69,6 +67,7 @@ def _part(work: Work, i: int, mass: float) -> Answer:
     volatile = work.mix.each("volatile") * recipe
     return {
         "substrate": one.id,
+        "name": one.entry.name,
         "mass": in_kilograms_per_day(mass),
         "share": in_percent(mass / float(recipe[:-1].sum())),
         "share_of_volatile_solids": in_percent(float(volatile[i] / volatile.sum())),
@@ -87,7 +86,9 @@ def _lasts(work: Work, i: int, mass: float) -> Answer:
 
 def _left_over(work: Work) -> list[Answer]:
     pairs = zip(work.stores.fed, work.stores.available, work.recipe[:-1].tolist(), strict=True)
-    return [{"substrate": one.id, "mass": in_kilograms_per_day(max(0.0, there - used))} for one, there, used in pairs]
+    return [
+        {"substrate": one.id, "name": one.entry.name, "mass": in_kilograms_per_day(max(0.0, there - used))} for one, there, used in pairs
+    ]
 
 
 def _demand(work: Work) -> Answer:

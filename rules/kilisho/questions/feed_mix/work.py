@@ -12,6 +12,7 @@ from kilisho.faults import Fault, RefusedError
 from kilisho.formulas.feed_mix import Array, Ingredient, Mix, gas_of_mix
 from kilisho.formulas.feed_mix_program import Program
 from kilisho.formulas.feed_mix_search import Search, best, gap
+from kilisho.messages import say
 from kilisho.questions import refusals
 from kilisho.questions.climate import Warmth, warmth_of
 from kilisho.questions.digester import take_digester
@@ -83,9 +84,7 @@ def work_out(asked: Any, ledger: Ledger) -> Work:
     digester = asked.digester or Digester.model_construct(working_volume=asked.working_volume)
     structure_id, structure = take_digester(digester, ledger)
     if structure.operation == "batch":
-        raise RefusedError(
-            [Fault(("digester", "structure"), "not_fed_daily", "a batch digester is filled once; a daily mix is for others")]
-        )
+        raise RefusedError([Fault(("digester", "structure"), "not_fed_daily", say("fault-not_fed_daily"))])
     ledger.practice("water_density")
     if asked.slurry_ph is not None:
         ledger.state("slurry_ph", asked.slurry_ph)
@@ -163,11 +162,9 @@ def _with_mass(one: Fed, mass: float) -> Fed:
 def _refuse(asked: Any) -> None:
     faults = [*_faults_of_volume(asked), *refusals.faults_of_months(asked.climate), *_faults_of_limits(asked.limits)]
     if len({item.substrate for item in asked.on_hand}) < len(asked.on_hand):
-        faults.append(Fault(("on_hand",), "substrate_twice", "name each substrate once"))
+        faults.append(Fault(("on_hand",), "substrate_twice", say("fault-substrate_twice")))
     if asked.wish == "cheapest" and asked.gas_demand is None:
-        faults.append(
-            Fault(("gas_demand",), "demand_missing", "state the gas that the cheapest mix must give; without it the cheapest is none")
-        )
+        faults.append(Fault(("gas_demand",), "demand_missing", say("fault-demand_missing")))
     if faults:
         raise RefusedError(faults)
 
@@ -175,9 +172,9 @@ def _refuse(asked: Any) -> None:
 def _faults_of_volume(asked: Any) -> list[Fault]:
     if asked.digester is None:
         missing = asked.working_volume is None
-        return [Fault((), "volume_unstated", "state working_volume or the digester")] if missing else []
+        return [Fault((), "volume_unstated", say("fault-volume_unstated"))] if missing else []
     twice = asked.working_volume is not None
-    doubled = [Fault(("working_volume",), "volume_twice", "state it in the digester")] if twice else []
+    doubled = [Fault(("working_volume",), "volume_twice", say("fault-volume_twice"))] if twice else []
     return [*doubled, *refusals.faults_of_digester(asked.digester)]
 
 
@@ -187,5 +184,5 @@ def _faults_of_limits(limits: Any) -> list[Fault]:
     for name in ("total_solids", "carbon_to_nitrogen") if limits is not None else ():
         least, most = getattr(limits, f"least_{name}"), getattr(limits, f"largest_{name}")
         if None not in (least, most) and least > most * (1 - 1e-4):
-            faults.append(Fault(("limits", f"least_{name}"), "limits_disordered", f"must be below largest_{name}"))
+            faults.append(Fault(("limits", f"least_{name}"), "limits_disordered", say("fault-limits_disordered", other=f"largest_{name}")))
     return faults

@@ -12,6 +12,7 @@ from typing import Any
 import numpy as np
 
 from kilisho.faults import Fault, Place
+from kilisho.messages import say
 from kilisho.ranges import Array
 
 ONE_DAY = dt.timedelta(days=1)
@@ -87,18 +88,18 @@ def faults_of_calendar(asked: Any) -> list[Fault]:
     faults = [*_faults_of_spans("maintenance_feed", asked.maintenance_feed), *_faults_of_spans("deviations", asked.deviations)]
     first_day = first_day_of(asked)
     if first_day is None:
-        return [*faults, Fault((), "nothing_to_forecast", "state a first charge, a maintenance feed, or both")]
+        return [*faults, Fault((), "nothing_to_forecast", say("fault-nothing_to_forecast"))]
     last_day = first_day + (asked.days - 1) * ONE_DAY
     for i, plan in enumerate(asked.maintenance_feed):
         if not first_day <= plan.from_ <= last_day:
-            detail = f"must lie within the forecast, {first_day} to {last_day}"
+            detail = say("fault-outside_forecast", first=str(first_day), last=str(last_day))
             faults.append(Fault(("maintenance_feed", i, "from"), "outside_forecast", detail))
     return faults if faults else _faults_of_overlap(asked, first_day)
 
 
 def _faults_of_spans(member: str, spans: Sequence[Any]) -> list[Fault]:
     return [
-        Fault((member, i, "until"), "dates_disordered", "must not lie before from")
+        Fault((member, i, "until"), "dates_disordered", say("fault-until_before_from"))
         for i, one in enumerate(spans)
         if one.until is not None and one.until < one.from_
     ]
@@ -108,4 +109,4 @@ def _faults_of_overlap(asked: Any, first_day: dt.date) -> list[Fault]:
     spans = spans_of(asked, first_day)
     order = sorted(range(len(spans)), key=lambda i: spans[i].first)
     places: list[Place] = [("maintenance_feed", b) for a, b in pairwise(order) if spans[b].first <= spans[a].last]
-    return [Fault(place, "plans_overlap", "begins before another plan has ended; state one feed for each day") for place in places]
+    return [Fault(place, "plans_overlap", say("fault-plans_overlap")) for place in places]

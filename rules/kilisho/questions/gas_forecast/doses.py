@@ -8,6 +8,7 @@ from typing import Any
 
 from kilisho.farm import Ledger
 from kilisho.faults import Fault, Place, RefusedError
+from kilisho.messages import say
 from kilisho.questions.feeding import Fed, resolve, sampled, scale_to, shares_of, water_to_feed
 from kilisho.questions.herd import Supply
 from kilisho.ranges import Uncertain, certain
@@ -33,7 +34,7 @@ def dose_of(plan: Any, place: Place, supply: Supply, dilution: Any, ledger: Ledg
     masses = [certain(item.mass) if item.mass is not None else supply.of(item.substrate).times(plan.every) for item in plan.feed]
     unknown = [i for i, mass in enumerate(masses) if not mass.value]
     if unknown:
-        detail = "state its mass: no animal of the herd gives it"
+        detail = say("fault-mass_unknown")
         raise RefusedError([Fault((*place, "feed", i), "amount_unknown", detail) for i in unknown])
     fed = [resolve(item, mass, ledger) for item, mass in zip(plan.feed, masses, strict=True)]
     return _mixed(fed, plan.water, dilution, ledger)

@@ -7,6 +7,7 @@ from dataclasses import dataclass, replace
 
 import numpy as np
 
+from kilisho.messages import Message
 from kilisho.questions.digestion import Columns, volatile_solids_of
 from kilisho.questions.feeding import Fed
 from kilisho.questions.gas_forecast.calendar import Span
@@ -19,7 +20,7 @@ class Change:
     """A change of the last feeding plan: its feed and its water to feed times a factor, or the days between feedings."""
 
     name: str
-    text: str
+    text: Message
     feed: float = 1.0
     water: float = 1.0
     every: float | None = None

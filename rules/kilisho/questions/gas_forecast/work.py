@@ -10,6 +10,7 @@ import numpy as np
 
 from kilisho.farm import Ledger
 from kilisho.faults import Fault, Place, RefusedError
+from kilisho.messages import say
 from kilisho.process import Conditions, History, Routine, Run, simulate, steady_start, working_slurry
 from kilisho.questions import refusals
 from kilisho.questions.climate import Warmth, days_of_year, warmth_of
@@ -34,11 +35,11 @@ STEADY = (
 COLDEST, WARMEST = 0.0, 45.0
 ROUNDING = 1e-9
 CHANGES = (
-    Change("more_feed", "A quarter more feed and water.", feed=1.25),
-    Change("less_feed", "A quarter less feed and water.", feed=0.75),
-    Change("more_water", "Half as much water again with the same feed.", water=1.5),
-    Change("less_water", "Half the water with the same feed.", water=0.5),
-    Change("weekly", "The same feed in one dose a week.", every=7.0),
+    Change("more_feed", say("forecast-more-feed"), feed=1.25),
+    Change("less_feed", say("forecast-less-feed"), feed=0.75),
+    Change("more_water", say("forecast-more-water"), water=1.5),
+    Change("less_water", say("forecast-less-water"), water=0.5),
+    Change("weekly", say("forecast-weekly"), every=7.0),
 )
 
 
@@ -124,7 +125,7 @@ def _refuse(asked: Any) -> None:
 def _faults_of_dose(place: Place, dose: Any) -> list[Fault]:
     found = refusals.faults_of_shares(dose.feed, whole=place[0] == "first_charge")
     shares = [i for i, item in enumerate(dose.feed) if item.share is not None and place[0] != "first_charge"]
-    detail = "a feeding is stated by masses, or taken from the herd"
+    detail = say("fault-mass_expected")
     return [
         *(Fault((*place, *one.place), one.code, one.detail) for one in found),
         *(Fault((*place, "feed", i, "share"), "mass_expected", detail) for i in shares),
@@ -133,7 +134,7 @@ def _faults_of_dose(place: Place, dose: Any) -> list[Fault]:
 
 def _refuse_too_many(feeds: Feeds) -> None:
     if len(feeds.substrates) > MOST_SUBSTRATES:
-        detail = f"at most {MOST_SUBSTRATES} substrates in all; the same one with other measured values counts again"
+        detail = say("fault-too_many_substrates", most=MOST_SUBSTRATES)
         raise RefusedError([Fault(("maintenance_feed",), "too_many_substrates", detail)])
 
 
@@ -150,10 +151,10 @@ def _planned(asked: Any, first_day: dt.date, ledger: Ledger) -> list[Planned]:
 def _charge(asked: Any, ledger: Ledger) -> Dose:
     starter = asked.first_charge.starter_slurry / ledger.values["water_density"]
     if starter >= ledger.values["working_volume"]:
-        raise RefusedError([Fault(("first_charge", "starter_slurry"), "starter_fills_digester", "must leave room for fresh slurry")])
+        raise RefusedError([Fault(("first_charge", "starter_slurry"), "starter_fills_digester", say("fault-starter_fills_digester"))])
     dose = charge_of(asked.first_charge, ledger.uncertain("working_volume").plus(certain(-starter)), asked.dilution, ledger)
     if dose.slurry.value + starter > ledger.values["total_volume"] * (1 + ROUNDING):
-        raise RefusedError([Fault(("first_charge", "feed"), "volume_impossible", "the charge makes more slurry than total_volume holds")])
+        raise RefusedError([Fault(("first_charge", "feed"), "volume_impossible", say("fault-charge_too_large"))])
     return dose
 
 

@@ -11,6 +11,7 @@ import numpy as np
 from kilisho.farm import Ledger
 from kilisho.faults import Fault
 from kilisho.formulas.gas_storage import Interval, clock_of, volumes_between
+from kilisho.messages import say
 from kilisho.questions.appliances import clock_intervals, faults_of_appliances, hours_of_use, rate_of
 from kilisho.questions.gas_state import at_the_place
 from kilisho.ranges import Numeric, Uncertain, certain, columns, split, sum_of
@@ -63,12 +64,12 @@ def _of_appliances(appliances: Any, ledger: Ledger) -> Demand:
 def busiest_flow(demand: Demand | None, supply: float | None, ledger: Ledger) -> tuple[Uncertain, str]:
     """Greatest flow [m3/h], and what it rests on: the clock, all appliances at once, or the usual hours of cooking."""
     if demand is not None and demand.clock is not None:
-        return split(_peak(demand.clock)), "the busiest of the stated hours"
+        return split(_peak(demand.clock)), say("use-busiest-hour")
     if demand is not None and demand.uses:
-        return sum_of(use.rate for use in demand.uses), "all appliances at once"
+        return sum_of(use.rate for use in demand.uses), say("use-all-at-once")
     hours = ledger.figure("figures", "cooking_hours", "cooking_hours")
     gas = demand.per_day if demand is not None else certain(supply or 0.0)
-    return Uncertain(gas.value / hours.value, gas.samples / hours.samples), "a day's gas within the usual hours of cooking"
+    return Uncertain(gas.value / hours.value, gas.samples / hours.samples), say("use-cooking-hours")
 
 
 def _peak(intervals: Sequence[Interval]) -> Numeric:
@@ -82,6 +83,6 @@ def faults_of_demand(asked: Any) -> Iterator[Fault]:
     yield from faults_of_appliances(asked.appliances)
     ways = sum((asked.gas_demand is not None, bool(asked.appliances), asked.people_cooked_for is not None))
     if ways > 1:
-        yield Fault((), "demand_twice", "state the demand once: gas_demand, appliances or people_cooked_for")
+        yield Fault((), "demand_twice", say("fault-demand_twice"))
     if not ways and asked.biogas_per_day is None:
-        yield Fault((), "nothing_to_use", "state appliances, people_cooked_for, gas_demand or biogas_per_day")
+        yield Fault((), "nothing_to_use", say("fault-nothing_to_use"))

@@ -7,6 +7,7 @@ from typing import Any
 
 from kilisho.farm import GRAPH, Ledger
 from kilisho.formulas.arrays import most
+from kilisho.messages import say
 from kilisho.questions.answers import (
     Answer,
     in_kilograms_per_day,
@@ -21,12 +22,8 @@ from kilisho.questions.answers import (
 from kilisho.ranges import Numeric, Uncertain, applied, certain, sum_of
 from kilisho.rulebook import Fuel
 
-LEFT_OUT = (
-    "Methane, nitrous oxide and soot of the fire that is replaced, and the making of charcoal: they would raise what is saved.",
-    "Methane that the dung would have given off on a heap or field, which the digester may spare.",
-    "Methane that slips unburnt through the burner, or comes from the digested slurry after it has left the plant.",
-    "Fertiliser that the digested slurry replaces, and the building of the plant.",
-)
+LEFT_OUT = (say("use-left-out-fire"), say("use-left-out-manure"), say("use-left-out-slip"), say("use-left-out-fertiliser"))
+TEXTS = {"saves": say("use-saves"), "harms": say("use-harms"), "uncertain": say("use-uncertain")}
 LOSSES = ("gas_leaked_per_day", "methane_lost_per_day", "warming_of_methane_lost", "methane_in_gas")
 FIELDS = {"stove_efficiency": "fuel_stove_efficiency", "emission_factor": "emission_factor", "non_renewable_share": "non_renewable_share"}
 OPTIONAL = {"heating_value": "fuel_heating_value", "density": "fuel_density"}
@@ -150,13 +147,6 @@ def _balance(avoided: Uncertain, climate: Climate, ledger: Ledger) -> Answer:
         **known(breakeven_leak_share=_breakeven(avoided, ledger)),
         "text": TEXTS[verdict],
     }
-
-
-TEXTS = {
-    "saves": "The saved fuel outweighs the methane that is lost, over the whole range.",
-    "harms": "The methane that is lost warms more than the saved fuel would have: find the leaks and use all gas.",
-    "uncertain": "Leaks and venting may undo what the saved fuel gains: only a tight plant whose gas is all used is sure to help.",
-}
 
 
 def _breakeven(avoided: Uncertain, ledger: Ledger) -> Answer | None:

@@ -9,6 +9,7 @@ import numpy as np
 
 from kilisho.farm import Ledger
 from kilisho.formulas.gas_storage import DayRun, run_day, steady, storage_needed
+from kilisho.messages import say
 from kilisho.questions.answers import Answer, in_cubic_metres, in_cubic_metres_per_day, in_hours
 from kilisho.questions.gas_use.demand import Demand
 from kilisho.ranges import Uncertain, about_each, certain, columns, split
@@ -56,7 +57,7 @@ def storage_of(stated: float | None, ledger: Ledger) -> float:
     """The store as stated [m3]; what the use needs, listed as an assumption, where it is not."""
     if stated is not None:
         return stated
-    ledger.choose("gas_storage_volume", "gas_storage_needed", "Nobody stated the store: it is taken as large as this use needs.")
+    ledger.choose("gas_storage_volume", "gas_storage_needed", say("use-store-unknown"))
     return float(ledger.values["gas_storage_needed"])
 
 

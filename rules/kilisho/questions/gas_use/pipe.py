@@ -10,6 +10,7 @@ from kilisho.farm import Ledger
 from kilisho.formulas.digester import REFERENCE_TEMPERATURE
 from kilisho.formulas.gas import moist_biogas_density, moist_biogas_viscosity
 from kilisho.formulas.gas_pipe import LAMINAR, length_with_fittings, mean_velocity, pressure_drop, reynolds_number
+from kilisho.messages import say
 from kilisho.questions.answers import (
     Answer,
     in_litres_per_hour,
@@ -81,7 +82,7 @@ class PipeWork:
 
 def line_of(asked: Any, flow: Uncertain, flow_is: str, ledger: Ledger) -> Line:
     """The pipe with the gas that flows in it; its material is galvanised steel where nobody says so."""
-    material = asked.material or ledger.choose("pipe_material", "galvanised_steel", "Nobody stated it; it is the rougher one.")
+    material = asked.material or ledger.choose("pipe_material", "galvanised_steel", say("use-pipe-material-unknown"))
     name = "fittings_of_length" if asked.fittings is None else "fitting_in_diameters"
     roughness = ledger.figure("figures", f"pipe_roughness_{material}", f"pipe_roughness_{material}")
     methane, state = ledger.uncertain("methane_share"), {"temperature": REFERENCE_TEMPERATURE, "pressure": ledger.values["gas_pressure"]}
@@ -168,8 +169,8 @@ def _size(size: Sized, limit: float) -> Answer:
 
 def _text(work: PipeWork) -> str:
     if work.recommended is None:
-        return "No size of the rulebook keeps the limit: shorten the pipe, lay two, or burn less at once."
-    return f"At least: {work.recommended.name}. It keeps the limit even at the high end of the flow; every wider one does too."
+        return say("use-no-pipe-serves")
+    return say("use-pipe-at-least", size=work.recommended.name)
 
 
 def pipe_step(work: PipeWork) -> list[dict[str, Any]]:

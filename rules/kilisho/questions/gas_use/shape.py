@@ -54,6 +54,7 @@ class FeedNeeded(Told):
     """Feed that would give the wanted gas."""
 
     substrate: str
+    name: str
     mass_per_day: Amount
     text: str
 

@@ -7,6 +7,7 @@ from typing import Any
 
 from kilisho.farm import Ledger
 from kilisho.faults import Fault, RefusedError
+from kilisho.messages import say
 from kilisho.questions.answers import (
     Answer,
     in_cubic_metres,
@@ -87,7 +88,7 @@ def _storage(work: Work) -> Answer:
         "storage_needed": in_cubic_metres(*work.ledger.of("gas_storage_needed")),
         "storage_method": work.storage_method,
         "gas_storage_volume": in_cubic_metres(work.storage),
-        **({} if by_hours else {"hours_unknown": "State the hours of use of every appliance to follow the gas through the day."}),
+        **({} if by_hours else {"hours_unknown": say("use-hours-unknown")}),
     }
 
 
@@ -110,13 +111,14 @@ def _feed_needed(work: Work) -> Answer:
     solids, organic, given = (ledger.figure("substrates", substrate, name) for name in ("total_solids", "volatile_solids", "biogas_yield"))
     per_mass = solids.by(organic).by(given).times(at_the_place(ledger))
     if per_mass.value <= 0:
-        raise RefusedError([Fault(("substrate",), "feed_gives_no_gas", "this substrate gives no gas")])
+        raise RefusedError([Fault(("substrate",), "feed_gives_no_gas", say("fault-substrate_gives_no_gas"))])
     mass = Uncertain(demand.per_day.value / per_mass.value, demand.per_day.samples / per_mass.samples)
     return {
         "feed_needed": {
             "substrate": substrate,
+            "name": ledger.shelf.data.substrates[substrate].name,
             "mass_per_day": in_kilograms_per_day(*mass.told),
-            "text": "Fed evenly, at 25 Cel and 60 days' retention; a colder digester needs more. Size the digester to know.",
+            "text": say("use-feed-needed"),
         }
     }
 
@@ -124,7 +126,7 @@ def _feed_needed(work: Work) -> Answer:
 def _usual(ledger: Ledger) -> str:
     data = ledger.shelf.data
     name = USUAL_FEED if USUAL_FEED in data.substrates else next(iter(data.substrates))
-    return ledger.choose("substrate", name, "Nobody said what would be fed.")
+    return ledger.choose("substrate", name, say("use-feed-unknown"))
 
 
 def rows_of(answer: Answer) -> list[Any]:

@@ -8,6 +8,7 @@ from typing import Any
 from kilisho.farm import Ledger, plain
 from kilisho.faults import Fault, RefusedError
 from kilisho.formulas.arrays import least
+from kilisho.messages import say
 from kilisho.questions import refusals
 from kilisho.questions.gas_state import take_gas_state
 from kilisho.questions.gas_use.demand import Demand, busiest_flow, demand_of, faults_of_demand
@@ -92,9 +93,9 @@ def _refuse(asked: Any) -> None:
     faults = [*faults_of_demand(asked), *refusals.faults_of_months(asked.climate)]
     fuels = [one.fuel for one in asked.replaced_fuels]
     if len(set(fuels)) < len(fuels):
-        faults.append(Fault(("replaced_fuels",), "fuel_twice", "name each fuel once"))
+        faults.append(Fault(("replaced_fuels",), "fuel_twice", say("fault-fuel_twice")))
     if sum(one.share for one in asked.replaced_fuels) > 1 + SHARE_TOLERANCE:
-        faults.append(Fault(("replaced_fuels",), "shares_disordered", "the shares of all fuels must not exceed 1"))
+        faults.append(Fault(("replaced_fuels",), "shares_disordered", say("fault-shares_of_fuels")))
     if faults:
         raise RefusedError(faults)
 

@@ -1,0 +1,8 @@
+## Why a part of a farm plan is not answered; shown after "since" or beside the part's name.
+plan-digester-working = the digester is working already
+plan-nothing-to-charge = neither herd nor feed is stated
+plan-no-day-of-charge = needs a first charge with the day on which the digester is ready
+plan-no-use-stated = nothing says what the gas is used for
+plan-no-crops = no crops are stated
+# $faults are what is wrong with the question that the plan would have asked; see faults.ftl.
+plan-refused = { $faults }
