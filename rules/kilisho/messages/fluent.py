@@ -21,6 +21,7 @@ from pathlib import Path
 from fluent.runtime import FluentResource
 from fluent.syntax import ast
 from fluent.syntax.serializer import serialize_pattern
+from fluent.syntax.visitor import Visitor
 
 MARK = re.compile(r"of ([0-9a-f]{8}), reviewed: (true|false)")
 # A language as a whole: two or three letters, no region and no script.
@@ -56,6 +57,28 @@ def source_of(message: ast.Message) -> str:
     return serialize_pattern(message.value).strip() if message.value else ""
 
 
+class _References(Visitor):
+    def __init__(self) -> None:
+        self.found: set[str] = set()
+
+    def visit_VariableReference(self, node: ast.VariableReference) -> None:  # noqa: N802 - named after the node
+        self.found.add(f"${node.id.name}")
+
+    def other(self, node: ast.TermReference | ast.MessageReference | ast.FunctionReference) -> None:
+        self.found.add(node.id.name)
+        self.generic_visit(node)
+
+    visit_TermReference = visit_MessageReference = visit_FunctionReference = other  # noqa: N815 - named after the nodes
+
+
+def references_of(message: ast.Message) -> frozenset[str]:
+    """What the braces of a message refer to: parameters as ``$count``; terms, functions and other messages by their names."""
+    references = _References()
+    for part in message.value.elements if message.value else ():
+        references.visit(part)
+    return frozenset(references.found)
+
+
 def read(files: Iterable[File]) -> Iterator[tuple[str, Entry]]:
     """The messages of ``files`` by id; raises :class:`MessageFileError` where one is no Fluent."""
     for file in files:
@@ -81,8 +104,6 @@ def beside(pack: Path) -> Iterator[tuple[str, Path]]:
         if pack.is_dir() or stem == pack.stem:
             if not TAG.fullmatch(tag):
                 raise MessageFileError(file, "a name that ends in a language, such as my-region.sw.ftl")
-            for _ in read([file]):
-                pass
             yield tag, file
 
 

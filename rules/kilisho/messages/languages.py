@@ -19,7 +19,7 @@ from fluent.runtime.resolver import Pattern
 from fluent.syntax import ast
 
 from kilisho.messages.amounts import Amount, Day, Listed, Number, Parameter
-from kilisho.messages.fluent import Entry, File, read, source_of, stamp_of
+from kilisho.messages.fluent import Entry, File, MessageFileError, read, references_of, source_of, stamp_of
 from kilisho.messages.message import Message
 
 DEFAULT = "en"
@@ -106,12 +106,12 @@ class Language:
             raise KeyError(name)
         return pattern
 
-    def _shown(self, value: Any) -> str | int | Decimal:
+    def _shown(self, value: Any) -> str | int | float:
         match value:
             case Message():
                 return self.tell(value)[0]
             case str() | int() | Decimal():
-                return value
+                return float(value) if isinstance(value, Decimal) else value  # Fluent knows no plural of decimals
             case Number(number, decimals):
                 return self.number(number, decimals)
             case Amount():
@@ -125,7 +125,10 @@ class Language:
     def number(self, value: float, decimals: int | None = None) -> str:
         """A finite number with at most three digits that mean something: 3556.9 is "3,560"; with ``decimals``, with just so many."""
         rounded = _rounded(value, decimals)
-        return f"{rounded:,f}" if self.tag == DEFAULT else str(format_decimal(rounded, locale=self.locale, decimal_quantization=False))
+        if self.tag == DEFAULT:
+            return f"{rounded:,f}"
+        whole, places = self.locale.decimal_formats[None].pattern.partition(".")[0], "0" * -int(rounded.as_tuple().exponent)
+        return str(format_decimal(rounded, f"{whole}.{places}" if places else whole, self.locale))
 
     def amount(self, told: Told | Amount) -> str:
         """An amount with its unit, and with its range where it is uncertain: "34 days (22 to 46)"."""
@@ -193,8 +196,21 @@ LANGUAGES: Mapping[str, Language] = {tag: Language(tag) for tag in TAGS}
 
 
 def with_overlays(overlays: Iterable[tuple[str, File]]) -> Mapping[str, Language]:
-    """The languages with further files of messages by tag; a tag that is new is a language of its own."""
+    """The languages with further files of messages by tag; a tag that is new is a language of its own.
+
+    Raises :class:`MessageFileError` for a file that is no Fluent, and for a message that could not be told.
+    """
     files_of: dict[str, tuple[File, ...]] = dict.fromkeys(TAGS, ())
     for tag, file in overlays:
+        _refuse_untellable(file)
         files_of[tag] = (*files_of.get(tag, ()), file)
     return {tag: Language(tag, more) if more else LANGUAGES[tag] for tag, more in files_of.items()}
+
+
+def _refuse_untellable(file: File) -> None:
+    """A message has a text, and its braces hold nothing but parameters of its English; a rulebook's sentences have none."""
+    english = LANGUAGES[DEFAULT].entries
+    for name, entry in read([file]):
+        allowed = references_of(english[name].message) if name in english else frozenset[str]()
+        if entry.message.value is None or not references_of(entry.message) <= allowed:
+            raise MessageFileError(file, f"{name}: a text whose braces hold {', '.join(sorted(allowed)) or 'nothing'}")
