@@ -190,8 +190,8 @@ checks-appliance_pressure_enough-title = El gas llega al aparato con la presión
 checks-appliance_pressure_enough-why = Una llama sin presión retrocede o se apaga y deja escapar gas sin quemar.
 # of 66bc18d6, reviewed: false
 checks-appliance_pressure_enough-do = Use una tubería más ancha, encienda menos aparatos a la vez, o ponga peso sobre la campana o la bolsa como lo permite su fabricante, por debajo de su límite.
-# of 4042c90e, reviewed: false
-checks-losses_do_not_undo_savings-title = El metano que se pierde calienta el clima menos que el combustible que se ahorra
+# of 5079dd4c, reviewed: false
+checks-losses_do_not_undo_savings-title = El metano que se pierde calienta el clima menos que lo que se ahorra
 # of e2a2b798, reviewed: false
 checks-losses_do_not_undo_savings-why = El metano calienta 27 veces lo que calienta el dióxido de carbono, de modo que una fuga de unos pocos por ciento puede anular lo que se gana con el combustible ahorrado.
 # of acd7ea79, reviewed: false

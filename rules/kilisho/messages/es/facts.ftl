@@ -128,8 +128,8 @@ facts-pipe_pressure_drop-name = Presión perdida en la tubería de gas a la hora
 facts-appliance_pressure_ratio-name = Presión del gas en el aparato dividida entre la mínima que necesita
 # of fb53c40a, reviewed: false
 facts-appliance_pressure_ratio-description = Mientras arde todo lo que se usa a la hora de mayor uso.
-# of ec678e15, reviewed: false
-facts-methane_loss_over_saving-name = Calentamiento por el metano que se pierde dividido entre el del combustible ahorrado
+# of 535e0a69, reviewed: false
+facts-methane_loss_over_saving-name = Calentamiento por el metano que se pierde dividido entre lo que se ahorra
 # of 9977d61b, reviewed: false
 facts-flame_arrester-name = Hay un arrestallamas o sello de agua en la línea antes de los aparatos
 # of 5813eaa2, reviewed: false

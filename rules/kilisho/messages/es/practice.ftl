@@ -36,6 +36,22 @@ practice-spreadings-broadcast-name = Vertido o lanzado sobre la superficie
 practice-spreadings-covered_furrow-name = Vertido en surcos u hoyos y cubierto con tierra de inmediato
 # of 266d356d, reviewed: false
 practice-spreadings-irrigation_water-name = Llevado por surcos con el agua de riego
+# of 76e87253, reviewed: false
+practice-manure_managements-solid_storage-name = Montón de estiércol sólido, guardado por meses
+# of a397391d, reviewed: false
+practice-manure_managements-dry_lot-name = Se deja en un corral de tierra y se saca de vez en cuando
+# of dd5fdee4, reviewed: false
+practice-manure_managements-daily_spread-name = Llevado al campo en menos de un día
+# of 82d117b6, reviewed: false
+practice-manure_managements-pasture-name = Queda donde pastan los animales
+# of 0a36c8fa, reviewed: false
+practice-manure_managements-burned_as_fuel-name = Secado y quemado
+# of 4df57d2a, reviewed: false
+practice-manure_managements-deep_bedding-name = Pisado en una cama que queda más de un mes
+# of c4b57d7e, reviewed: false
+practice-manure_managements-liquid_slurry-name = Purín en una fosa o un tanque que se vacía dos veces al año
+# of 89a1f42a, reviewed: false
+practice-manure_managements-pit_storage-name = Purín en una fosa debajo de los animales que se vacía cada mes
 # of 3c500efd, reviewed: false
 practice-measurements-phosphorus-text = Un laboratorio de suelos o de alimentos para animales mide el fósforo de una muestra seca; pregunte si informa P o P2O5.
 # of 0dfc0597, reviewed: false

@@ -190,8 +190,8 @@ checks-appliance_pressure_enough-title = Le gaz arrive à l'appareil avec la pre
 checks-appliance_pressure_enough-why = Une flamme sans pression revient en arrière, ou s'éteint et laisse échapper du gaz non brûlé.
 # of 66bc18d6, reviewed: false
 checks-appliance_pressure_enough-do = Prenez un tuyau plus large, allumez moins d'appareils à la fois, ou lestez la cloche ou la poche comme son fabricant le permet, en restant sous sa limite.
-# of 4042c90e, reviewed: false
-checks-losses_do_not_undo_savings-title = Le méthane perdu réchauffe moins que le combustible économisé
+# of 5079dd4c, reviewed: false
+checks-losses_do_not_undo_savings-title = Le méthane perdu réchauffe moins que ce qui est économisé
 # of e2a2b798, reviewed: false
 checks-losses_do_not_undo_savings-why = Le méthane réchauffe 27 fois plus que le dioxyde de carbone : une fuite de quelques pour cent peut donc annuler le gain du combustible économisé.
 # of acd7ea79, reviewed: false

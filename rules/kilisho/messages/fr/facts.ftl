@@ -128,8 +128,8 @@ facts-pipe_pressure_drop-name = Pression perdue dans le tuyau de gaz à l'heure 
 facts-appliance_pressure_ratio-name = Pression du gaz à l'appareil rapportée au minimum qu'il lui faut
 # of fb53c40a, reviewed: false
 facts-appliance_pressure_ratio-description = Pendant que brûle tout ce qui est utilisé à l'heure de pointe.
-# of ec678e15, reviewed: false
-facts-methane_loss_over_saving-name = Réchauffement dû au méthane perdu, rapporté à celui du combustible économisé
+# of 535e0a69, reviewed: false
+facts-methane_loss_over_saving-name = Réchauffement dû au méthane perdu, rapporté à ce qui est économisé
 # of 9977d61b, reviewed: false
 facts-flame_arrester-name = Un arrête-flamme ou une garde d'eau se trouve dans la conduite avant les appareils
 # of 5813eaa2, reviewed: false

@@ -36,6 +36,22 @@ practice-spreadings-broadcast-name = Versé ou jeté en surface
 practice-spreadings-covered_furrow-name = Versé dans des sillons ou des trous et couvert de terre aussitôt
 # of 266d356d, reviewed: false
 practice-spreadings-irrigation_water-name = Conduit dans des sillons avec l'eau d'irrigation
+# of 76e87253, reviewed: false
+practice-manure_managements-solid_storage-name = Tas de fumier solide, gardé des mois
+# of a397391d, reviewed: false
+practice-manure_managements-dry_lot-name = Laissé dans un enclos de terre et enlevé de temps en temps
+# of dd5fdee4, reviewed: false
+practice-manure_managements-daily_spread-name = Porté au champ dans la journée
+# of 82d117b6, reviewed: false
+practice-manure_managements-pasture-name = Laissé là où paissent les animaux
+# of 0a36c8fa, reviewed: false
+practice-manure_managements-burned_as_fuel-name = Séché et brûlé
+# of 4df57d2a, reviewed: false
+practice-manure_managements-deep_bedding-name = Piétiné dans une litière qui reste plus d'un mois
+# of c4b57d7e, reviewed: false
+practice-manure_managements-liquid_slurry-name = Lisier en fosse ou en cuve, vidée deux fois par an
+# of 89a1f42a, reviewed: false
+practice-manure_managements-pit_storage-name = Lisier dans une fosse sous les animaux, vidée chaque mois
 # of 3c500efd, reviewed: false
 practice-measurements-phosphorus-text = Un laboratoire de sols ou d'aliments du bétail mesure le phosphore d'un échantillon séché ; demandez s'il l'exprime en P ou en P2O5.
 # of 0dfc0597, reviewed: false

@@ -190,8 +190,8 @@ checks-appliance_pressure_enough-title = Gesi inafika kwenye kifaa ikiwa na pres
 checks-appliance_pressure_enough-why = Mwali usio na presha hurudi nyuma ndani au huzimika na kuacha gesi itoke bila kuchomwa.
 # of 66bc18d6, reviewed: false
 checks-appliance_pressure_enough-do = Tumia bomba pana zaidi, punguza idadi ya vifaa vinavyowashwa kwa wakati mmoja, au ongeza uzito juu ya pipa la gesi au mfuko kama mtengenezaji wake anavyoruhusu, chini ya kikomo chake.
-# of 4042c90e, reviewed: false
-checks-losses_do_not_undo_savings-title = Methani inayopotea inaongeza joto la dunia kwa kiasi kidogo kuliko nishati inayookolewa
+# of 5079dd4c, reviewed: false
+checks-losses_do_not_undo_savings-title = Methani inayopotea inaongeza joto la dunia kwa kiasi kidogo kuliko kinachookolewa
 # of e2a2b798, reviewed: false
 checks-losses_do_not_undo_savings-why = Methani huongeza joto mara 27 ya kaboni dayoksaidi, hivyo uvujaji wa asilimia chache unaweza kufuta faida ya nishati iliyookolewa.
 # of acd7ea79, reviewed: false

@@ -128,8 +128,8 @@ facts-pipe_pressure_drop-name = Presha inayopotea kwenye bomba la gesi katika sa
 facts-appliance_pressure_ratio-name = Presha ya gesi kwenye kifaa kugawanya kwa presha ndogo kabisa ambayo kifaa kinahitaji
 # of fb53c40a, reviewed: false
 facts-appliance_pressure_ratio-description = Wakati vifaa vyote vinavyotumiwa katika saa yenye matumizi makubwa zaidi vinawaka.
-# of ec678e15, reviewed: false
-facts-methane_loss_over_saving-name = Ongezeko la joto la dunia kutokana na methani inayopotea kugawanya kwa lile la nishati inayookolewa
+# of 535e0a69, reviewed: false
+facts-methane_loss_over_saving-name = Ongezeko la joto la dunia kutokana na methani inayopotea kugawanya kwa kinachookolewa
 # of 9977d61b, reviewed: false
 facts-flame_arrester-name = Kizuia mwali au kizuizi cha maji kipo kwenye bomba kabla ya vifaa vya gesi
 # of 5813eaa2, reviewed: false

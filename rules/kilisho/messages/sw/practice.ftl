@@ -36,6 +36,22 @@ practice-spreadings-broadcast-name = Linamiminwa au kutupwa juu ya ardhi
 practice-spreadings-covered_furrow-name = Linamiminwa kwenye mifereji au mashimo na kufunikwa kwa udongo papo hapo
 # of 266d356d, reviewed: false
 practice-spreadings-irrigation_water-name = Linapitishwa kwenye mifereji pamoja na maji ya umwagiliaji
+# of 76e87253, reviewed: false
+practice-manure_managements-solid_storage-name = Rundo la samadi ngumu, linalokaa kwa miezi
+# of a397391d, reviewed: false
+practice-manure_managements-dry_lot-name = Inaachwa kwenye zizi lenye sakafu ya udongo na kutolewa mara kwa mara
+# of dd5fdee4, reviewed: false
+practice-manure_managements-daily_spread-name = Inapelekwa shambani ndani ya siku moja
+# of 82d117b6, reviewed: false
+practice-manure_managements-pasture-name = Inaachwa mahali wanyama wanapochunga
+# of 0a36c8fa, reviewed: false
+practice-manure_managements-burned_as_fuel-name = Inakaushwa na kuchomwa
+# of 4df57d2a, reviewed: false
+practice-manure_managements-deep_bedding-name = Inakanyagwa kwenye matandazo yanayokaa zaidi ya mwezi mmoja
+# of c4b57d7e, reviewed: false
+practice-manure_managements-liquid_slurry-name = Tope kwenye shimo au tanki linalomwagwa mara mbili kwa mwaka
+# of 89a1f42a, reviewed: false
+practice-manure_managements-pit_storage-name = Tope kwenye shimo chini ya wanyama linalomwagwa kila mwezi
 # of 3c500efd, reviewed: false
 practice-measurements-phosphorus-text = Maabara ya udongo au ya malisho hupima fosforasi ya sampuli iliyokaushwa; uliza kama inataja P au P2O5.
 # of 0dfc0597, reviewed: false

@@ -1,0 +1,10 @@
+# of 3e955a9d, reviewed: false
+calendar-event-of-digester = { $event }, mtambo { $digester }
+# of c9c794ca, reviewed: false
+calendar-event-at-farm = { $event } - { $farm }
+# of c7e79a60, reviewed: false
+calendar-times-a-day = Mara { $times } kwa siku.
+# of 4dd2a07c, reviewed: false
+calendar-every = Kila { $rhythm }; kalenda inaonyesha siku kamili.
+# of 1407b423, reviewed: false
+calendar-caution = { $signal }: { $text }
