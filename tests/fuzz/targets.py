@@ -13,12 +13,14 @@ from collections.abc import Callable, Mapping
 from functools import cache
 from pathlib import Path
 from typing import Any
+from urllib.parse import unquote_to_bytes
 
 from kilisho import packs
 from kilisho.faults import MalformedError, RefusedError
-from kilisho.messages import LANGUAGES
+from kilisho.messages import LANGUAGES, told_in
 from kilisho.messages.fluent import MessageFileError, read, source_of
 from kilisho.questions import Limits, Question, open_questions
+from kilisho.questions.asking import parse
 from kilisho_api.app import assemble
 from kilisho_api.buckets import Rate
 from kilisho_api.conditional import unchanged
@@ -42,31 +44,27 @@ def questions() -> Mapping[str, Question]:
 
 
 def bodies(data: bytes) -> None:
-    """``first-charge``, a line's end, a body: asked, and the answer written in every media type, language and with its derivation."""
+    """``first-charge``, a line's end, a body: asked, and the answer written in each media type and told in each language."""
     name, _, body = data.partition(b"\n")
     question = questions().get(name.decode("latin-1"))
-    if question is None:
-        return
     with contextlib.suppress(*REFUSALS):
-        encode(question.ask(body, explain=True, language=list(LANGUAGES)[len(body) % len(LANGUAGES)]))
-        asked = question.read(packs_free_document(body))
-        for media_type in question.representations:
+        if question is not None:
+            _tell(question, question.answer(question.read(parse(body)), True))
+
+
+def _tell(question: Question, answer: dict[str, Any]) -> None:
+    for language in question.languages.values():
+        encode(told_in(language, answer))
+        for write in question.representations.values():
             with contextlib.suppress(RefusedError):
-                question.write(asked, False, media_type)
-
-
-def packs_free_document(body: bytes) -> Any:
-    """The document of a body that was answered."""
-    from kilisho.questions.asking import parse
-
-    return parse(body)
+                write(answer, language)
 
 
 def pack_files(data: bytes) -> None:
-    """A pack's YAML, laid over the base pack; what loads is also opened and asked nothing."""
+    """A pack's YAML, laid over the base pack; what loads is opened for questions, too."""
     with _written(data, "pack.yaml") as file, contextlib.suppress(*REFUSALS):
         _with_base_read_once()
-        packs.load(file)
+        open_questions(packs.load(file), SHORT)
 
 
 @cache
@@ -140,8 +138,6 @@ def _header(line: bytes) -> tuple[bytes, bytes]:
 
 async def exchange(app: Any, method: bytes, target: bytes, headers: Headers, body: bytes) -> tuple[int, Headers, bytes]:
     """Status, headers and body of the answer to one request, as the server would hand it over."""
-    from urllib.parse import unquote_to_bytes
-
     path, _, query = target.partition(b"?")
     scope = {
         "type": "http",
