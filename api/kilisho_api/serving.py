@@ -18,6 +18,7 @@ from collections.abc import Mapping
 from typing import TYPE_CHECKING, Any
 
 from kilisho import packs
+from kilisho_api.escaping import EscapingFormatter
 from kilisho_api.settings import Settings, SettingsError, read, table, variable
 
 if TYPE_CHECKING:
@@ -61,7 +62,9 @@ def application() -> Litestar:
     from kilisho_api.app import create_app
 
     settings = read(os.environ)
-    logging.basicConfig(level=settings.log_level.upper(), format="%(asctime)s %(levelname)s %(name)s: %(message)s")
+    handler = logging.StreamHandler()
+    handler.setFormatter(EscapingFormatter("%(asctime)s %(levelname)s %(name)s: %(message)s"))
+    logging.basicConfig(level=settings.log_level.upper(), handlers=[handler])
     app = create_app(settings)
     gc.freeze()  # what is loaded stays: the collector need not walk the rulebook again and again while requests wait
     return app

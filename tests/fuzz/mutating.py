@@ -1,65 +1,90 @@
-"""Changes JSON where it stays JSON: most bytes changed at random are refused by the parser, and nothing behind it is reached."""
+"""Changes JSON and YAML where they stay JSON and YAML: most bytes changed at random end at the parser, and nothing behind it is reached."""
 
 from __future__ import annotations
 
+import copy
 import json
 from collections.abc import Iterator, Mapping, Sequence
 from functools import cache
 from random import Random
 from typing import Any
 
+import yaml
 from tests.fuzz import targets
+
+from kilisho.packs import BASE_PACK
+from kilisho.questions import Question
 
 STRANGE = (None, True, False, 0, -0.0, -1, 1, 1e-300, 1e300, 10**30, 0.5, "", "x", "a" * 300, "\u0000", "\u202e", "=1+1", [], {}, [[]])
 CHANGES = 3
+# An entry of the base pack is put into a pack this often, and a body sent to another question.
+WHOLE_ENTRY, OTHER_QUESTION = 0.3, 0.05
 Document = Any
 Place = tuple[str | int, ...]
+Vocabulary = Mapping[str, Sequence[Any]]
 
 
-def mutated(data: bytes, most: int, seed: int) -> bytes | None:
-    """``data`` with one to three changes inside its JSON, no longer than ``most``; None when it holds none."""
-    name, _, body = data.partition(b"\n")
+def body(data: bytes, most: int, seed: int) -> bytes | None:
+    """A question's name and its JSON with one to three changes, no longer than ``most``; None where there is no JSON."""
+    name, _, text = data.partition(b"\n")
+    random = Random(seed)
     try:
-        document = json.loads(body)
+        document = json.loads(text)
     except (ValueError, RecursionError):
         return None
-    random = Random(seed)
-    for _ in range(random.randint(1, CHANGES)):
-        document = changed(document, random)
-    if random.random() < 0.05:
+    if random.random() < OTHER_QUESTION:
         name = random.choice(list(targets.questions())).encode()
-    found = name + b"\n" + json.dumps(document).encode()
+    return _fitting(name + b"\n" + json.dumps(_changed(document, words_of_bodies(), random)).encode(), most)
+
+
+def pack(data: bytes, most: int, seed: int) -> bytes | None:
+    """A pack with one to three changes, or an entry of the base pack laid into it; None where there is no YAML."""
+    random = Random(seed)
+    try:
+        document = yaml.safe_load(data.decode())
+        changed = _changed(document, words_of_packs(), random) if random.random() > WHOLE_ENTRY else _with_an_entry(document, random)
+        return _fitting(json.dumps(changed, default=str).encode(), most)
+    except (yaml.YAMLError, ValueError, RecursionError, TypeError):
+        return None
+
+
+def _fitting(found: bytes, most: int) -> bytes | None:
     return found if len(found) <= most else None
 
 
-def changed(document: Document, random: Random) -> Document:
-    """``document`` with one part replaced, left out, doubled or put elsewhere."""
-    place = random.choice(list(_places(document)))
-    if not place:
-        return document if isinstance(document, dict) and document else random.choice(list(_examples()))
-    holder = _at(document, place[:-1])
-    match random.randrange(5):
-        case 0:
-            del holder[place[-1]]
-        case 1:
-            holder[place[-1]] = _other(holder[place[-1]], place, random)
-        case 2:
-            holder[place[-1]] = random.choice(STRANGE)
-        case 3 if isinstance(holder, list):
-            holder.extend([holder[place[-1]]] * random.choice((1, 2, 50)))
-        case _:
-            name = random.choice(list(_vocabulary()))
-            if isinstance(holder, dict):
-                holder[name] = random.choice(_vocabulary()[name])
+def _changed(document: Document, words: Vocabulary, random: Random) -> Document:
+    for _ in range(random.randint(1, CHANGES)):
+        document = _once(document, words, random)
     return document
 
 
-def _other(value: Any, place: Place, random: Random) -> Any:
+def _once(document: Document, words: Vocabulary, random: Random) -> Document:
+    """``document`` with one part replaced, left out, doubled or put elsewhere."""
+    place = random.choice(list(_places(document)))
+    if not place:
+        return document or {}
+    holder, key = _at(document, place[:-1]), place[-1]
+    match random.randrange(5):
+        case 0:
+            del holder[key]
+        case 1:
+            holder[key] = _other(holder[key], place, words, random)
+        case 2:
+            holder[key] = copy.deepcopy(random.choice(STRANGE))
+        case 3 if isinstance(holder, list):
+            holder.extend([holder[key]] * random.choice((1, 2, 50)))
+        case _ if isinstance(holder, dict):
+            name = random.choice(list(words))
+            holder[name] = copy.deepcopy(random.choice(words[name]))
+    return document
+
+
+def _other(value: Any, place: Place, words: Vocabulary, random: Random) -> Any:
     """Another value of the same member or, of a number, a number near or far."""
     if isinstance(value, int | float) and not isinstance(value, bool) and random.random() < 0.7:
-        return random.choice((value * 2, value / 7, -value, value * 1000, value + 1, round(value), value * 1e-6))
+        return random.choice((value * 2, value / 7, -value, value * 1000, value + 1, value - 1, value * 1e-6))
     names = [part for part in place if isinstance(part, str)]
-    return random.choice(_vocabulary().get(names[-1] if names else "", STRANGE))
+    return copy.deepcopy(random.choice(words.get(names[-1] if names else "", STRANGE)))
 
 
 def _places(value: Document, place: Place = ()) -> Iterator[Place]:
@@ -75,22 +100,42 @@ def _at(document: Document, place: Place) -> Any:
     return document
 
 
-def _examples() -> Iterator[Document]:
-    return (json.loads(json.dumps(question.example)) for question in targets.questions().values())
-
-
 @cache
-def _vocabulary() -> Mapping[str, Sequence[Any]]:
+def words_of_bodies() -> Vocabulary:
     """Values by the name of their member: from the examples, and the ids and choices of the published schemas."""
     found: dict[str, list[Any]] = {}
-    for example in _examples():
-        _gather(example, found)
     for question in targets.questions().values():
+        _gather(question.example, found)
         schema = question.request.model_json_schema(mode="validation")
         for part in (schema, *schema.get("$defs", {}).values()):
             for name, member in part.get("properties", {}).items():
                 found.setdefault(name, []).extend(_choices(member, question))
     return {name: [*values, *STRANGE[:4]] for name, values in found.items()}
+
+
+@cache
+def words_of_packs() -> Vocabulary:
+    """Values by the name of their member in the base pack."""
+    found: dict[str, list[Any]] = {}
+    _gather(_base(), found)
+    return found
+
+
+@cache
+def _base() -> Document:
+    merged: dict[str, Any] = {}
+    for file in sorted(BASE_PACK.glob("*.yaml")):
+        for section, entries in json.loads(json.dumps(yaml.safe_load(file.read_text("utf-8")), default=str)).items():
+            merged[section] = {**merged.get(section, {}), **entries}
+    return merged
+
+
+def _with_an_entry(document: Document, random: Random) -> Document:
+    section = random.choice(list(_base()))
+    name = random.choice(list(_base()[section]))
+    laid = document if isinstance(document, dict) else {}
+    held = laid.get(section)
+    return {**laid, section: {**(held if isinstance(held, dict) else {}), name: copy.deepcopy(_base()[section][name])}}
 
 
 def _gather(value: Document, into: dict[str, list[Any]]) -> None:
@@ -101,7 +146,7 @@ def _gather(value: Document, into: dict[str, list[Any]]) -> None:
         _gather(inner, into)
 
 
-def _choices(member: Any, question: Any) -> list[Any]:
+def _choices(member: Any, question: Question) -> list[Any]:
     parts = [member, *member.get("anyOf", ()), member.get("items", {})]
     ids = [one for part in parts if "x-ids-of" in part for one in list(question.ids.get(part["x-ids-of"], ()))[:20]]
     return ids + [choice for part in parts for choice in part.get("enum", ())]
