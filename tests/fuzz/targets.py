@@ -61,10 +61,10 @@ def _tell(question: Question, answer: dict[str, Any]) -> None:
 
 
 def pack_files(data: bytes) -> None:
-    """A pack's YAML, laid over the base pack; what loads is opened for questions, too."""
+    """A pack's YAML, laid over the base pack; the base pack itself is parsed once."""
     with _written(data, "pack.yaml") as file, contextlib.suppress(*REFUSALS):
         _with_base_read_once()
-        open_questions(packs.load(file), SHORT)
+        packs.load(file)
 
 
 @cache
