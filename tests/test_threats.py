@@ -12,7 +12,7 @@ ROWS = [line for line in PAGE.splitlines() if line.startswith("| ") and not line
 ONE_PAGE = 1_000
 
 
-def tests_in(file: Path) -> set[str]:
+def names_in(file: Path) -> set[str]:
     """Names of the test functions of a file."""
     return {node.name for node in ast.parse(file.read_text("utf-8")).body if isinstance(node, ast.FunctionDef)}
 
@@ -22,7 +22,7 @@ def test_every_threat_is_held_by_tests_that_exist() -> None:
     for row in ROWS:
         named = re.findall(r"`(tests/[\w/]+\.py)::(\w+)`", row.split("|")[3])
         assert named, row
-        assert [f"{file}::{test}" for file, test in named if test not in tests_in(ROOT / file)] == []
+        assert [f"{file}::{test}" for file, test in named if test not in names_in(ROOT / file)] == []
 
 
 def test_it_is_one_page_with_all_its_parts() -> None:
