@@ -16,6 +16,7 @@ from kilisho.questions import Question, open_questions
 from kilisho_api import catalogue, docs, health, home, operations, problem_pages, problems
 from kilisho_api.cors import with_cors
 from kilisho_api.documents import late_page
+from kilisho_api.guard import guarded
 from kilisho_api.layers import App, Receive, Scope, Send, with_head, with_headers, with_request_id
 from kilisho_api.metrics import Meter
 from kilisho_api.settings import Settings
@@ -23,8 +24,11 @@ from kilisho_api.slow import SlowLane
 
 HEADERS = (
     (b"x-content-type-options", b"nosniff"),
-    (b"content-security-policy", b"default-src 'self'"),
+    (b"content-security-policy", b"default-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'"),
     (b"referrer-policy", b"no-referrer"),
+    (b"permissions-policy", b"camera=(), geolocation=(), microphone=(), payment=(), usb=()"),
+    (b"cross-origin-opener-policy", b"same-origin"),
+    (b"cross-origin-resource-policy", b"same-origin"),
     (b"cache-control", b"no-store"),
     (b"vary", b"Accept, Accept-Language"),
 )
@@ -47,12 +51,12 @@ def assemble(settings: Settings, rulebook: Rulebook, questions: Mapping[str, Que
         logging_config=None,
     )
     inner = cast("App", app.asgi_handler)
-    app.asgi_handler = cast("ASGIApp", _layered(inner, meter, settings.cors_origins))
+    app.asgi_handler = cast("ASGIApp", _layered(guarded(inner, settings.api_keys, settings.rate_limit), meter, settings.cors_origins))
     return app
 
 
 def _routes(settings: Settings, rulebook: Rulebook, questions: Mapping[str, Question], meter: Meter) -> list[HTTPRouteHandler]:
-    lane = SlowLane(settings.slow_at_once, settings.slow_waiting)
+    lane = SlowLane(settings.slow_at_once, settings.slow_waiting, settings.longest_answer)
     return [
         *(operations.handler(question, lane) for question in questions.values()),
         *catalogue.handlers(rulebook, GRAPH, settings.catalogue_max_age),

@@ -8,10 +8,10 @@ from kilisho_api.layers import App, Message, Receive, Scope, Send
 
 ALLOWED = (
     (b"access-control-allow-methods", b"GET, HEAD, POST"),
-    (b"access-control-allow-headers", b"content-type, if-none-match, x-request-id"),
+    (b"access-control-allow-headers", b"authorization, content-type, if-none-match, x-request-id"),
     (b"access-control-max-age", b"600"),
 )
-EXPOSED = (b"access-control-expose-headers", b"etag, retry-after, x-request-id")
+EXPOSED = (b"access-control-expose-headers", b"etag, retry-after, www-authenticate, x-request-id")
 
 
 def with_cors(app: App, origins: Sequence[str]) -> App:

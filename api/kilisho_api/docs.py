@@ -9,7 +9,10 @@ from litestar.handlers import HTTPRouteHandler
 from kilisho_api.documents import Document, page
 
 # The page's library sets inline styles and draws its icons from data addresses; everything else stays with the service.
-PAGE_POLICY = "default-src 'self'; style-src 'self' 'unsafe-inline'; img-src 'self' data:; frame-ancestors 'none'"
+PAGE_POLICY = (
+    "default-src 'self'; style-src 'self' 'unsafe-inline'; img-src 'self' data:; "
+    "base-uri 'none'; form-action 'none'; frame-ancestors 'none'"
+)
 ONE_DAY = 86_400
 ASSETS = {
     "swagger-ui.css": "text/css",

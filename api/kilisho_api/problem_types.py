@@ -43,15 +43,18 @@ class ProblemType:
 _ALL = (
     ProblemType("malformed-json", 400),
     ProblemType("bad-request", 400),
+    ProblemType("unauthorized", 401),
     ProblemType("not-found", 404),
     ProblemType("method-not-allowed", 405),
     ProblemType("not-acceptable", 406),
     ProblemType("too-large", 413),
     ProblemType("unsupported-media-type", 415),
     ProblemType("invalid-request", 422),
+    ProblemType("too-many-requests", 429),
     ProblemType("internal-error", 500),
     ProblemType("not-ready", 503),
     ProblemType("overloaded", 503),
+    ProblemType("took-too-long", 504),
 )
 
 PROBLEM_TYPES = MappingProxyType({kind.slug: kind for kind in _ALL})

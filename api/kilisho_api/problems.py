@@ -49,7 +49,8 @@ def body_of(kind: ProblemType, detail: str, request_id: str, errors: Sequence[Ma
     return {**body, "errors": list(errors)} if errors else body
 
 
-def _reply(request: AnyRequest, problem: ProblemError) -> Response[bytes]:
+def reply(request: AnyRequest, problem: ProblemError) -> Response[bytes]:
+    """The problem document, in the language that the caller likes best."""
     # Litestar's Scope is closed for typing; the outer layer has put the id there under a name of ours.
     request_id = str(request.scope["kilisho.request_id"])  # type: ignore[typeddict-item]
     told = told_in(LANGUAGES[language_of(request, LANGUAGES)], body_of(problem.kind, problem.detail, request_id, problem.errors))
@@ -60,11 +61,11 @@ def _reply(request: AnyRequest, problem: ProblemError) -> Response[bytes]:
 
 def _of_problem(request: AnyRequest, error: Exception) -> Response[bytes]:
     assert isinstance(error, ProblemError)
-    return _reply(request, error)
+    return reply(request, error)
 
 
 def _of_malformed(request: AnyRequest, error: Exception) -> Response[bytes]:
-    return _reply(request, ProblemError("malformed-json", syntax_detail(str(error))))
+    return reply(request, ProblemError("malformed-json", syntax_detail(str(error))))
 
 
 _SYNTAX = {"duplicate key": "detail-body_repeats_member", "recursion": "detail-body_too_deep"}
@@ -83,7 +84,7 @@ def _of_refused(request: AnyRequest, error: Exception) -> Response[bytes]:
     count = len(error.faults)
     told = say("detail-faults", count=count)
     detail = say("detail-faults_first", faults=told, most=MOST_ERRORS) if count > MOST_ERRORS else told
-    return _reply(request, ProblemError("invalid-request", detail, faults))
+    return reply(request, ProblemError("invalid-request", detail, faults))
 
 
 _DETAILS = {
@@ -96,9 +97,9 @@ _DETAILS = {
 def _of_framework(request: AnyRequest, error: Exception) -> Response[bytes]:
     assert isinstance(error, HTTPException)
     kind = BY_STATUS.get(error.status_code) or (BY_STATUS[400] if error.status_code < 500 else BY_STATUS[500])
-    return _reply(request, ProblemError(kind.slug, _DETAILS.get(kind.status, kind.about), headers=error.headers))
+    return reply(request, ProblemError(kind.slug, _DETAILS.get(kind.status, kind.about), headers=error.headers))
 
 
 def _of_failure(request: AnyRequest, error: Exception) -> Response[bytes]:
     _LOG.error("request %s failed", request.scope["kilisho.request_id"], exc_info=error)  # type: ignore[typeddict-item]
-    return _reply(request, ProblemError("internal-error", say("detail-failed")))
+    return reply(request, ProblemError("internal-error", say("detail-failed")))

@@ -18,6 +18,7 @@ from collections.abc import Mapping
 from typing import TYPE_CHECKING, Any
 
 from kilisho import packs
+from kilisho_api.escaping import EscapingFormatter
 from kilisho_api.settings import Settings, SettingsError, read, table, variable
 
 if TYPE_CHECKING:
@@ -61,7 +62,9 @@ def application() -> Litestar:
     from kilisho_api.app import create_app
 
     settings = read(os.environ)
-    logging.basicConfig(level=settings.log_level.upper(), format="%(asctime)s %(levelname)s %(name)s: %(message)s")
+    handler = logging.StreamHandler()
+    handler.setFormatter(EscapingFormatter("%(asctime)s %(levelname)s %(name)s: %(message)s"))
+    logging.basicConfig(level=settings.log_level.upper(), handlers=[handler])
     app = create_app(settings)
     gc.freeze()  # what is loaded stays: the collector need not walk the rulebook again and again while requests wait
     return app
@@ -101,7 +104,8 @@ def _server_options(settings: Settings) -> dict[str, Any]:
         "log_level": settings.log_level,
         "access_log": False,
         "server_header": False,
-        "proxy_headers": False,
+        "proxy_headers": bool(settings.trusted_proxies),
+        "forwarded_allow_ips": list(settings.trusted_proxies),
         "lifespan": "off",
         "ws": "none",
         "timeout_graceful_shutdown": GRACE_SECONDS,

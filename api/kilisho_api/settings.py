@@ -8,6 +8,9 @@ from dataclasses import dataclass, field, fields
 from typing import Any
 
 from kilisho.questions.limits import Limits, range_of
+from kilisho_api.addresses import read_networks
+from kilisho_api.buckets import Rate, read_rate
+from kilisho_api.keys import Keys, read_keys
 
 PREFIX = "KILISHO_"
 
@@ -75,6 +78,10 @@ class Settings:
     slow_at_once : slow requests that each process works on at a time, 1 to 16.
     slow_waiting : slow requests that each process lets wait, 0 to 1000.
     log_level : debug, info, warning or error.
+    api_keys : keys of which a caller must show one; in the environment the file that holds their digests. None means open to all.
+    rate_limit : requests that each caller may send in a time, per process; None means any number.
+    trusted_proxies : addresses and networks of proxies whose X-Forwarded-For is believed; empty means none.
+    longest_answer : seconds that a slow request may be worked on, 1 to 3600.
     """
 
     host: str = _setting("127.0.0.1", _host, "Address to listen on; 0.0.0.0 inside a container.")
@@ -88,6 +95,10 @@ class Settings:
     slow_at_once: int = _setting(1, whole_number(1, 16), "Slow requests that each process works on at a time.")
     slow_waiting: int = _setting(8, whole_number(0, 1_000), "Slow requests that each process lets wait before it answers 503.")
     log_level: str = _setting("info", _level, "Least severity that is logged: debug, info, warning or error.")
+    api_keys: Keys | None = _setting(None, read_keys, "File of API keys, a line `name:digest` each; without, all may ask.")  # noqa: RUF009
+    rate_limit: Rate | None = _setting(None, read_rate, "Requests of each caller in each process, such as 120/minute.")  # noqa: RUF009
+    trusted_proxies: tuple[str, ...] = _setting((), read_networks, "Addresses or networks of proxies whose X-Forwarded-For is believed.")
+    longest_answer: int = _setting(60, whole_number(1, 3_600), "Seconds that a slow request may be worked on before it gets 504.")
 
     @property
     def limits(self) -> Limits:
@@ -122,4 +133,4 @@ def table() -> list[tuple[str, str, str]]:
 
 
 def _shown(default: Any) -> str:
-    return "(none)" if default == () else str(default)
+    return "(none)" if default in ((), None) else str(default)

@@ -75,8 +75,16 @@ def test_every_answer_carries_its_id_and_the_security_headers(client: httpx.Clie
     assert uuid.UUID(answer.headers["x-request-id"])
     assert answer.headers["x-content-type-options"] == "nosniff"
     assert answer.headers["content-security-policy"].startswith("default-src 'self'")
+    for closed in ("base-uri 'none'", "form-action 'none'", "frame-ancestors 'none'"):
+        assert closed in answer.headers["content-security-policy"]
+    assert answer.headers["referrer-policy"] == "no-referrer"
+    assert "geolocation=()" in answer.headers["permissions-policy"]
+    assert answer.headers["cross-origin-opener-policy"] == answer.headers["cross-origin-resource-policy"] == "same-origin"
+    # Whether there is TLS, and for how long there will be, only the proxy knows.
+    assert "strict-transport-security" not in answer.headers
     assert answer.headers["vary"] == "Accept, Accept-Language"
     assert "server" not in answer.headers
+    assert "set-cookie" not in answer.headers
 
 
 def test_a_request_id_is_taken_over_when_it_is_a_uuid(client: httpx.Client) -> None:

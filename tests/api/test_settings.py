@@ -4,10 +4,13 @@ from __future__ import annotations
 
 import dataclasses
 import os
+from pathlib import Path
 
 import pytest
 
 from kilisho.questions import Limits
+from kilisho_api.buckets import Rate
+from kilisho_api.keys import Keys
 from kilisho_api.settings import Settings, SettingsError, read, table
 
 
@@ -15,7 +18,9 @@ def test_nothing_set_gives_the_defaults() -> None:
     assert read({}) == Settings()
 
 
-def test_everything_can_be_set() -> None:
+def test_everything_can_be_set(tmp_path: Path) -> None:
+    keys = tmp_path / "keys"
+    keys.write_text(f"app:{'a' * 64}\n")
     environment = {
         "KILISHO_HOST": "0.0.0.0",
         "KILISHO_PORT": " 9000 ",
@@ -28,10 +33,15 @@ def test_everything_can_be_set() -> None:
         "KILISHO_SLOW_AT_ONCE": "2",
         "KILISHO_SLOW_WAITING": "0",
         "KILISHO_LOG_LEVEL": "warning",
+        "KILISHO_API_KEYS": str(keys),
+        "KILISHO_RATE_LIMIT": "120/minute",
+        "KILISHO_TRUSTED_PROXIES": "10.0.0.7, 10.1.0.0/16",
+        "KILISHO_LONGEST_ANSWER": "20",
         "OTHER": "ignored",
     }
     origins = ("https://app.example", "http://localhost:3000")
-    assert read(environment) == Settings("0.0.0.0", 9000, 4, ("a.yaml", "b"), 2000, origins, 0, 366, 2, 0, "warning")
+    guarding = (Keys({"app": "a" * 64}), Rate(120, 60), ("10.0.0.7/32", "10.1.0.0/16"), 20)
+    assert read(environment) == Settings("0.0.0.0", 9000, 4, ("a.yaml", "b"), 2000, origins, 0, 366, 2, 0, "warning", *guarding)
     assert read(environment).limits == Limits(forecast_days=366)
 
 
@@ -57,6 +67,10 @@ def test_everything_can_be_set() -> None:
         ("LONGEST_FORECAST", "3661", "a whole number from 1 to 3660"),
         ("SLOW_AT_ONCE", "0", "a whole number from 1 to 16"),
         ("SLOW_WAITING", "1001", "a whole number from 0 to 1000"),
+        ("API_KEYS", "", "a file that can be read"),
+        ("RATE_LIMIT", "100", "such as 120/minute"),
+        ("TRUSTED_PROXIES", "*", "no host names and no *"),
+        ("LONGEST_ANSWER", "0", "a whole number from 1 to 3600"),
         ("LOG_LEVEL", "loud", "debug, info, warning or error"),
     ],
 )

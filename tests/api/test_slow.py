@@ -84,8 +84,8 @@ def lanes(monkeypatch: pytest.MonkeyPatch) -> list[SlowLane]:
     """The lanes of the slow questions of every service that a test puts together."""
     made: list[SlowLane] = []
 
-    def note(at_once: int, waiting: int) -> SlowLane:
-        made.append(SlowLane(at_once, waiting))
+    def note(at_once: int, waiting: int, longest: float) -> SlowLane:
+        made.append(SlowLane(at_once, waiting, longest))
         return made[-1]
 
     monkeypatch.setattr("kilisho_api.app.SlowLane", note)

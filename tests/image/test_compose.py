@@ -24,7 +24,11 @@ def test_the_service_gets_no_right_and_no_disk(service: dict[str, Any]) -> None:
     assert service["read_only"] is True
     assert service["cap_drop"] == ["ALL"]
     assert service["security_opt"] == ["no-new-privileges:true"]
-    assert [mount.partition(":")[0] for mount in service["tmpfs"]] == ["/tmp"]
+    [temporary] = service["tmpfs"]
+    place, _, options = temporary.partition(":")
+    assert place == "/tmp"
+    assert {"noexec", "nosuid", "nodev"} <= set(options.split(","))
+    assert not {"privileged", "cap_add", "devices", "network_mode", "pid", "ipc"} & service.keys()
     assert "volumes" not in service
 
 
@@ -41,6 +45,16 @@ def test_the_settings_shown_are_settings_that_can_be_read(service: dict[str, Any
 def test_it_builds_from_the_dockerfile_in_the_checkout(service: dict[str, Any]) -> None:
     build = service["build"]
     assert (DOCKER / build["context"] / build["dockerfile"]).resolve() == (DOCKER / "Dockerfile").resolve()
+
+
+def test_it_is_nobody_even_where_the_image_is_overridden(service: dict[str, Any]) -> None:
+    assert f"USER {service['user']}" in DOCKERFILE
+    assert not service["user"].startswith("0")
+
+
+def test_it_cannot_take_the_machine_with_it(service: dict[str, Any]) -> None:
+    assert service["pids_limit"] <= 200
+    assert service["mem_limit"] == "1g"
 
 
 def test_both_stages_stand_on_the_base_that_was_asked_for() -> None:

@@ -31,7 +31,7 @@ set -e
 root=$1; shift
 mount --bind "$root" "$root"
 mount -t proc proc "$root/proc"
-mount -t tmpfs -o size=64m,mode=1777 tmpfs "$root/tmp"
+mount -t tmpfs -o size=64m,mode=1777,noexec,nosuid,nodev tmpfs "$root/tmp"
 mount -o remount,bind,ro "$root"
 ip link set lo up
 exec chroot "$root" "$@"

@@ -15,6 +15,7 @@ from kilisho_api.catalogue import collections, rulebook_page
 from kilisho_api.encoding import encode
 from kilisho_api.http_rules import JSON
 from kilisho_api.openapi import catalogue_schemas, literals, manual, responses, service
+from kilisho_api.openapi.guarding import guarding
 from kilisho_api.openapi.responses import Part
 from kilisho_api.openapi.schemas import Components
 from kilisho_api.openapi.walk import PLACE
@@ -39,7 +40,7 @@ def document(rulebook: Rulebook, questions: Mapping[str, Question], settings: Se
     about = rulebook_page(rulebook, {name: len(entries) for name, entries in found.items()})
     paths = {f"/v1/{name}": {"post": _operation(q, asked[q.request], told[q.response])} for name, q in questions.items()}
     paths |= catalogue_schemas.paths(items, found, about) | service.paths(rulebook.identity)
-    return {
+    made = {
         "openapi": OPENAPI,
         "info": manual.info(settings),
         "servers": [{"url": "/", "description": "This service."}],
@@ -48,6 +49,7 @@ def document(rulebook: Rulebook, questions: Mapping[str, Question], settings: Se
         "paths": paths,
         "components": {"schemas": dict(sorted((components.schemas | literals.PROBLEM_SCHEMAS).items())), **responses.components()},
     }
+    return guarding(made, settings)
 
 
 def _operation(question: Question, asked: str, told: str) -> Part:
@@ -55,6 +57,7 @@ def _operation(question: Question, asked: str, told: str) -> Part:
     body = {"required": True, "content": {JSON: {"schema": {"$ref": PLACE + asked}, "example": question.example}}}
     shown = shortened(example_answer(question))
     answer = responses.success("The answer. Long lists are cut short in the example.", JSON, {"$ref": PLACE + told}, shown)
+    refusals = (*responses.OF_EVERY_POST, *(("overloaded", "took-too-long") if question.slow else ()))
     for media_type, write in question.representations.items():
         answer["content"][media_type] = {"schema": {"type": "string"}, "example": write(shown, LANGUAGES[DEFAULT])}
     return {
@@ -64,7 +67,7 @@ def _operation(question: Question, asked: str, told: str) -> Part:
         "description": question.description,
         "parameters": list(parameters),
         "requestBody": body,
-        "responses": {"200": answer, **responses.problems(*responses.OF_EVERY_POST, *(("overloaded",) if question.slow else ()))},
+        "responses": {"200": answer, **responses.problems(*refusals)},
     }
 
 

@@ -109,8 +109,24 @@ def _limits(settings: Settings) -> str:
         f"## Limits\n\nA body has at most {settings.largest_body} bytes. Lists, texts and numbers have the limits that their schemas "
         "state. A question that lists a 503 response may compute for a second: each process works on "
         f"{settings.slow_at_once} such at a time and lets {settings.slow_waiting} wait; beyond, it answers 503, and `Retry-After` says "
-        "after how many seconds to try again."
+        f"after how many seconds to try again. An answer that takes longer than {settings.longest_answer} s is given up with 504."
+        + _guard(settings)
     )
+
+
+def _guard(settings: Settings) -> str:
+    """Sentences on keys and rates, where there are any."""
+    rate = settings.rate_limit
+    shown = (
+        ""
+        if rate is None
+        else (
+            f" Each process answers {rate.requests} requests of a caller in {rate.seconds:g} s, as many at once after a pause, then 429 "
+            "with `Retry-After`."
+        )
+    )
+    keys = " Send your API key as `Authorization: Bearer KEY`; without one, what is asked under /v1 is answered with 401."
+    return shown + (keys if settings.api_keys is not None else "")
 
 
 def _settings() -> str:

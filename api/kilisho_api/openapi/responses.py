@@ -35,6 +35,7 @@ def components() -> Part:
         "headers": {
             "RequestId": {"description": "The request's id.", "schema": {"type": "string", "format": "uuid"}},
             "RetryAfter": {"description": "Seconds after which to try again.", "schema": {"type": "integer", "minimum": 1}},
+            "Challenge": {"description": "How to show a key.", "schema": {"type": "string"}},
             "ETag": {"description": "Strong entity tag of the body.", "schema": {"type": "string"}},
         },
         "parameters": {
@@ -79,8 +80,10 @@ def _response(kind: ProblemType) -> Part:
     detail, errors = _EXAMPLES.get(kind.slug, (kind.about, []))
     example = body_of(kind, detail, EXAMPLE_ID, errors)
     headers = {"X-Request-Id": {"$ref": "#/components/headers/RequestId"}}
-    if kind.slug == "overloaded":
+    if kind.slug in ("overloaded", "too-many-requests"):
         headers["Retry-After"] = {"$ref": "#/components/headers/RetryAfter"}
+    if kind.slug == "unauthorized":
+        headers["WWW-Authenticate"] = {"$ref": "#/components/headers/Challenge"}
     content = {PROBLEM_JSON: {"schema": {"$ref": "#/components/schemas/Problem"}, "example": example}}
     return {"description": kind.about, "headers": headers, "content": content}
 

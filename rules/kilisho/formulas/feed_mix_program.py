@@ -14,6 +14,7 @@ from typing import Any, Literal
 
 import numpy as np
 
+from kilisho.deadline import keep_to_time
 from kilisho.formulas.feed_mix import WHOLE, Array, Key, Limit, Mix, gas_at, limits_of, slurry_of
 
 Wish = Literal["most_gas", "cheapest", "most_even", "least_relaxation"]
@@ -194,6 +195,7 @@ class Program:
     def _solve(self, gas_slurry: float, least: float, most: float) -> Any:
         from scipy.optimize import LinearConstraint, milp
 
+        keep_to_time()
         gas, slurry = gas_at(self.mix, gas_slurry), self._row(slurry_of(self.mix))
         rows, bounds = self._fixed
         rows, bounds = np.vstack([rows, slurry, -slurry]), np.append(bounds, [most, -least])

@@ -5,6 +5,7 @@ from __future__ import annotations
 import numpy as np
 import numpy.typing as npt
 
+from kilisho.deadline import keep_to_time
 from kilisho.process.flow import flow_of, pour
 from kilisho.process.history import Conditions, History
 from kilisho.process.pace import Pace, Paces
@@ -40,6 +41,8 @@ def simulate(history: History, conditions: Conditions, parameters: Parameters, s
     ------
     ValueError
         For shapes that do not fit and values outside the ranges documented on the parts.
+    TooLongError
+        Between two days, when the time that :mod:`kilisho.deadline` holds is over.
 
     Notes
     -----
@@ -54,6 +57,7 @@ def simulate(history: History, conditions: Conditions, parameters: Parameters, s
     record, fed = Record(temperature.shape[0], state), np.asarray(course.slurry.any(axis=1))
     steps = steps_of(history, course.flow.volume, temperature, parameters, conditions.tanks_in_series)
     for day, shares in enumerate(shares_of(steps, substeps)):
+        keep_to_time()
         if fed[day]:
             _feed(state, day, course, record)
         if day == 0:

@@ -17,6 +17,7 @@ from typing import Any
 import numpy as np
 import numpy.typing as npt
 
+from kilisho.deadline import keep_to_time
 from kilisho.formulas.gas_storage import run_store, storage_over_days
 from kilisho.formulas.rotation import YEAR, Timetable, even_supply, gas_per_cycle_day, keeps_up, spare_storage, supply_of
 from kilisho.questions.batch_rotation.curves import Curves
@@ -74,6 +75,7 @@ class Yard:
 
     def supply(self, count: int, retention: int, columns: Any = slice(None)) -> Array:
         """Gas of so many digesters on each day of the second and third year [m3/d], (days, columns)."""
+        keep_to_time()
         timetable, days = Timetable(count, retention, self.turn_round), np.arange(FIRST_DAY, FIRST_DAY + DAYS)
         return supply_of(self.usable[..., columns], timetable, days, self.curves.day_of_year)
 

@@ -1,0 +1,152 @@
+"""Changes JSON and YAML where they stay JSON and YAML: most bytes changed at random end at the parser, and nothing behind it is reached."""
+
+from __future__ import annotations
+
+import copy
+import json
+from collections.abc import Iterator, Mapping, Sequence
+from functools import cache
+from random import Random
+from typing import Any
+
+import yaml
+from tests.fuzz import targets
+
+from kilisho.packs import BASE_PACK
+from kilisho.questions import Question
+
+STRANGE = (None, True, False, 0, -0.0, -1, 1, 1e-300, 1e300, 10**30, 0.5, "", "x", "a" * 300, "\u0000", "\u202e", "=1+1", [], {}, [[]])
+CHANGES = 3
+# An entry of the base pack is put into a pack this often, and a body sent to another question.
+WHOLE_ENTRY, OTHER_QUESTION = 0.3, 0.05
+Document = Any
+Place = tuple[str | int, ...]
+Vocabulary = Mapping[str, Sequence[Any]]
+
+
+def body(data: bytes, most: int, seed: int) -> bytes | None:
+    """A question's name and its JSON with one to three changes, no longer than ``most``; None where there is no JSON."""
+    name, _, text = data.partition(b"\n")
+    random = Random(seed)
+    try:
+        document = json.loads(text)
+    except (ValueError, RecursionError):
+        return None
+    if random.random() < OTHER_QUESTION:
+        name = random.choice(list(targets.questions())).encode()
+    return _fitting(name + b"\n" + json.dumps(_changed(document, words_of_bodies(), random)).encode(), most)
+
+
+def pack(data: bytes, most: int, seed: int) -> bytes | None:
+    """A pack with one to three changes, or an entry of the base pack laid into it; None where there is no YAML."""
+    random = Random(seed)
+    try:
+        document = yaml.safe_load(data.decode())
+        changed = _changed(document, words_of_packs(), random) if random.random() > WHOLE_ENTRY else _with_an_entry(document, random)
+        return _fitting(json.dumps(changed, default=str).encode(), most)
+    except (yaml.YAMLError, ValueError, RecursionError, TypeError):
+        return None
+
+
+def _fitting(found: bytes, most: int) -> bytes | None:
+    return found if len(found) <= most else None
+
+
+def _changed(document: Document, words: Vocabulary, random: Random) -> Document:
+    for _ in range(random.randint(1, CHANGES)):
+        document = _once(document, words, random)
+    return document
+
+
+def _once(document: Document, words: Vocabulary, random: Random) -> Document:
+    """``document`` with one part replaced, left out, doubled or put elsewhere."""
+    place = random.choice(list(_places(document)))
+    if not place:
+        return document or {}
+    holder, key = _at(document, place[:-1]), place[-1]
+    match random.randrange(5):
+        case 0:
+            del holder[key]
+        case 1:
+            holder[key] = _other(holder[key], place, words, random)
+        case 2:
+            holder[key] = copy.deepcopy(random.choice(STRANGE))
+        case 3 if isinstance(holder, list):
+            holder.extend([holder[key]] * random.choice((1, 2, 50)))
+        case _ if isinstance(holder, dict):
+            name = random.choice(list(words))
+            holder[name] = copy.deepcopy(random.choice(words[name]))
+    return document
+
+
+def _other(value: Any, place: Place, words: Vocabulary, random: Random) -> Any:
+    """Another value of the same member or, of a number, a number near or far."""
+    if isinstance(value, int | float) and not isinstance(value, bool) and random.random() < 0.7:
+        return random.choice((value * 2, value / 7, -value, value * 1000, value + 1, value - 1, value * 1e-6))
+    names = [part for part in place if isinstance(part, str)]
+    return copy.deepcopy(random.choice(words.get(names[-1] if names else "", STRANGE)))
+
+
+def _places(value: Document, place: Place = ()) -> Iterator[Place]:
+    yield place
+    inner = value.items() if isinstance(value, dict) else enumerate(value) if isinstance(value, list) else ()
+    for key, part in inner:
+        yield from _places(part, (*place, key))
+
+
+def _at(document: Document, place: Place) -> Any:
+    for key in place:
+        document = document[key]
+    return document
+
+
+@cache
+def words_of_bodies() -> Vocabulary:
+    """Values by the name of their member: from the examples, and the ids and choices of the published schemas."""
+    found: dict[str, list[Any]] = {}
+    for question in targets.questions().values():
+        _gather(question.example, found)
+        schema = question.request.model_json_schema(mode="validation")
+        for part in (schema, *schema.get("$defs", {}).values()):
+            for name, member in part.get("properties", {}).items():
+                found.setdefault(name, []).extend(_choices(member, question))
+    return {name: [*values, *STRANGE[:4]] for name, values in found.items()}
+
+
+@cache
+def words_of_packs() -> Vocabulary:
+    """Values by the name of their member in the base pack."""
+    found: dict[str, list[Any]] = {}
+    _gather(_base(), found)
+    return found
+
+
+@cache
+def _base() -> Document:
+    merged: dict[str, Any] = {}
+    for file in sorted(BASE_PACK.glob("*.yaml")):
+        for section, entries in json.loads(json.dumps(yaml.safe_load(file.read_text("utf-8")), default=str)).items():
+            merged[section] = {**merged.get(section, {}), **entries}
+    return merged
+
+
+def _with_an_entry(document: Document, random: Random) -> Document:
+    section = random.choice(list(_base()))
+    name = random.choice(list(_base()[section]))
+    laid = document if isinstance(document, dict) else {}
+    held = laid.get(section)
+    return {**laid, section: {**(held if isinstance(held, dict) else {}), name: copy.deepcopy(_base()[section][name])}}
+
+
+def _gather(value: Document, into: dict[str, list[Any]]) -> None:
+    if isinstance(value, dict):
+        for name, inner in value.items():
+            into.setdefault(name, []).append(inner)
+    for inner in value.values() if isinstance(value, dict) else value if isinstance(value, list) else ():
+        _gather(inner, into)
+
+
+def _choices(member: Any, question: Question) -> list[Any]:
+    parts = [member, *member.get("anyOf", ()), member.get("items", {})]
+    ids = [one for part in parts if "x-ids-of" in part for one in list(question.ids.get(part["x-ids-of"], ()))[:20]]
+    return ids + [choice for part in parts for choice in part.get("enum", ())]
