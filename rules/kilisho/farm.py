@@ -14,7 +14,7 @@ from kilisho.process import Parameters
 from kilisho.process.start_up import StartUpTable
 from kilisho.quantities import Graph, collect
 from kilisho.ranges import Array, Numeric, Share, Uncertain, about, leading, sampled
-from kilisho.rulebook import Curve, Property, RulebookData
+from kilisho.rulebook import SECTIONS_OF_PRACTICE, Curve, Property, RulebookData
 from kilisho.start_up_table import start_up_table_of
 from kilisho.units import from_canonical
 
@@ -41,7 +41,6 @@ QUANTITIES = {
 }
 TWELVE_DIGITS = 12
 MOST_TO_MEASURE = 3
-SECTIONS_OF_PRACTICE = frozenset({"covers", "containers", "slurry_stores", "spreadings"})
 
 
 def plain(value: float) -> float:
