@@ -24,7 +24,7 @@ from statistics import median
 ROOT = Path(__file__).resolve().parents[2]
 sys.path.insert(0, str(ROOT))
 
-from tests.load.bodies import bodies  # noqa: E402 - the checkout is on the path from here on
+from tests.load.bodies import loads, operation  # noqa: E402 - the checkout is on the path from here on
 from tests.load.measuring import Round, resident_megabytes, run_round  # noqa: E402
 
 SERVICE = ("-m", "kilisho.cli", "serve", "--workers", "1")
@@ -125,7 +125,7 @@ def start_seconds(body: bytes, times: int) -> float:
 
 def show(values: Sequence[object]) -> None:
     """Print one line of the table."""
-    print(f"{values[0]!s:<18}" + "".join(f"{value!s:>11}" for value in values[1:]), flush=True)
+    print(f"{values[0]!s:<27}" + "".join(f"{value!s:>11}" for value in values[1:]), flush=True)
 
 
 def main() -> None:
@@ -135,7 +135,7 @@ def main() -> None:
     parser.add_argument("--rounds", type=int, default=3)
     parser.add_argument("--seconds", type=int, default=3, help="length of a round")
     options = parser.parse_args()
-    requests = bodies()
+    requests = loads()
     first = requests["first-charge"]
     print(f"first answer after {start_seconds(first, options.rounds):.2f} s (median of {options.rounds} starts)")
     with serving(SERVICE, FIRST, first) as service, serving(ECHO, "/bytes/first-charge", first) as echo:
@@ -143,7 +143,7 @@ def main() -> None:
         show(HEADINGS)
         for name in options.operations or requests:
             body = requests[name]
-            targets = [Target(service, f"/v1/{name}"), Target(echo, f"/model/{name}"), Target(echo, f"/bytes/{name}")]
+            targets = [Target(service, f"/v1/{operation(name)}"), Target(echo, f"/model/{name}"), Target(echo, f"/bytes/{name}")]
             sizes = (len(body), *(target.size(body) for target in targets[:2]))
             show(row(name, sizes, compare(targets, body, options.rounds, options.seconds)))
         print(f"resident memory {before:.0f} MB after the first answer, {resident_megabytes(service.process):.0f} MB after the load")
