@@ -9,6 +9,7 @@ Processor time a request is what to compare between machines' quiet and busy hou
 from __future__ import annotations
 
 import argparse
+import os
 import socket
 import subprocess
 import sys
@@ -25,7 +26,7 @@ ROOT = Path(__file__).resolve().parents[2]
 sys.path.insert(0, str(ROOT))
 
 from tests.load.bodies import loads, operation  # noqa: E402 - the checkout is on the path from here on
-from tests.load.measuring import Round, resident_megabytes, run_round  # noqa: E402
+from tests.load.measuring import CONNECTIONS, Round, resident_megabytes, run_round  # noqa: E402
 
 SERVICE = ("-m", "kilisho.cli", "serve", "--workers", "1")
 ECHO = ("-m", "tests.load.echo")
@@ -79,7 +80,9 @@ def serving(module: Sequence[str], path: str, body: bytes) -> Iterator[Server]:
     with socket.create_server(("127.0.0.1", 0)) as free:
         port: int = free.getsockname()[1]
     began = time.perf_counter()
-    with subprocess.Popen([sys.executable, *module, "--port", str(port)], cwd=ROOT, stderr=subprocess.DEVNULL) as server:
+    # All that wrk asks at a time may wait: a slow answer that is turned away is no measurement.
+    env = os.environ | {"KILISHO_SLOW_WAITING": str(CONNECTIONS)}
+    with subprocess.Popen([sys.executable, *module, "--port", str(port)], cwd=ROOT, env=env, stderr=subprocess.DEVNULL) as server:
         try:
             while server.poll() is None and time.perf_counter() - began < SECONDS_TO_START:
                 try:
