@@ -74,7 +74,7 @@ def about(value: float, samples: Numeric) -> tuple[float, ...]:
         return (value,)
     ordered = samples.copy()
     ordered.sort()
-    low, high = min(float(ordered[_LOW]), value), max(float(ordered[_HIGH]), value)
+    low, high = min(ordered.item(_LOW), value), max(ordered.item(_HIGH), value)
     # What cancels out leaves rounding errors, and what divides by nothing leaves infinity: neither is a range.
     return (value, low, high) if NOISE * abs(value) < high - low < math.inf else (value,)
 
@@ -179,15 +179,15 @@ def leading(answer: Numeric, keys: tuple[str, ...]) -> list[Share]:
     """
     if not isinstance(answer, np.ndarray) or answer.size < SAMPLES or not keys:
         return []
-    left = answer - answer.sum() / SAMPLES
+    orders, left = _orders(keys), answer - np.add.reduce(answer) / SAMPLES
     square = float(left @ left)
     found: list[Share] = []
     while 0.0 < square < math.inf and len(found) < MOST_NAMED:
-        parts = _orders(keys) @ left
+        parts = orders @ left
         place = int(np.abs(parts).argmax())
         share = float(parts[place]) ** 2 / square
         if share < LEAST_SHARE:
             break
         found.append(Share(keys[place], share, 1.0 - math.sqrt(max(0.0, 1.0 - share))))
-        left = left - parts[place] * standard_strata(keys[place])
+        left = left - parts[place] * orders[place]
     return found

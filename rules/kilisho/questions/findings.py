@@ -26,7 +26,7 @@ class Inspector:
     def __init__(self, data: RulebookData, operation: str) -> None:
         self.data = data
         self.checks = compile_checks(data, operation)
-        self._static = {check.id: _static(check) for check in self.checks}
+        self._static = {(check.id, end): _static(check, end) for check in self.checks for end in (FAILED, UNKNOWN, PASSED)}
         self._parted: dict[frozenset[str], Parted] = {}
         self._unknown: dict[tuple[str, tuple[str, ...]], dict[str, Any]] = {}
         self._cautions = {name: _caution(name, entry) for name, entry in data.cautions.items()}
@@ -65,13 +65,12 @@ class Inspector:
         return self._always + [self._cautions[name] for name in extra if name not in have]
 
     def _show(self, finding: Finding) -> dict[str, Any]:
-        name = finding.compiled.id
-        if not finding.missing:
-            return {"check": name, "verdict": str(finding.verdict), **self._static[name], "value": self._value(finding)}
-        key = (name, finding.missing)
-        shown = self._unknown.get(key)
+        name, missing = finding.compiled.id, finding.missing
+        if not missing:
+            return {**self._static[name, finding.verdict], "value": self._value(finding)}
+        shown = self._unknown.get((name, missing))
         if shown is None:
-            shown = self._unknown[key] = {"check": name, "verdict": "unknown", **self._static[name], "missing": list(finding.missing)}
+            shown = self._unknown[name, missing] = {**self._static[name, UNKNOWN], "missing": list(missing)}
         return shown
 
     def _value(self, finding: Finding) -> Any:
@@ -106,9 +105,12 @@ def contradiction(found: Contradiction) -> dict[str, Any]:
     }
 
 
-def _static(check: Compiled) -> dict[str, Any]:
+def _static(check: Compiled, verdict: Verdict) -> dict[str, Any]:
+    """All of a finding but the fact's value, or what is missing of it."""
     entry = check.check
     return {
+        "check": check.id,
+        "verdict": str(verdict),
         "severity": str(entry.severity),
         "topic": entry.topic,
         "title": entry.title,
