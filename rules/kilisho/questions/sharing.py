@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import dataclass
 from functools import wraps
+from inspect import signature
 from typing import Any, Concatenate, ParamSpec, TypeVar
 
 from kilisho.farm import Ledger
@@ -31,11 +32,14 @@ def once(work: Callable[Concatenate[Subject, Ledger, More], Result]) -> Callable
     it done as it stands. Parts of a request are told apart by identity, further arguments by value.
     """
 
+    _, _, *others = signature(work).parameters.values()
+    usual = {one.name: one.default for one in others}
+
     @wraps(work)
     def shared(subject: Subject, ledger: Ledger, /, *more: More.args, **named: More.kwargs) -> Result:
         if ledger.shared is None:
             return work(subject, ledger, *more, **named)
-        key = (work, id(subject), more, *named.items())
+        key = (work, id(subject), *(usual | dict(zip(usual, more, strict=False)) | named).values())
         done = ledger.shared.get(key)
         if done is None:
             own = Ledger(ledger.shelf)

@@ -42,7 +42,7 @@ def work_out(asked: Any, ledger: Ledger) -> Work:
     ledger.assume("gas_storage_share", "structures", structure_id, "gas_storage_share")
     supply = supply_of(asked.herd, ledger)
     take_gas_state(asked.climate, ledger)
-    warmth = warmth_of(asked.climate, ledger, structure_id, None)
+    warmth = warmth_of(asked.climate, ledger, structure_id)
     ledger.put(digester_temperature=warmth.coldest)
     ledger.sample(digester_temperature=warmth.uncertain_coldest.samples)
     menu = menu_of(asked.feed, supply, ledger)
