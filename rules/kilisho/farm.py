@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from functools import cached_property
-from itertools import pairwise
+from itertools import islice, pairwise
 from typing import Any, cast
 
 import numpy as np
@@ -326,8 +326,8 @@ class Ledger:
         """For each answer the inputs whose measurement would narrow its range most, those that a farm can measure."""
         keys = tuple([key for key, one in self.inputs.items() if one.uncertain])
         measurable = self.shelf.measurable
-        found = [[share for share in leading(answer, keys) if share.key in measurable] for answer in answers]
-        return [[(self.inputs[share.key], share) for share in shares[:MOST_TO_MEASURE]] for shares in found]
+        found = [(share for share in leading(answer, keys) if share.key in measurable) for answer in answers]
+        return [[(self.inputs[share.key], share) for share in islice(shares, MOST_TO_MEASURE)] for shares in found]
 
     def trace(self) -> list[dict[str, Any]]:
         """How every derived quantity came about from what was stated, assumed and summed over the substrates."""

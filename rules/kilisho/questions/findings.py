@@ -9,7 +9,7 @@ from kilisho.checks import Compiled, Finding, Parted, Verdict, compile_checks, c
 from kilisho.farm import GRAPH
 from kilisho.quantities import Contradiction
 from kilisho.rulebook import RulebookData
-from kilisho.units import KINDS, from_canonical
+from kilisho.units import KINDS, Unit, unit_of
 
 MOST_SHAPES = 1024
 # Members of an enumeration are slow to look up; these are asked for at every request.
@@ -27,6 +27,7 @@ class Inspector:
         self.data = data
         self.checks = compile_checks(data, operation)
         self._static = {(check.id, end): _static(check, end) for check in self.checks for end in (FAILED, UNKNOWN, PASSED)}
+        self._units = {check.id: self._unit_of(check) for check in self.checks}
         self._parted: dict[frozenset[str], Parted] = {}
         self._unknown: dict[tuple[str, tuple[str, ...]], dict[str, Any]] = {}
         self._cautions = {name: _caution(name, entry) for name, entry in data.cautions.items()}
@@ -74,11 +75,13 @@ class Inspector:
         return shown
 
     def _value(self, finding: Finding) -> Any:
-        fact = self.data.facts[finding.compiled.subject]
-        if fact.kind not in KINDS:
-            return finding.value
-        code = finding.compiled.check.must.unit or KINDS[fact.kind].canonical.code
-        return {"value": six_digits(from_canonical(finding.value, fact.kind, code)), "unit": code}
+        unit = self._units[finding.compiled.id]
+        return finding.value if unit is None else {"value": six_digits((finding.value - unit.offset) / unit.factor), "unit": unit.code}
+
+    def _unit_of(self, check: Compiled) -> Unit | None:
+        """The unit in which a check's value is shown: that of its bound; None for what is no quantity."""
+        kind = self.data.facts[check.subject].kind
+        return unit_of(kind, check.check.must.unit or KINDS[kind].canonical.code) if kind in KINDS else None
 
 
 def six_digits(value: float) -> float:
