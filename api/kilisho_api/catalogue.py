@@ -12,6 +12,7 @@ from litestar.handlers import HTTPRouteHandler
 from kilisho.messages import say, told_in
 from kilisho.packs import Rulebook
 from kilisho.quantities import Graph, Quantity
+from kilisho.rulebook import SECTIONS_OF_PRACTICE
 from kilisho_api.documents import Document, Spoken, page
 from kilisho_api.encoding import encode
 from kilisho_api.entries import entry, rendered
@@ -35,9 +36,6 @@ SECTIONS = (
     "tests",
     "sources",
 )
-PARTS_OF_PRACTICE = ("containers", "covers", "slurry_stores", "spreadings", "curves", "figures")
-
-
 NAMES = (*SECTIONS, "practice", "quantities", "rulebook")
 
 
@@ -45,7 +43,7 @@ def collections(rulebook: Rulebook, graph: Graph) -> dict[str, list[Item]]:
     """All collections by the last segment of their address; items in the order of the packs."""
     data = rulebook.data
     found = {section: [entry(name, model) for name, model in getattr(data, section).items()] for section in SECTIONS}
-    found["practice"] = [{"id": part, "entries": _entries(getattr(data.practice, part))} for part in PARTS_OF_PRACTICE]
+    found["practice"] = [{"id": part, "entries": _entries(getattr(data.practice, part))} for part in SECTIONS_OF_PRACTICE]
     found["quantities"] = [_quantity(item) for item in graph.quantities.values()]
     return found
 

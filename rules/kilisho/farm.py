@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from functools import cached_property
-from itertools import pairwise
+from itertools import islice, pairwise
 from typing import Any, cast
 
 import numpy as np
@@ -15,7 +15,7 @@ from kilisho.process import Parameters
 from kilisho.process.start_up import StartUpTable
 from kilisho.quantities import Graph, collect
 from kilisho.ranges import Array, Numeric, Share, Uncertain, about, leading, sampled
-from kilisho.rulebook import Curve, Property, RulebookData
+from kilisho.rulebook import SECTIONS_OF_PRACTICE, Curve, Property, RulebookData
 from kilisho.start_up_table import start_up_table_of
 from kilisho.units import from_canonical
 
@@ -42,7 +42,6 @@ QUANTITIES = {
 }
 TWELVE_DIGITS = 12
 MOST_TO_MEASURE = 3
-SECTIONS_OF_PRACTICE = frozenset({"covers", "containers", "slurry_stores", "spreadings"})
 
 
 def plain(value: float) -> float:
@@ -87,6 +86,7 @@ class Reading:
     high: float
     samples: Numeric
     assumption: dict[str, Any]
+    uncertain: bool
 
 
 @dataclass(frozen=True, slots=True)
@@ -131,9 +131,10 @@ class Shelf:
         # A figure of practice has the same samples whatever it stands for in a question.
         key = f"{section}/{of}" if section == "figures" else f"{section}/{of}/{field}"
         samples = sampled(key, figure.least, figure.typical, figure.most)
-        if told["quantity"] in self.data.practice.measurements and isinstance(samples, np.ndarray):
+        uncertain = isinstance(samples, np.ndarray)
+        if uncertain and told["quantity"] in self.data.practice.measurements:
             self.measurable.add(key)
-        return Reading(key, told["quantity"], told.get("of"), figure.typical, figure.least, figure.most, samples, told)
+        return Reading(key, told["quantity"], told.get("of"), figure.typical, figure.least, figure.most, samples, told, uncertain)
 
     def _figure(self, section: str, of: str, field: str) -> Property:
         data, practice = self.data, self.data.practice
@@ -215,13 +216,15 @@ class Shelf:
 class Ledger:
     """Values of one farm by quantity, with what the caller stated, and every assumption made on the way.
 
-    ``values`` holds typical values; ``sampled`` holds samples of those that are uncertain, and of what follows from them.
+    ``values`` holds typical values; ``sampled`` holds samples of those that are uncertain, and of what follows from them. ``shared`` is
+    what the ledgers of one request have in common, kept by ``kilisho.questions.sharing``; None for a ledger that stands alone.
     """
 
-    __slots__ = ("assumptions", "derived", "inputs", "sampled", "shelf", "stated", "values")
+    __slots__ = ("assumptions", "derived", "inputs", "sampled", "shared", "shelf", "stated", "values")
 
-    def __init__(self, shelf: Shelf) -> None:
+    def __init__(self, shelf: Shelf, shared: dict[Any, Any] | None = None) -> None:
         self.shelf = shelf
+        self.shared = shared
         self.values: dict[str, Any] = {}
         self.sampled: dict[str, Array] = {}
         self.stated: dict[str, Any] = {}
@@ -246,6 +249,17 @@ class Ledger:
         for name, value in samples.items():
             if isinstance(value, np.ndarray):
                 self.sampled[name] = value
+
+    def take(self, other: Ledger) -> None:
+        """Take all that another ledger holds, as if it had been put, sampled and assumed here."""
+        self.put(**other.values)
+        self.sampled |= other.sampled
+        self.stated |= other.stated
+        self.derived |= other.derived
+        listed = {id(reading.assumption) for key, reading in other.inputs.items() if key in self.inputs}
+        self.assumptions += [assumption for assumption in other.assumptions if id(assumption) not in listed]
+        for key, reading in other.inputs.items():
+            self.inputs.setdefault(key, reading)
 
     def use(self, reading: Reading) -> Reading:
         """List a figure of the rulebook as an assumption of this answer, and as an input of its ranges."""
@@ -292,10 +306,10 @@ class Ledger:
 
     def solve(self, *wanted: str) -> dict[str, Any]:
         """Derive ``wanted`` and keep them in the ledger, with the samples of those that are uncertain."""
-        found = GRAPH.solve(self.values, wanted)
-        if self.sampled:
-            given = {**self.values, **self.sampled}
-            self.sample(**GRAPH.solve(given, wanted))
+        plan = GRAPH.plan(self.values, wanted)
+        found = plan.run(self.values)
+        if not self.sampled.keys().isdisjoint(plan.needs):
+            self.sample(**plan.run({**self.values, **self.sampled}))
         self.derived.update(dict.fromkeys(name for name in wanted if name not in self.values))
         self.values.update(found)
         return found
@@ -312,10 +326,10 @@ class Ledger:
 
     def leading(self, *answers: Numeric) -> list[list[tuple[Reading, Share]]]:
         """For each answer the inputs whose measurement would narrow its range most, those that a farm can measure."""
-        keys = tuple([key for key, one in self.inputs.items() if isinstance(one.samples, np.ndarray)])
+        keys = tuple([key for key, one in self.inputs.items() if one.uncertain])
         measurable = self.shelf.measurable
-        found = [[share for share in leading(answer, keys) if share.key in measurable] for answer in answers]
-        return [[(self.inputs[share.key], share) for share in shares[:MOST_TO_MEASURE]] for shares in found]
+        found = [(share for share in leading(answer, keys) if share.key in measurable) for answer in answers]
+        return [[(self.inputs[share.key], share) for share in islice(shares, MOST_TO_MEASURE)] for shares in found]
 
     def trace(self) -> list[dict[str, Any]]:
         """How every derived quantity came about from what was stated, assumed and summed over the substrates."""

@@ -21,7 +21,7 @@ from pydantic import ValidationError
 from kilisho.coherence import incoherences
 from kilisho.messages import LANGUAGES, Language, with_overlays
 from kilisho.messages.fluent import MessageFileError, beside
-from kilisho.rulebook import RulebookData
+from kilisho.rulebook import SECTIONS_OF_PRACTICE, RulebookData
 from kilisho.sentences import with_messages
 
 BASE_PACK = Path(__file__).parent / "packs" / "base"
@@ -43,7 +43,6 @@ _SECTIONS_OF_ENTRIES = (
     "causes",
     "tests",
 )
-_SECTIONS_OF_PRACTICE = ("containers", "covers", "slurry_stores", "spreadings", "curves", "figures")
 
 # How many steps of a path lead to what a layer replaces whole: section, id, field.
 _FIELD_DEPTHS: dict[str | int, int] = {"practice": 4, "process": 2}
@@ -213,7 +212,7 @@ class _Reader:
 
 
 def _merge(contents: Sequence[dict[str, Any]]) -> dict[str, Any]:
-    merged: dict[str, Any] = {name: {} for name in _SECTIONS_OF_ENTRIES} | {"practice": {name: {} for name in _SECTIONS_OF_PRACTICE}}
+    merged: dict[str, Any] = {name: {} for name in _SECTIONS_OF_ENTRIES} | {"practice": {name: {} for name in SECTIONS_OF_PRACTICE}}
     for content in contents:
         for section, entries in content.items():
             if section == "pack" and isinstance(entries, dict):

@@ -11,7 +11,7 @@ from __future__ import annotations
 
 import hashlib
 import math
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass
 from functools import lru_cache
 from typing import cast
@@ -74,7 +74,7 @@ def about(value: float, samples: Numeric) -> tuple[float, ...]:
         return (value,)
     ordered = samples.copy()
     ordered.sort()
-    low, high = min(float(ordered[_LOW]), value), max(float(ordered[_HIGH]), value)
+    low, high = min(ordered.item(_LOW), value), max(ordered.item(_HIGH), value)
     # What cancels out leaves rounding errors, and what divides by nothing leaves infinity: neither is a range.
     return (value, low, high) if NOISE * abs(value) < high - low < math.inf else (value,)
 
@@ -171,23 +171,23 @@ def _orders(keys: tuple[str, ...]) -> Array:
     return np.array([standard_strata(key) for key in keys])
 
 
-def leading(answer: Numeric, keys: tuple[str, ...]) -> list[Share]:
-    """The inputs (by the key of their samples) that explain most of an answer's spread, the first one most.
+def leading(answer: Numeric, keys: tuple[str, ...]) -> Iterator[Share]:
+    """The inputs (by the key of their samples) that explain most of an answer's spread, the first one most, each as it is asked for.
 
     One after the other: the input whose order of samples correlates most with what the ones before it leave unexplained, so that one that
     only happens to be drawn like another is not taken for a cause. Right for inputs that move the answer in one direction, as they do here.
     """
     if not isinstance(answer, np.ndarray) or answer.size < SAMPLES or not keys:
-        return []
-    left = answer - answer.sum() / SAMPLES
+        return
+    orders, left = _orders(keys), answer - np.add.reduce(answer) / SAMPLES
     square = float(left @ left)
-    found: list[Share] = []
-    while 0.0 < square < math.inf and len(found) < MOST_NAMED:
-        parts = _orders(keys) @ left
+    for _ in range(MOST_NAMED):
+        if not 0.0 < square < math.inf:
+            break
+        parts = orders @ left
         place = int(np.abs(parts).argmax())
         share = float(parts[place]) ** 2 / square
         if share < LEAST_SHARE:
             break
-        found.append(Share(keys[place], share, 1.0 - math.sqrt(max(0.0, 1.0 - share))))
-        left = left - parts[place] * standard_strata(keys[place])
-    return found
+        yield Share(keys[place], share, 1.0 - math.sqrt(max(0.0, 1.0 - share)))
+        left = left - parts[place] * orders[place]

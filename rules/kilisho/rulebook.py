@@ -407,6 +407,10 @@ class Practice(Entry):
     )
 
 
+# Whatever goes through the practice section by section (merging packs, the catalogue) reads these.
+SECTIONS_OF_PRACTICE = tuple(Practice.model_fields)
+
+
 class Process(Entry):
     """What the process model must be told of microbes and feeds; the same names as ``kilisho.process.Parameters``."""
 

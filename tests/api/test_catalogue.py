@@ -30,7 +30,7 @@ SECTIONS = (
     "tests",
     "sources",
 )
-PARTS = ("containers", "covers", "slurry_stores", "spreadings", "curves", "figures")
+PARTS = ("containers", "covers", "slurry_stores", "spreadings", "curves", "figures", "measurements")
 
 
 def _authored() -> dict[str, Any]:
@@ -71,7 +71,7 @@ def test_a_collection_lists_every_entry_in_order(client: httpx.Client, authored:
     assert list(_served(client, section)) == list(authored[section])
 
 
-@pytest.mark.parametrize("section", ["substrates", "animals", "appliances", "structures", "fuels", "pipes", "crops", *PARTS])
+@pytest.mark.parametrize("section", ["substrates", "animals", "appliances", "structures", "fuels", "pipes", "crops", *PARTS[:-1]])
 def test_every_figure_is_shown_as_its_author_wrote_it(client: httpx.Client, authored: dict[str, Any], section: str) -> None:
     served, seen = _served(client, section), 0
     for path, figure in _figures(authored[section]):
@@ -85,6 +85,11 @@ def test_every_figure_is_shown_as_its_author_wrote_it(client: httpx.Client, auth
         assert "note" in shown
         seen += 1
     assert seen >= len(served) or section == "curves"
+
+
+def test_how_to_measure_is_shown_as_its_author_wrote_it(client: httpx.Client, authored: dict[str, Any]) -> None:
+    served = _served(client, "measurements")
+    assert {name: one["text"] for name, one in served.items()} == {name: one["text"] for name, one in authored["measurements"].items()}
 
 
 def _twelve_digits(number: float | None) -> float | None:

@@ -9,6 +9,7 @@ Processor time a request is what to compare between machines' quiet and busy hou
 from __future__ import annotations
 
 import argparse
+import os
 import socket
 import subprocess
 import sys
@@ -24,8 +25,8 @@ from statistics import median
 ROOT = Path(__file__).resolve().parents[2]
 sys.path.insert(0, str(ROOT))
 
-from tests.load.bodies import bodies  # noqa: E402 - the checkout is on the path from here on
-from tests.load.measuring import Round, resident_megabytes, run_round  # noqa: E402
+from tests.load.bodies import loads, operation  # noqa: E402 - the checkout is on the path from here on
+from tests.load.measuring import CONNECTIONS, Round, resident_megabytes, run_round  # noqa: E402
 
 SERVICE = ("-m", "kilisho.cli", "serve", "--workers", "1")
 ECHO = ("-m", "tests.load.echo")
@@ -79,7 +80,9 @@ def serving(module: Sequence[str], path: str, body: bytes) -> Iterator[Server]:
     with socket.create_server(("127.0.0.1", 0)) as free:
         port: int = free.getsockname()[1]
     began = time.perf_counter()
-    with subprocess.Popen([sys.executable, *module, "--port", str(port)], cwd=ROOT, stderr=subprocess.DEVNULL) as server:
+    # All that wrk asks at a time may wait: a slow answer that is turned away is no measurement.
+    env = os.environ | {"KILISHO_SLOW_WAITING": str(CONNECTIONS)}
+    with subprocess.Popen([sys.executable, *module, "--port", str(port)], cwd=ROOT, env=env, stderr=subprocess.DEVNULL) as server:
         try:
             while server.poll() is None and time.perf_counter() - began < SECONDS_TO_START:
                 try:
@@ -125,7 +128,7 @@ def start_seconds(body: bytes, times: int) -> float:
 
 def show(values: Sequence[object]) -> None:
     """Print one line of the table."""
-    print(f"{values[0]!s:<18}" + "".join(f"{value!s:>11}" for value in values[1:]), flush=True)
+    print(f"{values[0]!s:<27}" + "".join(f"{value!s:>11}" for value in values[1:]), flush=True)
 
 
 def main() -> None:
@@ -135,7 +138,7 @@ def main() -> None:
     parser.add_argument("--rounds", type=int, default=3)
     parser.add_argument("--seconds", type=int, default=3, help="length of a round")
     options = parser.parse_args()
-    requests = bodies()
+    requests = loads()
     first = requests["first-charge"]
     print(f"first answer after {start_seconds(first, options.rounds):.2f} s (median of {options.rounds} starts)")
     with serving(SERVICE, FIRST, first) as service, serving(ECHO, "/bytes/first-charge", first) as echo:
@@ -143,7 +146,7 @@ def main() -> None:
         show(HEADINGS)
         for name in options.operations or requests:
             body = requests[name]
-            targets = [Target(service, f"/v1/{name}"), Target(echo, f"/model/{name}"), Target(echo, f"/bytes/{name}")]
+            targets = [Target(service, f"/v1/{operation(name)}"), Target(echo, f"/model/{name}"), Target(echo, f"/bytes/{name}")]
             sizes = (len(body), *(target.size(body) for target in targets[:2]))
             show(row(name, sizes, compare(targets, body, options.rounds, options.seconds)))
         print(f"resident memory {before:.0f} MB after the first answer, {resident_megabytes(service.process):.0f} MB after the load")

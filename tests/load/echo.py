@@ -14,7 +14,7 @@ import uvicorn
 from litestar import Litestar, Request, Response, post
 from litestar.handlers import HTTPRouteHandler
 from pydantic import BaseModel
-from tests.load.bodies import bodies
+from tests.load.bodies import loads, operation
 
 from kilisho import packs
 from kilisho.questions import Question, open_questions
@@ -25,23 +25,23 @@ from kilisho_api.settings import Settings
 
 def application() -> Litestar:
     """Both echoes of every question that has an example."""
-    questions, requests = open_questions(packs.load()), bodies()
-    handlers = [handler for name, body in requests.items() for handler in _echoes(questions[name], body)]
+    questions, requests = open_questions(packs.load()), loads()
+    handlers = [handler for name, body in requests.items() for handler in _echoes(name, questions[operation(name)], body)]
     return Litestar(route_handlers=handlers, openapi_config=None, logging_config=None)
 
 
-def _echoes(question: Question, body: bytes) -> Iterator[HTTPRouteHandler]:
+def _echoes(name: str, question: Question, body: bytes) -> Iterator[HTTPRouteHandler]:
     answer = question.ask(body)
-    yield _model_echo(question, question.response.model_validate(answer))
-    yield _bytes_echo(question.name, encode(answer))
+    yield _model_echo(name, question, question.response.model_validate(answer))
+    yield _bytes_echo(name, encode(answer))
 
 
-def _model_echo(question: Question, answer: Any) -> HTTPRouteHandler:
+def _model_echo(name: str, question: Question, answer: Any) -> HTTPRouteHandler:
     async def echo(data: Any) -> Any:
         return answer
 
     echo.__annotations__ = {"data": _in_context(question), "return": question.response}
-    return post(f"/model/{question.name}", status_code=200)(echo)
+    return post(f"/model/{name}", status_code=200)(echo)
 
 
 def _in_context(question: Question) -> type[BaseModel]:

@@ -18,7 +18,7 @@ from timeit import Timer
 ROOT = Path(__file__).resolve().parents[2]
 sys.path.insert(0, str(ROOT))
 
-from tests.load.bodies import bodies  # noqa: E402
+from tests.load.bodies import bodies, loads, operation  # noqa: E402
 
 from kilisho import packs, ranges  # noqa: E402 - the checkout is on the path from here on
 from kilisho.questions import Question, open_questions  # noqa: E402
@@ -27,6 +27,7 @@ from kilisho_api.encoding import encode  # noqa: E402
 
 STAGES = ("parse", "validate", "answer", "certain", "explain", "write", "whole")
 REPEATS = 7
+SLOW_CALLS = 3
 
 
 def questions(exact: float = ranges.EXACT) -> Mapping[str, Question]:
@@ -67,11 +68,11 @@ def main() -> None:
     parser.add_argument("--calls", type=int, default=200, help="calls in each of the repeats")
     calls = parser.parse_args().calls
     sampled, certain = questions(), questions(math.inf)
-    print(f"{'microseconds':<18}" + "".join(f"{stage:>10}" for stage in (*STAGES, "ranges")))
-    for name, body in bodies().items():
-        times = 3 if sampled[name].slow else calls
-        taken = [microseconds(work, times) for work in stages(sampled[name], certain[name], body)]
-        print(f"{name:<18}" + "".join(f"{one:>10.0f}" for one in (*taken, taken[2] - taken[3])), flush=True)
+    print(f"{'microseconds':<27}" + "".join(f"{stage:>10}" for stage in (*STAGES, "ranges")))
+    for name, body in loads().items():
+        question, times = sampled[operation(name)], SLOW_CALLS if sampled[operation(name)].slow else calls
+        taken = [microseconds(work, times) for work in stages(question, certain[operation(name)], body)]
+        print(f"{name:<27}" + "".join(f"{one:>10.0f}" for one in (*taken, taken[2] - taken[3])), flush=True)
 
 
 if __name__ == "__main__":

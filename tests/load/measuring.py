@@ -23,6 +23,8 @@ end
 """
 TICKS_PER_SECOND = os.sysconf("SC_CLK_TCK")
 CONNECTIONS = 16
+# A slow answer is waited for; wrk gives up after two seconds otherwise.
+PATIENCE = "60s"
 
 
 class LoadError(RuntimeError):
@@ -44,7 +46,7 @@ def run_round(url: str, body: bytes, seconds: int, server: int, folder: Path) ->
     (folder / "body").write_bytes(body)
     (folder / "post.lua").write_text(SCRIPT.format(body=folder / "body"), encoding="utf-8")
     began = processor_seconds(server)
-    command = ["wrk", "-t1", f"-c{CONNECTIONS}", f"-d{seconds}s", "-s", str(folder / "post.lua"), url]
+    command = ["wrk", "-t1", f"-c{CONNECTIONS}", f"-d{seconds}s", "--timeout", PATIENCE, "-s", str(folder / "post.lua"), url]
     done = subprocess.run(command, capture_output=True, text=True, check=False)
     used = processor_seconds(server) - began
     if done.returncode:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 import os
 import shutil
 import threading
@@ -10,7 +11,7 @@ from http.server import BaseHTTPRequestHandler, ThreadingHTTPServer
 from pathlib import Path
 
 import pytest
-from tests.load.bodies import bodies
+from tests.load.bodies import bodies, loads, operation
 from tests.load.compare import ratio, row
 from tests.load.engine import microseconds
 from tests.load.measuring import LoadError, Round, processor_seconds, read_report, resident_megabytes, run_round
@@ -92,3 +93,12 @@ def test_there_is_an_example_for_every_load(tmp_path: Path) -> None:
     assert bodies(tmp_path) == {"first-charge": b"{}"}
     with pytest.raises(FileNotFoundError, match=r"request\.json"):
         bodies(tmp_path / "absent")
+
+
+def test_a_farm_plan_is_measured_with_and_without_its_forecast() -> None:
+    measured, examples = loads(), bodies()
+    assert measured["farm-plan"] == examples["farm-plan"]
+    without = json.loads(measured["farm-plan-without-forecast"])
+    assert without == json.loads(examples["farm-plan"]) | {"with_forecast": False}
+    assert operation("farm-plan-without-forecast") == operation("farm-plan") == "farm-plan"
+    assert {operation(name) for name in measured} == set(examples)

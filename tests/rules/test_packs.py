@@ -13,6 +13,7 @@ from tests.rules.conftest import base
 
 from kilisho import packs
 from kilisho.packs import BASE_PACK, PackError, PackFault, check, load
+from kilisho.rulebook import SECTIONS_OF_PRACTICE
 
 Pack = Callable[..., Path]
 HEADER = "pack: {id: hills, version: 1.2.3, title: A region for a test}\n"
@@ -73,6 +74,27 @@ def test_practice_is_layered_by_id(pack: Pack) -> None:
     assert practice.figures["mixing_rate"].kind == "work_rate"
     assert "pit" not in practice.covers
     assert practice.curves == base().data.practice.curves
+
+
+@pytest.mark.parametrize("section", SECTIONS_OF_PRACTICE)
+def test_every_section_of_practice_keeps_what_a_later_layer_does_not_name(section: str, pack: Pack) -> None:
+    of_base = getattr(base().data.practice, section)
+    first, *_, last = of_base
+    entry = yaml.safe_load((BASE_PACK / "practice.yaml").read_text("utf-8"))["practice"][section][last]
+    layer = pack(yaml.safe_dump({"practice": {section: {"of_here": entry}}}))
+    layered = getattr(load(layer).data.practice, section)
+    assert list(layered) == [*of_base, "of_here"]
+    assert layered[first] == of_base[first]
+    assert layered["of_here"] == of_base[last]
+
+
+def test_a_layer_replaces_how_one_quantity_is_measured_and_keeps_the_others(pack: Pack) -> None:
+    told = base().data.practice.measurements
+    layer = pack("practice: {measurements: {total_solids: {text: Ask the dairy (invented).}, phosphorus: null}}")
+    measurements = load(layer).data.practice.measurements
+    assert measurements["total_solids"].text == "Ask the dairy (invented)."
+    assert set(measurements) == set(told) - {"phosphorus"}
+    assert measurements["bulk_density"] == told["bulk_density"]
 
 
 def test_a_folder_is_read_in_order_of_names(tmp_path: Path) -> None:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import numpy as np
 import pytest
 from hypothesis import given
@@ -13,9 +15,9 @@ from kilisho.formulas.ammonia import free_ammonia_share
 from kilisho.process import Start
 from kilisho.process.accounts import nitrogen_in, oxygen_demand
 from kilisho.process.acidity import ammonia_factor, equilibria, hydrogen, ph_factor, ph_of
-from kilisho.process.pace import Paces
+from kilisho.process.pace import pace_of
 from kilisho.process.parameters import METHANE_PER_COD
-from kilisho.process.state import ACIDS, AMMONIA, CATIONS, GAS_IN_ACIDS, INERT, METHANOGENS, brought_by, first_state
+from kilisho.process.state import ACIDS, AMMONIA, GAS_IN_ACIDS, INERT, METHANOGENS, State, brought_by, first_state
 from kilisho.process.traits import of_farms, traits_of
 from kilisho.process.uptake import gas_over, left_over, used_up
 
@@ -146,18 +148,31 @@ def test_what_sours_at_once_comes_as_acids_with_its_gas_and_nitrogen() -> None:
 # Some farms of many
 
 
-def test_some_farms_are_taken_out_and_put_back() -> None:
-    state = first_state(Start(volume=np.array([1.0, 2.0, 3.0]), acids=1.0, methanogens=0.5, strong_cations=10.0), 3, 2, 1)
-    part = state.at(SOME)
-    assert part.pools[ACIDS].tolist() == [[0.5, 1.5], [0.5, 1.5]]
+def three_farms() -> State:
+    return first_state(Start(volume=np.array([1.0, 2.0, 3.0]), acids=1.0, methanogens=0.5, strong_cations=10.0), 3, 2, 1)
+
+
+def test_what_is_written_into_the_first_farms_is_written_into_all() -> None:
+    state = three_farms()
+    part = state.first(2)
+    assert part.pools[ACIDS].tolist() == [[0.5, 1.0], [0.5, 1.0]]
     part.pools[ACIDS] += 1.0
     part.ions[:] = 7.0
-    assert state.pools[ACIDS, 0].tolist() == [0.5, 1.0, 1.5]
-    state.put(SOME, part)
-    assert state.pools[ACIDS, 0].tolist() == [1.5, 1.0, 2.5]
-    assert state.ions[:, 1].max() < 1.0
+    assert state.pools[ACIDS, 0].tolist() == [1.5, 2.0, 1.5]
+    assert state.ions[:, :2].min() == 7.0
+    assert state.ions[:, 2].max() < 1.0
     assert state.pools[METHANOGENS, 0].tolist() == [0.25, 0.5, 0.75]
-    assert state.pools[CATIONS, 1].tolist() == [5.0, 10.0, 15.0]
+
+
+def test_farms_that_change_places_take_everything_along() -> None:
+    state, expected = three_farms(), three_farms()
+    state.ions[:] = expected.ions[:] = [1.0, 2.0, 3.0]
+    first = state.first(1)
+    state.reorder(np.array([2, 0, 1]))
+    for name in ("pools", "ions", "gas_share", "growth", "forming", "methane", "carbon_dioxide"):
+        assert np.array_equal(getattr(state, name), getattr(expected, name)[..., [2, 0, 1]]), name
+    # Views stay views.
+    assert first.ions[:, 0].tolist() == [3.0, 3.0]
 
 
 def test_tanks_may_start_with_contents_of_their_own() -> None:
@@ -173,18 +188,41 @@ def test_what_serves_all_farms_is_not_cut() -> None:
     assert of_farms(np.ones((4, 1)), SOME).shape == (4, 1)
     assert of_farms(np.arange(3.0), SOME).tolist() == [0.0, 2.0]
     feed = of(CATTLE, degradation_rate=np.array([0.006, 0.009, 0.02]), methane_share=np.array([0.55, 0.6, 0.65]))
-    assert traits_of(feed, PARAMETERS).at(SOME).release.shape == (4, 1, 1, 2)
+    traits = traits_of(feed, PARAMETERS)
+    assert traits.at(SOME).release.shape == (4, 1, 1, 2)
+    assert np.array_equal(traits.at(SOME).release, traits.release[..., [0, 2]])
+    assert np.array_equal(traits.first(2).release, traits.release[..., :2])
+    assert traits.first(2).per_acids.shape == traits.per_acids.shape == (3, 1, 1)
+
+
+def test_what_is_stacked_for_a_step_is_what_stands_alone() -> None:
+    drawn = replace(PARAMETERS, upper_ph=np.array([6.8, 6.9]), cell_yield=np.array([0.05, 0.06]))
+    traits = traits_of(cattle(), drawn)
+    assert traits.begin[:, 0].tolist() == [[6.8, 6.9], [drawn.acidifiers_upper_ph] * 2]
+    assert traits.end[:, 0].tolist() == [[drawn.lower_ph], [drawn.acidifiers_lower_ph]]
+    assert traits.per_acids[:, 0].tolist() == [list(traits.cell_yield), list(traits.methane), list(traits.nitrogen)]
 
 
 def test_the_pace_of_a_day_in_more_steps_is_the_same_day() -> None:
     """What outlives a step, to the power of the steps, outlives the day."""
-    warm = np.array([[15.0, 25.0], [20.0, 30.0]])
-    paces = Paces(warm, np.full((2, 2), 6.0), 1, cattle().rate, PARAMETERS)
+    warm, steps = np.array([[15.0, 25.0], [20.0, 30.0]]), np.array([[1, 8], [8, 2]])
+    paces = [pace_of(many, warm, np.full((2, 2), 6.0), 1, cattle().rate, PARAMETERS) for many in (np.ones_like(steps), steps)]
     for day in (0, 1):
-        one, eight = (paces.of(steps).on(day) for steps in (1, 8))
-        assert eight.outlive**8 == pytest.approx(one.outlive)
-        assert (1.0 - eight.formed) ** 8 == pytest.approx(1.0 - one.formed)
-        assert 8.0 * eight.half_uptake == pytest.approx(one.half_uptake)
-        assert one.at(np.array([1])).outlive == pytest.approx(one.outlive[:, 1:])
+        one, many = (pace.on(day) for pace in paces)
+        assert many.outlive ** steps[day] == pytest.approx(one.outlive)
+        assert (1.0 - many.formed) ** steps[day] == pytest.approx(1.0 - one.formed)
+        assert steps[day] * many.half_uptake == pytest.approx(one.half_uptake)
+        assert many.first(1).outlive == pytest.approx(many.outlive[:, :1])
         assert one.saturation == pytest.approx(6.0 * 0.6)
-    assert paces.of(8) is paces.of(8)
+
+
+def test_a_pace_in_another_order_is_that_of_each_farm() -> None:
+    warm, order = np.array([[15.0, 25.0], [20.0, 30.0]]), np.array([[1, 0], [0, 1]])
+    steps, volume = np.array([[2, 4], [8, 1]]), np.array([[5.0, 6.0], [7.0, 8.0]])
+    as_came = pace_of(steps, warm, volume, 1, cattle().rate, PARAMETERS)
+    stood = as_came.ordered(order)
+    for name in ("half_rate", "formed", "half_uptake", "outlive", "saturation", "per_mass", "per_volume"):
+        came, stand = getattr(as_came, name), getattr(stood, name)
+        assert np.array_equal(stand[0], came[0][..., ::-1]), name
+        assert np.array_equal(stand[1], came[1]), name
+    assert np.array_equal(stood.constants.weak[0], as_came.constants.weak[0][..., ::-1])

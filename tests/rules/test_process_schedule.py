@@ -12,7 +12,7 @@ from hypothesis import strategies as st
 from tests.rules.process_cases import KITCHEN, PARAMETERS, SOLIDS, Array, cattle, charge, of, steady
 
 from kilisho.process import Feedstock, History, Parameters
-from kilisho.process.schedule import shares_of, steps_of
+from kilisho.process.schedule import scaled, steps_of
 
 Steps = npt.NDArray[np.intp]
 DAYS = 365
@@ -102,9 +102,7 @@ def test_every_number_of_steps_is_a_power_of_two() -> None:
 @given(substeps=st.integers(1, 96))
 def test_the_callers_steps_scale_all_days_alike(substeps: int) -> None:
     told = steps(charge(DAYS, 6.0))[:, None]
-    shares = shares_of(told, substeps)
-    assert [share[0].steps for share in shares] == [max(int(count) * substeps // 8, 1) for count in told[:, 0]]
-    assert all(share[0].farms is None for share in shares)
+    assert scaled(told, substeps)[:, 0].tolist() == [max(int(count) * substeps // 8, 1) for count in told[:, 0]]
 
 
 def test_a_digester_that_is_never_fed_is_never_lively_for_long() -> None:

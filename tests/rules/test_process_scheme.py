@@ -29,7 +29,7 @@ from tests.rules.process_cases import (
 from kilisho.process import Conditions, Feedstock, History, Start, simulate
 from kilisho.process.acidity import equilibria, hydrogen
 from kilisho.process.flow import Flow, flow_of, pour
-from kilisho.process.schedule import shares_of, steps_of
+from kilisho.process.schedule import as_they_came, in_order, lockstep_of, moves_of, steps_of
 from kilisho.process.uptake import left_over
 
 
@@ -212,10 +212,42 @@ def steps(solids: Array, slurry: Array, warm: Array) -> npt.NDArray[np.intp]:
     return steps_of(History(cattle(), solids, slurry), np.full(slurry.shape, 6.0), warm, PARAMETERS, 1)
 
 
-def test_a_day_is_shared_by_the_farms_of_each_number_of_steps() -> None:
-    told = shares_of(np.array([[4, 4, 4], [2, 8, 2]]), 8)
-    assert told[0] == [(4, None)]
-    assert [(share.steps, list(share.farms)) for share in told[1] if share.farms is not None] == [(2, [0, 2]), (8, [1])]
+def test_farms_of_more_steps_go_before_those_of_fewer() -> None:
+    order, turns = lockstep_of(np.array([[4, 4, 4], [2, 8, 2], [1, 8, 2], [1, 1, 1]]), 3)
+    assert order is not None
+    assert order.tolist() == [[0, 1, 2], [1, 0, 2], [1, 2, 0], [1, 2, 0]]
+    # So many steps of so many farms, one after the other, until the day is over.
+    assert turns[0] == [(1, 3), (1, 3), (2, 3)]
+    assert turns[2] == [(1, 3), (1, 2), (2, 1), (4, 1)]
+    for day, counts in zip(turns, ([4, 4, 4], [8, 2, 2], [8, 2, 1], [1, 1, 1]), strict=True):
+        assert [sum(times for times, farms in day if farms > place) for place in range(3)] == counts
+
+
+def test_farms_of_the_same_steps_stand_as_they_came() -> None:
+    assert lockstep_of(np.array([[4, 4], [2, 2]]), 2) == (None, [[(2, 2), (2, 2)], [(2, 2)]])
+    assert lockstep_of(np.array([[4], [1]]), 5) == (None, [[(1, 5), (3, 5)], [(1, 5)]])
+
+
+@given(st.integers(0, 1000), st.integers(1, 9), st.integers(1, 30))
+def test_every_farm_takes_its_steps_wherever_it_stands(seed: int, farms: int, days: int) -> None:
+    rng = np.random.default_rng(seed)
+    steps = 2 ** rng.integers(0, 4, (days, farms))
+    order, turns = lockstep_of(steps, farms)
+    told = np.array([[sum(times for times, width in day if width > place) for place in range(farms)] for day in turns])
+    assert np.array_equal(told, steps if order is None else np.take_along_axis(steps, order, axis=1))
+    if order is not None:
+        values = rng.random((days, 2, farms))
+        assert np.array_equal(in_order(in_order(values, order), as_they_came(order)), values)
+        stood = np.arange(farms)
+        for day, moved in moves_of(order).items():
+            stood = stood[moved]
+            assert np.array_equal(stood, order[day])
+        assert np.array_equal(stood, order[-1])
+
+
+def test_what_serves_all_farms_has_no_order() -> None:
+    one = np.ones((2, 3, 1))
+    assert in_order(one, np.array([[1, 0], [0, 1]])) is one
 
 
 def test_many_farms_at_once_are_each_farm_alone() -> None:

@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import json
+import runpy
+import warnings
 from collections.abc import Callable
 from dataclasses import replace
 from pathlib import Path
@@ -33,6 +35,15 @@ warmths, shares = st.floats(10, 35), st.floats(0, 0.5)
 def test_the_file_is_that_of_the_base_pack() -> None:
     """If this fails, run ``python -m kilisho.start_up_table``."""
     assert json.loads(FILE.read_text("utf-8"))["key"] == BASIS.key
+
+
+def test_the_command_writes_the_file_without_a_warning(monkeypatch: pytest.MonkeyPatch, tmp_path: Path) -> None:
+    monkeypatch.setattr(written_table, "FILE", tmp_path / "table.json")
+    monkeypatch.setattr(written_table, "computed", lambda basis: TABLE)
+    with warnings.catch_warnings():
+        warnings.simplefilter("error")
+        runpy.run_module("kilisho.start_up_table", run_name="__main__")
+    assert (tmp_path / "table.json").read_text("utf-8") == FILE.read_text("utf-8")
 
 
 @unaided_or_not

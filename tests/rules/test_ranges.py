@@ -99,8 +99,8 @@ def test_the_input_that_moves_the_answer_leads() -> None:
     assert first.explains > 0.9
     assert first.narrows == pytest.approx(1 - math.sqrt(1 - first.explains))
     assert "unused" not in {one.key for one in rest}
-    assert leading(3.0, ("wide",)) == []
-    assert leading(answer, ()) == []
+    assert list(leading(3.0, ("wide",))) == []
+    assert list(leading(answer, ())) == []
 
 
 def numbers(value: Any, path: tuple[str, ...] = ()) -> dict[tuple[str, ...], Json]:

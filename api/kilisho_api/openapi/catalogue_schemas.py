@@ -9,7 +9,6 @@ from pydantic import BaseModel
 
 from kilisho import rulebook
 from kilisho.questions.answers import RulebookIdentity
-from kilisho_api.catalogue import PARTS_OF_PRACTICE
 from kilisho_api.http_rules import JSON
 from kilisho_api.openapi.literals import QUANTITY
 from kilisho_api.openapi.responses import OF_EVERY_GET, Part, problems, success, unchanged
@@ -32,14 +31,15 @@ MODELS: dict[str, type[BaseModel]] = {
     "tests": rulebook.FieldTest,
     "sources": rulebook.Source,
 }
-PRACTICE_MODELS: tuple[type[BaseModel], ...] = (
-    rulebook.Container,
-    rulebook.Cover,
-    rulebook.SlurryStore,
-    rulebook.Spreading,
-    rulebook.Curve,
-    get_args(rulebook.PracticeFigure)[0],
-)
+
+
+def _model_of(section: Any) -> type[BaseModel]:
+    """The model of a section's entries, from ``dict[Identifier, model]``; figures carry marks beside theirs."""
+    model: Any = get_args(section)[1]
+    return model if isinstance(model, type) else get_args(model)[0]
+
+
+PRACTICE_MODELS = tuple(_model_of(field.annotation) for field in rulebook.Practice.model_fields.values())
 ABOUT = {
     "substrates": "What can be fed, with its solids, nitrogen, gas and usual dilution.",
     "animals": "What animals (and people) give, and how much of it can be gathered.",
@@ -56,7 +56,8 @@ ABOUT = {
     "tests": "Tests on the farm that tell causes apart, with what each outcome points to and rules out.",
     "sources": "Where figures come from.",
     "practice": (
-        "How the work is done: containers, covers of heaps, slurry stores, ways of spreading, curves against temperature, single figures."
+        "How the work is done: containers, covers of heaps, slurry stores, ways of spreading, curves against temperature, single figures, "
+        "how to measure what an answer would be narrower for."
     ),
     "quantities": "Every quantity that the engine knows: its unit, what it is derived from, and where its formula is valid.",
 }
@@ -70,7 +71,7 @@ def add_schemas(components: Components) -> dict[str, Part]:
     names = components.add([*MODELS.values(), *PRACTICE_MODELS], "serialization", "Entry")
     items = {section: _with_id(PLACE + names[model]) for section, model in MODELS.items()}
     entries = {"type": "array", "items": {"anyOf": [_with_id(PLACE + names[model]) for model in PRACTICE_MODELS]}}
-    items["practice"] = _object({"id": {"type": "string", "enum": list(PARTS_OF_PRACTICE)}, "entries": entries})
+    items["practice"] = _object({"id": {"type": "string", "enum": list(rulebook.SECTIONS_OF_PRACTICE)}, "entries": entries})
     items["quantities"] = components.put("Quantity", QUANTITY)
     return items
 

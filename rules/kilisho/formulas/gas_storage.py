@@ -127,8 +127,10 @@ def run_day(supply: Sequence[Interval], demand: Sequence[Interval], storage: Num
     clock = clock_of(*supply, *demand, cuts=cuts)
     sides = volumes_between(clock, supply).T, volumes_between(clock, demand).T
     given, asked = (side.T for side in np.broadcast_arrays(*sides, np.asarray(storage)[..., None])[:2])
-    begin = np.where((given - asked).sum(axis=0) >= 0, storage, 0.0)
-    store = run_store(given, asked, storage, store_levels(given - asked, storage, begin)[-1])
+    net = given - asked
+    shifts = _shifts(net, storage)
+    begin = _after(shifts, np.where(net.sum(axis=0) >= 0, storage, 0.0))[-1]
+    store = _told(net, asked, storage, begin, _after(shifts, begin))
     return DayRun(clock, store, (_short_share(store, asked - given).T * np.diff(clock)).T)
 
 
@@ -148,7 +150,11 @@ def run_store(supply: Array, demand: Array, storage: Numeric, start: Numeric) ->
     start : level at the beginning [m3], 0 to ``storage``.
     """
     net = supply - demand
-    after = store_levels(net, storage, start)
+    return _told(net, demand, storage, start, store_levels(net, storage, start))
+
+
+def _told(net: Array, demand: Array, storage: Numeric, start: Numeric, after: Array) -> StoreRun:
+    """The run of a store whose levels after each step are known."""
     level = np.concatenate([np.broadcast_to(start, after[:1].shape), after])
     free = level[:-1] + net
     return StoreRun(level, np.broadcast_to(demand, net.shape), np.maximum(-free, 0.0), np.maximum(free - storage, 0.0))
@@ -159,18 +165,30 @@ def store_levels(net: Array, storage: Numeric, start: Numeric) -> Array:
 
     Clipped shifts are composed in pairs, pairs of pairs and so on, so a year takes nine passes and not 365.
     """
+    return _after(_shifts(net, storage), start)
+
+
+def _after(shifts: tuple[Array, Array, Array], start: Numeric) -> Array:
+    """Levels after each step from the clipped shift of all steps so far: shift, low and high."""
+    shift, low, high = shifts
+    levels: Array = np.minimum(np.maximum(start + shift, low), high)
+    return levels
+
+
+def _shifts(net: Array, storage: Numeric) -> tuple[Array, Array, Array]:
+    """For each step, what it and all before it do to a level: the shift, and the low and high that it is then held between."""
     shift = np.array(net, dtype=float)
     low, high = np.zeros_like(shift), np.broadcast_to(np.asarray(storage, dtype=float), shift.shape).copy()
     reach = 1
     while reach < len(shift):
         later = shift[reach:], low[reach:], high[reach:]
         low[reach:], high[reach:], shift[reach:] = (
-            np.clip(low[:-reach] + later[0], later[1], later[2]),
-            np.clip(high[:-reach] + later[0], later[1], later[2]),
+            np.minimum(np.maximum(low[:-reach] + later[0], later[1]), later[2]),
+            np.minimum(np.maximum(high[:-reach] + later[0], later[1]), later[2]),
             shift[:-reach] + later[0],
         )
         reach *= 2
-    return np.clip(start + shift, low, high)
+    return shift, low, high
 
 
 def storage_over_days(supply: Array, demand: Array) -> Numeric:

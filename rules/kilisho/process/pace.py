@@ -1,4 +1,4 @@
-"""What does not change within a day of steps of one length, worked out for all days of a run at once."""
+"""What does not change within a day of steps of one length, worked out for all days and farms of a run at once."""
 
 from __future__ import annotations
 
@@ -11,7 +11,8 @@ import numpy.typing as npt
 from kilisho.formulas.kinetics import temperature_corrected_rate
 from kilisho.process.acidity import Equilibria, equilibria
 from kilisho.process.parameters import ACID_MASS, NITROGEN_MASS, Parameters, growth_rate
-from kilisho.process.traits import of_farms
+from kilisho.process.schedule import Steps, in_order
+from kilisho.process.traits import first_of
 
 Array = npt.NDArray[np.float64]
 
@@ -43,50 +44,44 @@ class Pace(NamedTuple):
         """That of one day."""
         return self._each(lambda part: part[day])
 
-    def at(self, farms: npt.NDArray[np.intp]) -> Pace:
-        """That of some farms."""
-        return self._each(lambda part: of_farms(part, farms))
+    def first(self, farms: int) -> Pace:
+        """That of the first farms."""
+        return self._each(lambda part: first_of(part, farms))
+
+    def ordered(self, order: Steps) -> Pace:
+        """That of a run with the farms of each day in an ``order``, (days, farms)."""
+        return self._each(lambda part: in_order(part, order))
 
     def _each(self, pick: Callable[[Any], Any]) -> Pace:
         return Pace._make([*map(pick, self[:-1]), Equilibria._make(map(pick, self.constants))])
 
 
-class Paces:
-    """The paces of a run by the number of steps a day, each made when it is first asked for."""
+def pace_of(steps: Steps, temperature: Array, volume: Array, tanks: int, rate: Array, parameters: Parameters) -> Pace:  # noqa: PLR0913, PLR0917
+    """The pace of all days, for as many ``steps`` as each day takes, (days, farms) or (days, 1).
 
-    def __init__(self, temperature: Array, volume: Array, tanks: int, rate: Array, parameters: Parameters) -> None:
-        warmth = temperature[:, None, :]
-        growth = np.asarray(growth_rate(warmth, parameters.growth_factor))
-        self._decay = parameters.decay_share * growth
-        self._uptake = growth / parameters.cell_yield
-        self._rate = np.asarray(temperature_corrected_rate(rate, warmth))[:, :, None, :]
-        held = np.maximum(volume / tanks, _EMPTY)[:, None, :]
-        self._volumes = (
-            parameters.half_saturation * held,
-            parameters.gas_held * held,
-            np.stack([1.0 / (held * NITROGEN_MASS), 1.0 / (held * ACID_MASS)], axis=1),
-            1.0 / held,
-        )
-        found = equilibria(warmth)
-        self.constants = Equilibria(np.moveaxis(found.weak, 0, 1), found.carbonic, found.water)
-        self._made: dict[int, Pace] = {}
+    ``temperature`` [Cel], (days, farms) or (days, 1), ``volume`` of the slurry [m3], (days, farms), ``rate`` as in ``Feedstock``.
+    """
+    warmth, step = temperature[:, None, :], (1.0 / steps)[:, None, :]
+    growth = np.asarray(growth_rate(warmth, parameters.growth_factor))
+    decay, uptake = parameters.decay_share * growth, growth / parameters.cell_yield
+    degraded = np.asarray(temperature_corrected_rate(rate, warmth))[:, :, None, :]
+    outlive, held = np.exp(-decay * step), np.maximum(volume / tanks, _EMPTY)[:, None, :]
+    return Pace(
+        0.5 * step[:, None] * degraded,
+        -np.expm1(-step[:, None] * degraded),
+        0.5 * step * uptake,
+        1.0 - 0.5 * step * decay,
+        outlive,
+        (1.0 - outlive) / (decay * step),
+        parameters.half_saturation * held,
+        parameters.gas_held * held,
+        np.stack([1.0 / (held * NITROGEN_MASS), 1.0 / (held * ACID_MASS)], axis=1),
+        1.0 / held,
+        constants_of(temperature),
+    )
 
-    def of(self, steps: int) -> Pace:
-        """The pace of all days in so many steps a day."""
-        found = self._made.get(steps)
-        if found is None:
-            found = self._made[steps] = self._make(1.0 / steps)
-        return found
 
-    def _make(self, step: float) -> Pace:
-        outlive = np.exp(-self._decay * step)
-        return Pace(
-            0.5 * step * self._rate,
-            -np.expm1(-step * self._rate),
-            0.5 * step * self._uptake,
-            1.0 - 0.5 * step * self._decay,
-            outlive,
-            (1.0 - outlive) / (self._decay * step),
-            *self._volumes,
-            self.constants,
-        )
+def constants_of(temperature: Array) -> Equilibria:
+    """Constants of acids and bases for ``temperature`` [Cel], (days, farms) or (days, 1), with days as the first axis of all."""
+    found = equilibria(temperature[:, None, :])
+    return Equilibria(np.moveaxis(found.weak, 0, 1), found.carbonic, found.water)

@@ -31,14 +31,13 @@ def react(state: State, pace: Pace, traits: Traits) -> None:
     # Without nitrogen there are no cells to grow, and acids wait.
     used *= np.minimum(pools[AMMONIA] * traits.acids_per_nitrogen / np.maximum(used[0], _EMPTY), 1.0)
     pools[ACIDS:AMMONIA] -= used
-    taken, late = used
-    cells, grown = pools[METHANOGENS], taken * traits.cell_yield
-    pools[AMMONIA] -= taken * traits.nitrogen
+    cells, (grown, methane, nitrogen) = pools[METHANOGENS], traits.per_acids * used[0]
+    pools[AMMONIA] -= nitrogen
     after = cells * pace.outlive + grown * pace.grown_outlive
     pools[SPENT] += cells + grown - after
-    pools[METHANOGENS] = after
-    methane, carbon_dioxide = traits.methane * taken, released[0] + late
-    state.gas_share = gas_over(state.gas_share, methane, carbon_dioxide, pace.gas_held)
+    cells[:] = after
+    carbon_dioxide = released[0] + used[1]
+    state.gas_share[:] = gas_over(state.gas_share, methane, carbon_dioxide, pace.gas_held)
     state.methane += methane
     state.carbon_dioxide += carbon_dioxide
 
@@ -47,37 +46,46 @@ def _release(pools: Array, pace: Pace, traits: Traits, state: State) -> Array:
     """Take what degrades in the step out of the pools; returns what becomes of it, rows as ``Traits.release``."""
     formed = pools[:INERT] * (-np.expm1(-2.0 * pace.half_rate * state.forming) if state.sour else pace.formed)
     pools[:INERT] -= formed
-    released: Array = np.add.reduce(traits.release * formed, axis=1)
-    return released
+    return _summed(traits.release * formed)
+
+
+def _summed(of_substrates: Array) -> Array:
+    """The sum over substrates, the second axis."""
+    return of_substrates[:, 0] if of_substrates.shape[1] == 1 else np.add.reduce(of_substrates, axis=1)
 
 
 def _middle(state: State, pace: Pace, traits: Traits) -> Array:
     """Look ahead to the middle of the step: sets pH and what it leaves of the rates, returns the uptake there per acids and step [1]."""
     pools = state.pools
-    early, source, waiting, nitrogen = np.add.reduce(traits.release * (pools[:INERT] * state.forming * pace.half_rate), axis=1)
+    degradable = pools[:INERT] * state.forming if state.sour else pools[:INERT]
+    early, source, waiting, nitrogen = _summed(traits.release * (degradable * pace.half_rate))
     cells, acids = pools[METHANOGENS], pools[ACIDS] + source
     left = left_over(acids, state.growth * cells * pace.half_uptake, pace.saturation)
     taken = acids - left
     late = (pools[GAS_IN_ACIDS] + waiting) * taken / np.maximum(acids, _EMPTY)
-    share = gas_over(state.gas_share, traits.methane * taken, early + late, pace.gas_held)
-    hold(state, np.array([pools[AMMONIA] + nitrogen - traits.nitrogen * taken, left]), share, pace, traits)
-    living = cells * pace.half_outlive + traits.cell_yield * taken
-    uptake: Array = 2.0 * pace.half_uptake * state.growth * living / (pace.saturation + left)
+    grown, methane, bound = traits.per_acids * taken
+    share = gas_over(state.gas_share, methane, early + late, pace.gas_held)
+    weak = np.empty((2, *left.shape))
+    np.subtract(pools[AMMONIA] + nitrogen, bound, out=weak[0])
+    weak[1] = left
+    hold(state, weak, share, pace, traits)
+    uptake: Array = 2.0 * pace.half_uptake * state.growth * (cells * pace.half_outlive + grown) / (pace.saturation + left)
     return uptake
 
 
 def hold(state: State, weak: Array, gas_share: Array, pace: Pace, traits: Traits) -> None:
     """Set pH, and what it and ammonia leave of the rates, for ammonia and acids [kg], stacked, and carbon dioxide in the gas above [1]."""
     strength = weak * pace.per_mass
-    ions = state.ions = hydrogen(state.ions, strength, state.pools[CATIONS] * pace.per_volume, gas_share, pace.constants)
-    state.growth = ammonia_factor(ions, strength[0], pace.constants.weak[0], traits.ammonia_need, traits.ammonia_limit)
+    ions = hydrogen(state.ions, strength, state.pools[CATIONS] * pace.per_volume, gas_share, pace.constants)
+    state.ions[:] = ions
+    growth = ammonia_factor(ions, strength[0], pace.constants.weak[0], traits.ammonia_need, traits.ammonia_limit)
     was_sour, state.sour = state.sour, bool(np.maximum.reduce(ions, axis=None) > traits.harmless)
     if state.sour:
-        ph = ph_of(ions)
-        state.growth *= ph_factor(ph, traits.upper_ph, traits.lower_ph)
-        state.forming = ph_factor(ph, traits.acidifiers_upper_ph, traits.acidifiers_lower_ph)
+        of_methanogens, state.forming[:] = ph_factor(ph_of(ions), traits.begin, traits.end)
+        growth *= of_methanogens
     elif was_sour:
-        state.forming = np.ones_like(ions)
+        state.forming[:] = 1.0
+    state.growth[:] = growth
 
 
 def settle(state: State, pace: Pace, traits: Traits) -> None:

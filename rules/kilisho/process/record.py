@@ -14,6 +14,7 @@ from kilisho.process.acidity import Equilibria, ammonia_factor, hydrogen, ph_fac
 from kilisho.process.flow import Flow
 from kilisho.process.parameters import ACID_MASS, METHANE_PER_COD, NITROGEN_MASS
 from kilisho.process.run import Run
+from kilisho.process.schedule import Steps, as_they_came, in_order
 from kilisho.process.state import ACIDS, AMMONIA, CATIONS, INERT, METHANOGENS, State
 from kilisho.process.traits import Traits
 
@@ -49,6 +50,13 @@ class Record:
     def feed(self, day: int, before: Array, brought: Array, after: Array) -> None:
         """A feed: contents (rows, tanks, farms) before and after it, and what came, (rows, farms)."""
         self.left[day] = (before - after).sum(axis=1) + brought
+
+    def restore(self, order: Steps) -> None:
+        """Put the farms of each day back as they came from the ``order`` in which they stood."""
+        back = as_they_came(order)
+        for name in ("pools", "left", "ions", "gas_share"):
+            setattr(self, name, in_order(getattr(self, name), back))
+        self.gas = np.stack([in_order(part, back) for part in self.gas])
 
     def close(self, day: int, state: State) -> None:
         """The end of a day."""

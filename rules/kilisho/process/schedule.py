@@ -32,11 +32,15 @@ DOSES, USUAL_DAYS, LEAST_SHARE = (0.011, 0.05, 0.18), 7, 0.4
 STEPS_PER_GROWTH, USUAL = 30.0, 8
 
 
-class Share(NamedTuple):
-    """Farms that take so many steps on a day; None for all."""
+class Lockstep(NamedTuple):
+    """How the farms of a run step through their days together: those that take more steps stand before those that take fewer.
 
-    steps: int
-    farms: npt.NDArray[np.intp] | None
+    ``order`` has the farms of each day as they stand, (days, farms); None where they stand as they came. ``turns`` has for each day how
+    many steps the first so many farms take together, one after the other until the day is over: pairs of steps and farms.
+    """
+
+    order: Steps | None
+    turns: list[list[tuple[int, int]]]
 
 
 def steps_of(history: History, volume: Array, temperature: Array, parameters: Parameters, tanks: int) -> Steps:
@@ -96,12 +100,48 @@ def _shared(steps: Steps) -> Steps:
     return steps[:, :1] if (steps == steps[:, :1]).all() else steps
 
 
-def shares_of(steps: Steps, substeps: int) -> list[list[Share]]:
-    """The farms of each day by their number of steps; ``substeps`` of 8 takes those given, others as many times more or fewer."""
-    steps = np.maximum(steps * substeps // USUAL, 1)
-    same = (steps == steps[:, :1]).all(axis=1)
-    return [[Share(int(row[0]), None)] if alike else _shares(row) for row, alike in zip(steps, same, strict=True)]
+def scaled(steps: Steps, substeps: int) -> Steps:
+    """Steps of each day where the liveliest day takes ``substeps`` of them; 8 takes those given, others as many times more or fewer."""
+    return np.maximum(steps * substeps // USUAL, 1)
 
 
-def _shares(row: Steps) -> list[Share]:
-    return [Share(int(steps), np.flatnonzero(row == steps)) for steps in np.unique(row)]
+def lockstep_of(steps: Steps, farms: int) -> Lockstep:
+    """How so many farms go through their ``steps``, (days, farms) or (days, 1)."""
+    levels = np.unique(steps)
+    wide = (steps[:, None, :] >= levels[:, None]).sum(axis=2) * (farms // steps.shape[1])
+    further = np.diff(levels, prepend=0).tolist()
+    turns = [[(times, width) for times, width in zip(further, row, strict=True) if width] for row in wide.tolist()]
+    return Lockstep(_order_of(steps), turns)
+
+
+def _order_of(steps: Steps) -> Steps | None:
+    """Farms by falling steps, moved from one day to the next only as far as the steps ask for it."""
+    if (steps == steps[:, :1]).all():
+        return None
+    order, standing = np.empty_like(steps), np.arange(steps.shape[1])
+    for day, row in enumerate(-steps):
+        mine = row[standing]
+        if (mine[1:] < mine[:-1]).any():
+            standing = standing[np.argsort(mine, kind="stable")]
+        order[day] = standing
+    return order
+
+
+def moves_of(order: Steps | None) -> dict[int, Steps]:
+    """The days on which farms change places, with the places in which they stood until then."""
+    if order is None:
+        return {}
+    before = np.concatenate([np.arange(order.shape[1])[None], order[:-1]])
+    return {int(day): np.argsort(before[day])[order[day]] for day in np.flatnonzero((before != order).any(axis=1))}
+
+
+def in_order(values: Array, order: Steps) -> Array:
+    """Values of days and farms (days, ..., farms) with the farms of each day in an ``order``; what serves all farms stays as it is."""
+    if values.shape[-1] == 1:
+        return values
+    return np.take_along_axis(values, order.reshape(order.shape[0], *[1] * (values.ndim - 2), order.shape[1]), axis=-1)
+
+
+def as_they_came(order: Steps) -> Steps:
+    """The order that undoes ``order``."""
+    return np.argsort(order, axis=1)

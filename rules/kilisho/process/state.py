@@ -38,15 +38,15 @@ class State:
     carbon_dioxide: Array
     sour: bool = True
 
-    def at(self, farms: npt.NDArray[np.intp]) -> State:
-        """A copy of some farms."""
-        return State(*(getattr(self, name)[..., farms] for name in _NAMES))
+    def first(self, farms: int) -> State:
+        """Views of the first farms: what is written into them is written here."""
+        return State(*(getattr(self, name)[..., :farms] for name in _NAMES))
 
-    def put(self, farms: npt.NDArray[np.intp], part: State) -> None:
-        """Write ``part`` back to where it was taken from."""
+    def reorder(self, order: npt.NDArray[np.intp]) -> None:
+        """Put the farms into another order."""
         for name in _NAMES:
-            getattr(self, name)[..., farms] = getattr(part, name)
-        self.sour = True
+            values = getattr(self, name)
+            values[:] = values[..., order]
 
 
 _NAMES = tuple(field.name for field in fields(State) if field.name != "sour")

@@ -17,6 +17,7 @@ from kilisho.formulas.arrays import Numeric
 from kilisho.formulas.temperature import atmospheric_pressure, ground_temperature, seasonal_amplitude_at_depth
 from kilisho.questions.answers import Answer, in_celsius
 from kilisho.questions.requests import Climate
+from kilisho.questions.sharing import once
 from kilisho.ranges import Uncertain, certain
 from kilisho.units import to_canonical
 
@@ -132,6 +133,7 @@ def pressure_of(climate: Climate | None) -> float:
     return float(atmospheric_pressure(altitude or 0.0))
 
 
+@once
 def warmth_of(climate: Climate | None, ledger: Ledger, structure: str | None = None, depth: float | None = None) -> Warmth:
     """Slurry temperature: as measured, or the soil's from the air's mean and swing, a little warmer (see ``soil_offset``).
 

@@ -7,6 +7,7 @@ from typing import Any
 from kilisho.farm import GRAPH, Ledger
 from kilisho.messages import say
 from kilisho.questions.requests import Digester
+from kilisho.questions.sharing import once
 from kilisho.rulebook import Structure
 
 
@@ -16,6 +17,7 @@ def structure_of(name: str | None, ledger: Ledger) -> tuple[str, Structure]:
     return chosen, ledger.shelf.data.structures[chosen]
 
 
+@once
 def take_digester(digester: Digester, ledger: Ledger) -> tuple[str, Structure]:
     """Put the digester's volumes and its structure's shares into the ledger.
 

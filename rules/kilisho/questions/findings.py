@@ -10,7 +10,7 @@ from kilisho.farm import GRAPH
 from kilisho.messages import say
 from kilisho.quantities import Contradiction
 from kilisho.rulebook import RulebookData
-from kilisho.units import KINDS, from_canonical
+from kilisho.units import KINDS, Unit, unit_of
 
 MOST_SHAPES = 1024
 # Members of an enumeration are slow to look up; these are asked for at every request.
@@ -27,7 +27,8 @@ class Inspector:
     def __init__(self, data: RulebookData, operation: str) -> None:
         self.data = data
         self.checks = compile_checks(data, operation)
-        self._static = {check.id: _static(check) for check in self.checks}
+        self._static = {(check.id, end): _static(check, end) for check in self.checks for end in (FAILED, UNKNOWN, PASSED)}
+        self._units = {check.id: self._unit_of(check) for check in self.checks}
         self._parted: dict[frozenset[str], Parted] = {}
         self._unknown: dict[tuple[str, tuple[str, ...]], dict[str, Any]] = {}
         self._cautions = {name: _caution(name, entry) for name, entry in data.cautions.items()}
@@ -66,21 +67,22 @@ class Inspector:
         return self._always + [self._cautions[name] for name in extra if name not in have]
 
     def _show(self, finding: Finding) -> dict[str, Any]:
-        name = finding.compiled.id
-        if not finding.missing:
-            return {"check": name, "verdict": str(finding.verdict), **self._static[name], "value": self._value(finding)}
-        key = (name, finding.missing)
-        shown = self._unknown.get(key)
+        name, missing = finding.compiled.id, finding.missing
+        if not missing:
+            return {**self._static[name, finding.verdict], "value": self._value(finding)}
+        shown = self._unknown.get((name, missing))
         if shown is None:
-            shown = self._unknown[key] = {"check": name, "verdict": "unknown", **self._static[name], "missing": list(finding.missing)}
+            shown = self._unknown[name, missing] = {**self._static[name, UNKNOWN], "missing": list(missing)}
         return shown
 
     def _value(self, finding: Finding) -> Any:
-        fact = self.data.facts[finding.compiled.subject]
-        if fact.kind not in KINDS:
-            return finding.value
-        code = finding.compiled.check.must.unit or KINDS[fact.kind].canonical.code
-        return {"value": six_digits(from_canonical(finding.value, fact.kind, code)), "unit": code}
+        unit = self._units[finding.compiled.id]
+        return finding.value if unit is None else {"value": six_digits((finding.value - unit.offset) / unit.factor), "unit": unit.code}
+
+    def _unit_of(self, check: Compiled) -> Unit | None:
+        """The unit in which a check's value is shown: that of its bound; None for what is no quantity."""
+        kind = self.data.facts[check.subject].kind
+        return unit_of(kind, check.check.must.unit or KINDS[kind].canonical.code) if kind in KINDS else None
 
 
 def six_digits(value: float) -> float:
@@ -107,9 +109,12 @@ def contradiction(found: Contradiction) -> dict[str, Any]:
     }
 
 
-def _static(check: Compiled) -> dict[str, Any]:
+def _static(check: Compiled, verdict: Verdict) -> dict[str, Any]:
+    """All of a finding but the fact's value, or what is missing of it."""
     entry = check.check
     return {
+        "check": check.id,
+        "verdict": str(verdict),
         "severity": str(entry.severity),
         "topic": entry.topic,
         "title": entry.title,

@@ -11,6 +11,7 @@ from kilisho.messages import say
 from kilisho.questions.answers import Amount, Answer, Told, in_celsius, in_kilopascals, in_number
 from kilisho.questions.climate import pressure_of
 from kilisho.questions.requests import Climate
+from kilisho.questions.sharing import once
 
 
 class GasState(Told):
@@ -22,6 +23,7 @@ class GasState(Told):
     normal_volume: Amount = Field(description="Dry gas at 0 Cel and 101.325 kPa in one cubic metre of this state.")
 
 
+@once
 def take_gas_state(climate: Climate | None, ledger: Ledger) -> None:
     """Put the pressure of the place into the ledger; sea level, listed as an assumption, where its altitude is not stated."""
     if climate is None or climate.altitude is None:

@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from kilisho.farm import Ledger
 from kilisho.messages import say
 from kilisho.questions.requests import HerdItem
+from kilisho.questions.sharing import once
 from kilisho.ranges import Uncertain, certain
 
 NOTHING = certain(0.0)
@@ -27,6 +28,7 @@ class Supply:
         return self.by_substrate.get(substrate, NOTHING)
 
 
+@once
 def supply_of(herd: Sequence[HerdItem], ledger: Ledger, *, with_urine: bool = False) -> Supply:
     """What the herd gives per day, as stated for each head or from the rulebook; urine only where it is asked for."""
     data = ledger.shelf.data

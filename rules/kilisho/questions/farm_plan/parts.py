@@ -4,8 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field, replace
+from functools import cache
 from types import SimpleNamespace
 from typing import Any, TypeVar
+
+from pydantic import BaseModel
 
 from kilisho.checks import Finding
 from kilisho.farm import Ledger
@@ -23,7 +26,10 @@ STANDS_IN: dict[Place, Place] = {("digester_ready_on",): ("construction", "diges
 
 @dataclass(slots=True)
 class Plan:
-    """A farm, the answers found so far by operation, what each assumed, and what was left out with the reason."""
+    """A farm, the answers found so far by operation, what each assumed, and what was left out with the reason.
+
+    ``shared`` is the work that the parts have in common: see :mod:`kilisho.questions.sharing`.
+    """
 
     asked: Any
     ledger: Ledger
@@ -33,10 +39,11 @@ class Plan:
     assumptions: dict[str, list[dict[str, Any]]] = field(default_factory=dict)
     left_out: list[Answer] = field(default_factory=list)
     facts: dict[str, Any] = field(default_factory=dict)
+    shared: dict[Any, Any] = field(default_factory=dict)
 
     def ask(self, form: Form, **values: Any) -> Answer | None:
         """Ask one question; its faults are the farm's where they lie in a member of the farm, and a reason to leave it out where not."""
-        ledger = Ledger(self.ledger.shelf)
+        ledger = Ledger(self.ledger.shelf, self.shared)
         try:
             answer = form.answer(stand_in(form, self.asked, values), ledger, self._listening(form.operation), self.explain)
         except RefusedError as refused:
@@ -76,17 +83,27 @@ class _Listener:
 
 def stand_in(form: Form, asked: Any, values: Mapping[str, Any]) -> SimpleNamespace:
     """A request of another question: defaults, then the farm's members of the same name, then ``values``."""
-    fields = form.request.model_fields
-    defaults = {name: one.get_default(call_default_factory=True) for name, one in fields.items() if not one.is_required()}
-    shared = {name: getattr(asked, name) for name in fields if hasattr(asked, name)}
-    return SimpleNamespace(**{"facts": asked.facts, **defaults, **shared, **values})
+    shared = {name: getattr(asked, name) for name in form.request.model_fields if hasattr(asked, name)}
+    return SimpleNamespace(**{"facts": asked.facts, **_defaults(form.request), **shared, **values})
+
+
+@cache
+def _defaults(request: type[BaseModel]) -> dict[str, Any]:
+    """What stands for the members of a request that are not stated; nothing changes it, so all plans share it."""
+    return {name: one.get_default(call_default_factory=True) for name, one in request.model_fields.items() if not one.is_required()}
 
 
 def as_item(kind: type[Item], item: FeedItem, **changes: Any) -> Item:
     """A feed item as another kind of feed item, with everything that was measured on it."""
     measured = {name: getattr(item, name) for name in item.model_fields_set if name in kind.model_fields and name not in ("mass", "share")}
-    made: Item = kind.model_construct(**{**measured, **changes})  # type: ignore[assignment]
+    made: Item = _blank(kind).model_copy(update={**measured, **changes})
     return made
+
+
+@cache
+def _blank(kind: type[Any]) -> Any:
+    """A feed item of which nothing is stated."""
+    return kind.model_construct()
 
 
 def number(answer: Answer, *path: str) -> float:

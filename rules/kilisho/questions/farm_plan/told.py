@@ -51,13 +51,19 @@ def _once(plan: Plan, member: str, key: str) -> Iterator[Answer]:
 
 def assumptions_of(plan: Plan) -> list[Answer]:
     """What the parts assumed, each once, with the operations that did."""
-    found: dict[str, Answer] = {}
+    told: list[Answer] = []
+    seen: dict[Any, list[tuple[Answer, Answer]]] = {}
     for operation, assumed in plan.assumptions.items():
         for one in assumed:
-            entry = found.setdefault(repr(sorted(one.items(), key=lambda item: item[0])), {**one, "operations": []})
+            alike = seen.setdefault((one["quantity"], one.get("of")), [])
+            entry = next((entry for other, entry in alike if other == one), None)
+            if entry is None:
+                entry = {**one, "operations": []}
+                alike.append((one, entry))
+                told.append(entry)
             if operation not in entry["operations"]:
                 entry["operations"].append(operation)
-    return list(found.values())
+    return told
 
 
 def _first(plan: Plan) -> Iterable[Answer]:

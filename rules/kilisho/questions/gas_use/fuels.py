@@ -113,7 +113,7 @@ def _told(fuel: Replaced, climate: Climate, ledger: Ledger) -> Answer:
         told |= {"per_day": in_kilowatt_hours_per_day(*heat), "per_year": in_kilowatt_hours_per_year(*heat)}
     if volume is not None:
         told |= {"volume_per_day": in_litres_per_day(*volume), "volume_per_year": in_litres_per_year(*volume)}
-    told["carbon_dioxide_avoided_per_year"] = in_kilograms_per_year(*fuel.avoided.told)
+    told["carbon_dioxide_avoided_per_year"] = in_kilograms_per_year(*found["carbon_dioxide_avoided"])
     return told if climate.together else told | _balance(fuel.avoided, climate, ledger)
 
 

@@ -97,15 +97,17 @@ def _clock(hours: float) -> str:
     return f"{minutes // 60:02}:{minutes % 60:02}"
 
 
+# What every answer calls the hours of its day.
+_NAMED = tuple({"hour": hour, "from": _clock(hour), "to": _clock(hour + 1)} for hour in range(HOURS))
+
+
 def _rows(day: Day) -> list[Answer]:
     """Supply, demand, unmet and vented gas of each hour, and what is stored at its end [m3]."""
     told = {name: _by_hour(day, name) for name in ("demand", "unmet", "vented")} | {"stored": _stored(day)}
     supply = in_cubic_metres(day.supply / HOURS)
     return [
         {
-            "hour": hour,
-            "from": _clock(hour),
-            "to": _clock(hour + 1),
+            **_NAMED[hour],
             "supply": supply,
             **{name: in_cubic_metres(*column[hour]) for name, column in told.items()},
         }

@@ -23,7 +23,7 @@ from kilisho.ranges import about
 
 def told(work: Work, sized: Sized) -> Answer:
     """The sizing as the answer tells it."""
-    values, of, plan = work.ledger.values, work.ledger.of, plan_of(work)
+    values, of, plan, unit = work.ledger.values, work.ledger.of, plan_of(work), unit_of(work)
     return {
         "limited_by": sized.limited_by,
         "total_volume": in_cubic_metres(values["total_volume"]),
@@ -45,7 +45,7 @@ def told(work: Work, sized: Sized) -> Answer:
         "share_of_potential": in_percent(*of("share_of_potential")),
         **_against_demand(work),
         "digester_temperature": work.warmth.told(),
-        **{f"from_{name}": _side(work, sized, scale) for name, scale in sized.sides.items()},
+        **{f"from_{name}": _side(work, sized, scale, unit) for name, scale in sized.sides.items()},
         "rule_of_thumb": _rule_of_thumb(work),
         "dimensions": dimensions_of(plan),
         **({"gas_pressure": gas_pressure(plan)} if work.structure.geometry.shape == DOME else {}),
@@ -96,11 +96,11 @@ def _rule_of_thumb(work: Work) -> Answer:
     }
 
 
-def _side(work: Work, sized: Sized, scale: float) -> Answer:
-    """One side's feed, gas and volumes at the design retention."""
+def _side(work: Work, sized: Sized, scale: float, chosen_unit: dict[str, float]) -> Answer:
+    """One side's feed, gas and volumes at the design retention, from those of the chosen feed."""
     values, chosen = work.ledger.values, min(sized.sides.values())
     ratio = scale / chosen if sized.limited_by != "largest_buildable_size" else scale / (chosen * sized.total / sized.needed)
-    unit = {name: value * ratio for name, value in unit_of(work).items()}
+    unit = {name: value * ratio for name, value in chosen_unit.items()}
     working = unit["slurry"] * work.retention[1]
     return {
         "feed_per_day": in_kilograms_per_day(values["feed_mass_per_day"] * ratio),

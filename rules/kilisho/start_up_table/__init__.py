@@ -9,7 +9,6 @@ from __future__ import annotations
 import hashlib
 import json
 from collections.abc import Iterable
-from dataclasses import asdict
 from functools import cache, lru_cache
 from pathlib import Path
 from typing import Any, NamedTuple
@@ -25,7 +24,7 @@ from kilisho.rulebook import Property, RulebookData
 
 Array = npt.NDArray[np.float64]
 
-FILE = Path(__file__).parent / "process" / "start_up_table.json"
+FILE = Path(__file__).parents[1] / "process" / "start_up_table.json"
 DUNG = "cattle_dung"
 # What is drawn; all else is typical.
 DRAWN = frozenset(
@@ -40,7 +39,6 @@ DRAWN = frozenset(
         "degradation_rate",
     }
 )
-DIGITS = 3
 
 
 class Spread(NamedTuple):
@@ -128,34 +126,3 @@ def _read(told: dict[str, Any]) -> StartUpTable:
 
 def _never(days: float | None) -> float:
     return float("inf") if days is None else float(days)
-
-
-def written(table: StartUpTable, key: str) -> str:
-    """The table as the text of its file: days rounded to three digits, null for no start."""
-    told, sides = asdict(table), {"unaided": True, "aided": False}
-    parts = {name: {kind: _rounded(told[kind][side]) for kind in ("days", "started")} for name, side in sides.items()}
-    rows = [
-        f'  "{name}": {{\n' + ",\n".join(f'    "{kind}": [\n{_lines(rows)}\n    ]' for kind, rows in part.items()) + "\n  }"
-        for name, part in parts.items()
-    ]
-    return "{\n" + f'  "key": "{key}",\n' + ",\n".join(rows) + "\n}\n"
-
-
-def _lines(rows: list[Any]) -> str:
-    return ",\n".join(f"      {json.dumps(row)}" for row in rows)
-
-
-def _rounded(value: Any) -> Any:
-    if isinstance(value, list):
-        return [_rounded(inner) for inner in value]
-    return None if value == float("inf") else float(f"{value:.{DIGITS}g}")
-
-
-def main() -> None:
-    """Work out and write the base pack's table."""
-    basis = basis_of(load().data)
-    FILE.write_text(written(computed(basis), basis.key), "utf-8")
-
-
-if __name__ == "__main__":
-    main()
