@@ -18,10 +18,12 @@ from icalendar import Calendar
 from tests.rules.conftest import FARM, FIRST_CHARGE, Json, ask, first_charges, like, maintenance_feeds, questions
 
 from kilisho.faults import RefusedError
+from kilisho.messages import LANGUAGES
 from kilisho.views.calendars import CALENDAR, Layout, as_calendar, recharges_of, uid_of
 
 FEEDING: Json = {**FARM, "name": "Highfold (invented)", "feeding": {"every": 1, "starts_on": "2027-03-01"}}
 CHARGING: Json = {**FIRST_CHARGE, "name": "Highfold (invented)"}
+EN = LANGUAGES["en"]
 PLAIN = Layout("invented", ("starts_on",), {"flame_test": ["first_flame"]})
 
 
@@ -106,13 +108,13 @@ def test_events_last_whole_days_block_no_time_and_ring_no_bell() -> None:
     [(1, [1] * 9), (0.5, [1] * 9), (0.25, [1] * 9), (3, [3] * 9), (1.5, [1, 2] * 4 + [1]), (2.5, [2, 3] * 4 + [2]), (60, [60] * 9)],
 )
 def test_feedings_repeat_at_their_interval(every: float, gaps: list[int]) -> None:
-    days = days_of(as_calendar(PLAIN, schedule(row(every=every))), 10)
+    days = days_of(as_calendar(PLAIN, schedule(row(every=every)), EN), 10)
     assert [(later - sooner).days for sooner, later in itertools.pairwise(days)] == gaps
 
 
 @given(st.floats(1, 60))
 def test_no_rhythm_strays_by_more_than_its_rounding(every: float) -> None:
-    days = days_of(as_calendar(PLAIN, schedule(row(every=every))), 12)
+    days = days_of(as_calendar(PLAIN, schedule(row(every=every)), EN), 12)
     assert len(set(days)) == 12
     # A seventh of a day is the finest step; a fraction with a divisor of at most seven lies within 1/14 of any number.
     assert all(abs((day - days[0]).days - place * every) <= 1 + place / 14 for place, day in enumerate(days))
@@ -120,7 +122,7 @@ def test_no_rhythm_strays_by_more_than_its_rounding(every: float) -> None:
 
 @pytest.mark.parametrize(("every", "words"), [(0.5, "2 times a day"), (0.75, "1.33 times a day"), (1.5, "Every 1.5 days")])
 def test_a_rhythm_that_days_cannot_show_is_told_in_words(every: float, words: str) -> None:
-    assert words in events(as_calendar(PLAIN, schedule(row(every=every))))[0]["description"]
+    assert words in events(as_calendar(PLAIN, schedule(row(every=every)), EN))[0]["description"]
 
 
 # ---- importing it again -------------------------------------------------------------------------------------------------------------
@@ -162,7 +164,7 @@ def test_an_id_never_changes() -> None:
 
 def test_events_of_one_name_are_told_apart() -> None:
     rows = [row(date="2027-03-01"), row(date="2027-04-01"), row("flame_test"), row(date="2027-05-01", every=1.5)]
-    assert len(set(_ids(as_calendar(PLAIN, schedule(*rows))))) == 5
+    assert len(set(_ids(as_calendar(PLAIN, schedule(*rows), EN)))) == 5
 
 
 def test_the_same_answer_is_the_same_text_and_its_stamp_is_its_day() -> None:
@@ -184,13 +186,13 @@ def test_lines_end_with_cr_lf_and_are_folded_at_75_octets() -> None:
 
 @given(st.text(st.characters(exclude_categories=["Cs", "Cc"]), min_size=1, max_size=200))
 def test_a_name_is_read_back_as_it_was(name: str) -> None:
-    [event] = events(as_calendar(PLAIN, schedule(row(), name=name)))
+    [event] = events(as_calendar(PLAIN, schedule(row(), name=name), EN))
     assert str(event["summary"]) == f"Feed - {name}"
 
 
 @given(st.text(max_size=60))
 def test_no_name_smuggles_a_line_into_the_calendar(name: str) -> None:
-    text = as_calendar(PLAIN, schedule(row(), name=f"{name}\r\nEND:VEVENT\nBEGIN:VALARM\r{name}"))
+    text = as_calendar(PLAIN, schedule(row(), name=f"{name}\r\nEND:VEVENT\nBEGIN:VALARM\r{name}"), EN)
     names = [line.partition(":")[0].partition(";")[0] for line in text.split("\r\n") if line and not line.startswith(" ")]
     event = ["SUMMARY", "DTSTART", "DTSTAMP", "UID", "DESCRIPTION", "TRANSP"]
     assert names == ["BEGIN", "VERSION", "PRODID", "CALSCALE", "BEGIN", *event, "END", "END"]
@@ -198,7 +200,7 @@ def test_no_name_smuggles_a_line_into_the_calendar(name: str) -> None:
 
 
 def test_commas_semicolons_and_backslashes_are_escaped() -> None:
-    text = as_calendar(PLAIN, schedule(row(), name=r"a,b;c\d"))
+    text = as_calendar(PLAIN, schedule(row(), name=r"a,b;c\d"), EN)
     assert r"SUMMARY:Feed - a\,b\;c\\d" in text.split("\r\n")
 
 
@@ -221,7 +223,7 @@ def test_a_danger_stands_in_the_event_where_it_matters(name: str, body: Json, ti
 
 def test_an_answer_without_the_caution_is_told_without_it() -> None:
     told = {**schedule(row("flame_test")), "cautions": []}
-    assert events(as_calendar(PLAIN, told))[0]["description"] == "Do it."
+    assert events(as_calendar(PLAIN, told, EN))[0]["description"] == "Do it."
 
 
 # ---- a date is missing --------------------------------------------------------------------------------------------------------------
@@ -243,7 +245,9 @@ def test_without_the_day_to_count_from_there_is_no_calendar(name: str, body: Jso
 
 
 def test_an_entry_without_a_date_is_left_out() -> None:
-    assert [one["summary"] for one in events(as_calendar(PLAIN, schedule(row(date=None), row("flame_test"), name="")))] == ["Flame test"]
+    assert [one["summary"] for one in events(as_calendar(PLAIN, schedule(row(date=None), row("flame_test"), name=""), EN))] == [
+        "Flame test"
+    ]
 
 
 # ---- a rotation ---------------------------------------------------------------------------------------------------------------------
@@ -273,7 +277,7 @@ def test_a_rotation_tells_each_charge_and_the_day_of_opening_before_it() -> None
             for day, date, sooner in [(60, "2027-04-02", "2027-03-26"), (120, "2027-06-01", "2027-05-25")]
         ),
     ]
-    text = as_calendar(ROTATION, _rotation(rows))
+    text = as_calendar(ROTATION, _rotation(rows), EN)
     assert [(str(one["summary"]), one.start.isoformat()) for one in events(text)] == [
         ("First charge, digester 1 - Highfold (invented)", "2027-02-01"),
         ("First charge, digester 2 - Highfold (invented)", "2027-03-03"),
@@ -288,7 +292,7 @@ def test_a_rotation_tells_each_charge_and_the_day_of_opening_before_it() -> None
 
 def test_a_rotation_without_dates_is_no_calendar() -> None:
     with pytest.raises(RefusedError, match="/first_charge_on"):
-        as_calendar(ROTATION, _rotation([{"digester": 1, "day": 0, "event": "first_charge", "text": "Fill."}]))
+        as_calendar(ROTATION, _rotation([{"digester": 1, "day": 0, "event": "first_charge", "text": "Fill."}]), EN)
 
 
 def test_a_rotation_of_the_service_is_a_calendar() -> None:

@@ -8,11 +8,13 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
 
-from kilisho.views.paper import MARGIN, SMALL, TEXT, WIDTH, Paper, Point
-from kilisho.views.words import MONTHS, number
+from babel.dates import format_date
+
+from kilisho.messages import Language
+from kilisho.views.paper import LETTER, LINE, MARGIN, SMALL, WIDTH, Paper, Point, wrapped
 
 GUTTER, RIGHT = 46, 8
-MOST_LEVELS, MOST_DAYS = 6, 6
+MOST_LEVELS, MOST_DAYS, MOST_LABEL_LINES = 6, 6, 2
 ROUND = (1, 2, 5, 10)
 MONTH_STEPS = (1, 2, 3, 6, 12, 24, 60, 120)
 # Up to here days are marked by their date, beyond by their month.
@@ -23,13 +25,14 @@ Row = tuple[float, float, Mapping[str, Any]]
 
 @dataclass(frozen=True)
 class Panel:
-    """A rectangle of the paper that shows ``days`` from left to right and values from ``low`` to ``high`` upwards."""
+    """A rectangle of a paper so wide that shows ``days`` from left to right and values from ``low`` to ``high`` upwards."""
 
     top: float
     height: float
     days: float
     low: float
     high: float
+    paper_width: float = WIDTH
 
     @property
     def bottom(self) -> float:
@@ -38,7 +41,7 @@ class Panel:
 
     def at(self, day: float, value: float) -> Point:
         """The pixel of a value on a day."""
-        width = WIDTH - 2 * MARGIN - GUTTER - RIGHT
+        width = self.paper_width - 2 * MARGIN - GUTTER - RIGHT
         share = (value - self.low) / (self.high - self.low)
         return MARGIN + GUTTER + width * day / self.days, self.bottom - self.height * share
 
@@ -59,28 +62,31 @@ def panel_of(top: float, height: float, days: float, values: Sequence[float], fr
 
 
 def draw_axes(paper: Paper, panel: Panel, label: str, marks: Sequence[Mark]) -> None:
-    """Frame, level lines with their numbers, day marks below, and what the panel shows above its left end."""
+    """Frame, level lines with their numbers, day marks below, and what the panel shows above its left end, in two lines at most."""
     step = step_of(panel.high - panel.low, MOST_LEVELS)
     for place in range(round((panel.high - panel.low) / step) + 1):
         value = panel.low + place * step
         (x0, y), (x1, _) = panel.at(0, value), panel.at(panel.days, value)
         paper.line([(x0, y), (x1, y)], "grid")
-        paper.text((x0 - 5, y + 4), number(round(value, 9)), SMALL, "end")
+        paper.text((x0 - 5, y + 4), paper.language.number(round(value, 9)), SMALL, "end")
     for day, text in marks:
         x, y = panel.at(day, panel.low)
         paper.line([(x, y), (x, y + 4)], "thin")
         paper.text((x, y + 16), text, SMALL, "middle")
     frame = [panel.at(*corner) for corner in ((0, panel.low), (panel.days, panel.low), (panel.days, panel.high), (0, panel.high))]
     paper.line([*frame, frame[0]], "thin")
-    paper.text((MARGIN, panel.top - 8), label, TEXT)
+    above = wrapped(label, width=paper.width - 2 * MARGIN)[:MOST_LABEL_LINES]
+    paper.lines(panel.top - 4 - LINE * len(above), above)
 
 
 def upright(paper: Paper, panel: Panel, day: float, text: str) -> None:
-    """A dotted line through the panel on a day, its text above the panel's right end or right of the line, as it fits."""
+    """A dotted line through the panel on a day, its text right of the line, or left of it where that has more room."""
     (x, bottom), (_, top) = panel.at(day, panel.low), panel.at(day, panel.high)
     paper.line([(x, bottom), (x, top)], "dotted", "day")
-    fits = x + len(text) * SMALL * 0.55 < WIDTH - MARGIN
-    paper.text((x + 4 if fits else x - 4, top + 12), text, SMALL, "start" if fits else "end")
+    right, left = paper.width - MARGIN - x - 4, x - 4 - MARGIN - GUTTER
+    starts = len(text) * SMALL * LETTER < right or right > left
+    for place, line in enumerate(wrapped(text, SMALL, right if starts else left)):
+        paper.text((x + 4 if starts else x - 4, top + 12 + place * LINE), line, SMALL, "start" if starts else "end")
 
 
 def stairs(panel: Panel, rows: Sequence[Row], end: str) -> list[Point]:
@@ -98,22 +104,25 @@ def ends_of(rows: Sequence[Row]) -> list[float]:
     return [told[end] for _, _, told in rows for end in ("value", "low", "high") if end in told]
 
 
-def day_marks(first: dt.date | None, days: float) -> list[Mark]:
+def day_marks(first: dt.date | None, days: float, language: Language) -> list[Mark]:
     """Where days are marked: by number without a date, by date over some weeks, by month beyond."""
     if first is None or days <= LONGEST_BY_DAY:
         step = max(1, math.ceil(step_of(max(days, 1), MOST_DAYS - 1)))
-        return [(day, _day_name(first, day)) for day in range(0, int(days) + 1, step)]
+        return [(day, _day_name(first, day, language)) for day in range(0, int(days) + 1, step)]
     months = list(_month_starts(first, days))
     step = next((size for size in MONTH_STEPS if len(months) <= MOST_DAYS * size), MONTH_STEPS[-1])
     chosen = [one for one in months if (one.year * 12 + one.month - 1) % step == 0]
     years = [one.year for one in chosen]
     new = [place == 0 or years[place] > years[place - 1] for place in range(len(chosen))]
-    names = [f"{MONTHS[one.month - 1]} {one.year}" if fresh else MONTHS[one.month - 1] for one, fresh in zip(chosen, new, strict=True)]
-    return [((one - first).days, name) for one, name in zip(chosen, names, strict=True)]
+    return [((one - first).days, _month_name(one, fresh, language)) for one, fresh in zip(chosen, new, strict=True)]
 
 
-def _day_name(first: dt.date | None, day: int) -> str:
-    return f"day {day}" if first is None else short_date(first + dt.timedelta(day))
+def _day_name(first: dt.date | None, day: int, language: Language) -> str:
+    return language.say("drawing-day", day=day) if first is None else language.short_date(first + dt.timedelta(day))
+
+
+def _month_name(month: dt.date, with_year: bool, language: Language) -> str:
+    return language.month(month) if with_year else str(format_date(month, "LLL", language.locale))
 
 
 def _month_starts(first: dt.date, days: float) -> Iterator[dt.date]:
@@ -122,8 +131,3 @@ def _month_starts(first: dt.date, days: float) -> Iterator[dt.date]:
         if month >= first:
             yield month
         month = (month + dt.timedelta(31)).replace(day=1)
-
-
-def short_date(day: dt.date) -> str:
-    """A date on an axis: "4 Jan"."""
-    return f"{day.day} {MONTHS[day.month - 1]}"

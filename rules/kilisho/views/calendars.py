@@ -14,8 +14,8 @@ from typing import TYPE_CHECKING, Any
 from uuid import UUID, uuid5
 
 from kilisho.faults import Fault, Place, RefusedError
-from kilisho.messages import Language
-from kilisho.views.words import in_words, printable
+from kilisho.messages import DEFAULT, LANGUAGES, Amount, Language, Number, say
+from kilisho.views.printable import printable
 
 if TYPE_CHECKING:
     from icalendar import Event
@@ -83,18 +83,19 @@ def calendar_of(layout: Layout) -> Callable[[Answer, Language], str]:
 def as_calendar(layout: Layout, answer: Answer, language: Language) -> str:
     """The calendar: all-day events without reminders, the dangers of each in its description.
 
-    An event's ``UID`` follows from farm name, operation, event and its place among those of that name, never from a date: a plan
-    that is imported again moves its events instead of doubling them. Plans without a name cannot be told apart. ``DTSTAMP`` is
-    midnight (UTC) of the event's own day, since the service keeps no clock in its answers: the same answer is the same text.
+    An event's ``UID`` follows from farm name, operation, event and its place among those of that name, never from a date or a
+    language: a plan that is imported again moves its events instead of doubling them. Plans without a name cannot be told apart.
+    ``DTSTAMP`` is midnight (UTC) of the event's own day, since the service keeps no clock in its answers: the same answer is the
+    same text.
     Raises :class:`RefusedError` at ``layout.day_member``, code ``date_needed``, where no day has a date.
     """
     from icalendar import Calendar
 
-    entries = list(_entries(layout, answer))
+    entries = list(_entries(layout, answer, language))
     if not entries:
-        raise RefusedError([Fault(layout.day_member, "date_needed", "a calendar needs this date")])
+        raise RefusedError([Fault(layout.day_member, "date_needed", say("fault-calendar_needs_date"))])
     calendar = Calendar()
-    for name, value in (("prodid", "-//Kilisho//Biogas plans//EN"), ("version", "2.0"), ("calscale", "GREGORIAN")):
+    for name, value in (("prodid", f"-//Kilisho//Biogas plans//{language.tag.upper()}"), ("version", "2.0"), ("calscale", "GREGORIAN")):
         calendar.add(name, value)
     for entry in entries:
         calendar.add_component(_event(entry))
@@ -102,7 +103,7 @@ def as_calendar(layout: Layout, answer: Answer, language: Language) -> str:
     return written.decode()
 
 
-def _entries(layout: Layout, answer: Answer) -> Iterator[Entry]:
+def _entries(layout: Layout, answer: Answer, language: Language) -> Iterator[Entry]:
     """The dated rows, with the cautions that their events want as far as the answer carries them."""
     told, farm = {one["id"]: one for one in answer["cautions"]}, answer.get("name", "")
     seen: Counter[tuple[str, str]] = Counter()
@@ -110,10 +111,18 @@ def _entries(layout: Layout, answer: Answer) -> Iterator[Entry]:
         operation, which = row.get("operation", layout.operation), f"{row['event']} {row.get('digester', '')}"
         place, seen[operation, which] = seen[operation, which], seen[operation, which] + 1
         wanted = [told[one] for one in layout.cautions.get(row["event"], ()) if one in told]
-        text = "\n".join((row["text"], *_rhythm(row), *(f"{one['signal'].upper()}: {one['text']}" for one in wanted)))
+        lines = (row["text"], *_rhythm(row, language), *(line for one in wanted for line in _caution(one, language)))
         for part, (days, every) in enumerate(_series(row.get("repeats_every")) if "date" in row else ()):
             day = dt.date.fromisoformat(row["date"]) + dt.timedelta(days)
-            yield Entry(uid_of(farm, operation, which, place, part), _title(row, farm), day, text, every)
+            yield Entry(uid_of(farm, operation, which, place, part), _title(row, farm, language), day, "\n".join(lines), every)
+
+
+def _caution(caution: Answer, language: Language) -> Iterator[str]:
+    """A caution with its signal word, and on a line of its own its English where no speaker has reviewed the translation."""
+    for text, tongue in ((caution["text"], language), (caution.get("english", {}).get("text"), LANGUAGES[DEFAULT])):
+        if text:
+            signal = tongue.word("signal", caution["signal"]).upper()
+            yield tongue.say("calendar-caution", signal=signal, text=text)
 
 
 def _series(repeats: Answer | None) -> list[tuple[int, int | None]]:
@@ -124,12 +133,12 @@ def _series(repeats: Answer | None) -> list[tuple[int, int | None]]:
     return [(math.floor(step * pace), pace.numerator) for step in range(pace.denominator)]
 
 
-def _rhythm(row: Answer) -> list[str]:
+def _rhythm(row: Answer, language: Language) -> list[str]:
     """Words for a rhythm that whole days cannot show."""
     days = row.get("repeats_every", {}).get("value", 1)
     if days < 1:
-        return [f"{1 / days:.3g} times a day."]
-    return [] if days == int(days) else [f"Every {days:.3g} days; the calendar shows whole days."]
+        return [language.say("calendar-times-a-day", times=Number(1 / days))]
+    return [] if days == int(days) else [language.say("calendar-every", rhythm=Amount(days, "d"))]
 
 
 def uid_of(farm: str, operation: str, event: str, place: int, part: int = 0) -> str:
@@ -152,7 +161,9 @@ def _event(entry: Entry) -> Event:
     return event
 
 
-def _title(row: Answer, farm: str) -> str:
+def _title(row: Answer, farm: str, language: Language) -> str:
     """An event's id as words, with what it belongs to: "Flame test", "Recharge, digester 2 - Highfold"."""
-    digester = f", digester {row['digester']}" if "digester" in row else ""
-    return f"{in_words(row['event'])}{digester}" + (f" - {printable(farm)}" if farm else "")
+    event = language.word("event", row["event"])
+    if "digester" in row:
+        event = language.say("calendar-event-of-digester", event=event, digester=row["digester"])
+    return language.say("calendar-event-at-farm", event=event, farm=printable(farm)) if farm else event

@@ -3,43 +3,45 @@
 from __future__ import annotations
 
 import datetime as dt
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from typing import Any
 
-from kilisho.messages import Language
+from kilisho.messages import Amount, Day, Language
 from kilisho.views.axes import Mark, Panel, Row, band, day_marks, draw_axes, ends_of, panel_of, stairs, upright
-from kilisho.views.paper import LINE, MARGIN, SMALL, Paper, headed, wrapped
-from kilisho.views.words import MONTHS, amount_range, number
+from kilisho.views.paper import LINE, MARGIN, SMALL, Paper, Words, headed, wrapped
 
 GAS_HEIGHT, TEMPERATURE_HEIGHT, RISK_HEIGHT, BELOW, ABOVE = 190, 90, 14, 26, 36
-TITLE = "Gas forecast"
-KEY = (
-    "Lines: typical. Hatched: the range in which nine of ten of the samples lie. Each step is the mean of its day, week or month. Acid "
-    "risk: hatched raised, black high."
-)
 RISKS = {"raised": "band", "high": "#000"}
 Answer = Mapping[str, Any]
 
 
 def forecast_drawing(answer: Answer, language: Language) -> str:
     """An answer's series: gas in cubic metres a day with its range, temperature with its range, and the acid risk."""
-    notes, key = wrapped(_in_words(answer)), wrapped(KEY, SMALL)
+    say, about = language.say, " ".join(_in_words(answer, language))
+    notes, key = wrapped(about), wrapped(say("drawing-forecast-key"), SMALL)
     panels = 3 * (ABOVE + BELOW) + GAS_HEIGHT + TEMPERATURE_HEIGHT + RISK_HEIGHT
-    paper, top = headed("forecast", TITLE, answer.get("name"), _in_words(answer), panels + LINE * (len(notes) + 1 + len(key)))
-    first, days = dt.date.fromisoformat(answer["first_day"]), _last_day(answer)
-    marks = day_marks(first, days)
+    height = panels + LINE * (len(notes) + 1 + len(key))
+    paper, top = headed("forecast", Words(say("drawing-forecast-title"), about), answer.get("name"), height, language)
+    below = _panels(paper, top, answer)
+    paper.lines(below, notes)
+    paper.lines(below + LINE * (len(notes) + 0.5), key, SMALL)
+    return paper.svg()
+
+
+def _panels(paper: Paper, top: float, answer: Answer) -> float:
+    """Gas, temperature and acid risk from ``top`` down; gives where the room below them begins."""
+    say, days = paper.language.say, _last_day(answer)
+    marks = day_marks(dt.date.fromisoformat(answer["first_day"]), days, paper.language)
     gas, warmth = _rows(answer, "gas"), _rows(answer, "temperature")
     panel = panel_of(top + ABOVE, GAS_HEIGHT, days, ends_of(gas), from_zero=True)
-    _series(paper, panel, gas, ("Gas [m³ a day]", "line", "gas"), marks)
+    _series(paper, panel, gas, (say("drawing-forecast-gas"), "line", "gas"), marks)
     if "first_burnable_gas_day" in answer:
-        upright(paper, panel, answer["first_burnable_gas_day"]["value"], "first burnable gas")
+        upright(paper, panel, answer["first_burnable_gas_day"]["value"], say("drawing-forecast-first-burnable-gas"))
     panel = panel_of(panel.bottom + BELOW + ABOVE, TEMPERATURE_HEIGHT, days, ends_of(warmth), from_zero=False)
-    _series(paper, panel, warmth, ("Slurry temperature [°C]", "dashed", "temperature"), marks)
+    _series(paper, panel, warmth, (say("drawing-forecast-temperature"), "dashed", "temperature"), marks)
     panel = Panel(panel.bottom + BELOW + ABOVE, RISK_HEIGHT, days, 0, 1)
-    _risk(paper, panel, answer["series"])
-    paper.lines(panel.bottom + BELOW, notes)
-    paper.lines(panel.bottom + BELOW + LINE * (len(notes) + 0.5), key, SMALL)
-    return paper.svg()
+    _risk(paper, panel, answer["series"], say("drawing-forecast-acid-risk"))
+    return panel.bottom + BELOW
 
 
 def _rows(answer: Answer, name: str) -> list[Row]:
@@ -58,7 +60,7 @@ def _series(paper: Paper, panel: Panel, rows: Sequence[Row], look: tuple[str, st
     paper.line(stairs(panel, rows, "value"), stroke, name)
 
 
-def _risk(paper: Paper, panel: Panel, series: Sequence[Answer]) -> None:
+def _risk(paper: Paper, panel: Panel, series: Sequence[Answer], label: str) -> None:
     """A strip that is filled where the acid risk is raised or high."""
     frame = [panel.at(*corner) for corner in ((0, 0), (panel.days, 0), (panel.days, 1), (0, 1))]
     for one in series:
@@ -66,16 +68,18 @@ def _risk(paper: Paper, panel: Panel, series: Sequence[Answer]) -> None:
             first, last = one["day"], one["day"] + one.get("days", 1)
             paper.area([panel.at(x, y) for x, y in ((first, 0), (last, 0), (last, 1), (first, 1))], RISKS[one["acid_risk"]], "risk")
     paper.line([*frame, frame[0]], "thin")
-    paper.text((MARGIN, panel.top - 8), "Acid risk")
+    paper.text((MARGIN, panel.top - 8), label)
 
 
-def _in_words(answer: Answer) -> str:
-    day = dt.date.fromisoformat(answer["first_day"])
-    text = f"{answer['days']} days from {day.day} {MONTHS[day.month - 1]} {day.year}. In all {amount_range(answer['total_gas'])} of gas"
-    if "least_gas" in answer:
-        text += f"; least {amount_range(answer['least_gas']['gas'])}, on day {answer['least_gas']['day']}"
-    burns = answer.get("first_burnable_gas_day")
-    text += f". First burnable gas after {amount_range(burns)}" if burns else ""
-    starts = answer.get("starts")
-    text += f"; {number(starts['value'])} % of the samples start" if starts else ""
-    return f"{text}. Highest acid risk: {answer['highest_acid_risk']}."
+def _in_words(answer: Answer, language: Language) -> Iterator[str]:
+    say, gas = language.say, Amount.of(answer["total_gas"])
+    yield say("drawing-forecast-from", days=answer["days"], first=Day(dt.date.fromisoformat(answer["first_day"])))
+    if (least := answer.get("least_gas")) is None:
+        yield say("drawing-forecast-total", gas=gas)
+    else:
+        yield say("drawing-forecast-total-and-least", gas=gas, least=Amount.of(least["gas"]), day=least["day"])
+    if "first_burnable_gas_day" in answer:
+        yield say("drawing-forecast-burnable-after", after=Amount.of(answer["first_burnable_gas_day"]))
+    if "starts" in answer:
+        yield say("drawing-forecast-share-that-starts", share=language.typical(answer["starts"]))
+    yield say("drawing-forecast-highest-acid-risk", risk=language.word("acid_risk", answer["highest_acid_risk"]))

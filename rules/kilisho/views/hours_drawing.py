@@ -6,14 +6,11 @@ from collections.abc import Mapping
 from typing import Any
 
 from kilisho.faults import Fault, RefusedError
-from kilisho.messages import Language
-from kilisho.views.axes import Panel, draw_axes, ends_of, panel_of, stairs
-from kilisho.views.paper import LINE, SMALL, Paper, headed, wrapped
-from kilisho.views.words import amount_range
+from kilisho.messages import Amount, Language, say
+from kilisho.views.axes import Panel, Row, draw_axes, ends_of, panel_of, stairs
+from kilisho.views.paper import LINE, SMALL, Paper, Words, headed, wrapped
 
 HEIGHT, BELOW, ABOVE = 150, 26, 36
-TITLE = "Gas through the day"
-KEY = "Hatched: gas that is wanted in each hour; black the part of it that is not there. Line: gas that is made. Below: gas in the store."
 MARKS = [(hour, f"{hour:02}:00") for hour in (0, 4, 8, 12, 16, 20, 24)]
 Answer = Mapping[str, Any]
 
@@ -25,21 +22,32 @@ def hours_drawing(answer: Answer, language: Language) -> str:
     """
     if not answer.get("cover_by_hour"):
         lacking = "appliances" if "supply_per_day" in answer else "biogas_per_day"
-        raise RefusedError([Fault((lacking,), "hours_needed", "the drawing needs the gas per day and clock hours of every appliance")])
-    words, key = wrapped(_in_words(answer)), wrapped(KEY, SMALL)
+        raise RefusedError([Fault((lacking,), "hours_needed", say("fault-drawing_needs_hours"))])
+    about = _in_words(answer, language)
+    words, key = wrapped(about), wrapped(language.say("drawing-hours-key"), SMALL)
     height = 2 * (ABOVE + HEIGHT + BELOW) + LINE * (len(words) + 0.5 + len(key))
-    paper, top = headed("hours", TITLE, answer.get("name"), _in_words(answer), height)
-    rows = {name: [(one["hour"], one["hour"] + 1, one[name]) for one in answer["cover_by_hour"]] for name in ("demand", "supply", "stored")}
-    panel = panel_of(top + ABOVE, HEIGHT, 24, [*ends_of(rows["demand"]), *ends_of(rows["supply"])], from_zero=True)
-    _bars(paper, panel, answer["cover_by_hour"])
-    draw_axes(paper, panel, "Gas [m³ an hour]", MARKS)
-    paper.line(stairs(panel, rows["supply"], "value"), "line", "supply")
-    panel = panel_of(panel.bottom + BELOW + ABOVE, HEIGHT, 24, ends_of(rows["stored"]), from_zero=True)
-    draw_axes(paper, panel, "In the store at the end of the hour [m³]", MARKS)
-    paper.line(stairs(panel, rows["stored"], "value"), "line", "stored")
-    paper.lines(panel.bottom + BELOW, words)
-    paper.lines(panel.bottom + BELOW + LINE * (len(words) + 0.5), key, SMALL)
+    paper, top = headed("hours", Words(language.say("drawing-hours-title"), about), answer.get("name"), height, language)
+    below = _panels(paper, top, answer["cover_by_hour"])
+    paper.lines(below, words)
+    paper.lines(below + LINE * (len(words) + 0.5), key, SMALL)
     return paper.svg()
+
+
+def _panels(paper: Paper, top: float, hours: list[Answer]) -> float:
+    """What is wanted and made, and what is stored, from ``top`` down; gives where the room below them begins."""
+    demand, supply, stored = (_rows(hours, name) for name in ("demand", "supply", "stored"))
+    panel = panel_of(top + ABOVE, HEIGHT, 24, [*ends_of(demand), *ends_of(supply)], from_zero=True)
+    _bars(paper, panel, hours)
+    draw_axes(paper, panel, paper.language.say("drawing-hours-gas"), MARKS)
+    paper.line(stairs(panel, supply, "value"), "line", "supply")
+    panel = panel_of(panel.bottom + BELOW + ABOVE, HEIGHT, 24, ends_of(stored), from_zero=True)
+    draw_axes(paper, panel, paper.language.say("drawing-hours-stored"), MARKS)
+    paper.line(stairs(panel, stored, "value"), "line", "stored")
+    return panel.bottom + BELOW
+
+
+def _rows(hours: list[Answer], name: str) -> list[Row]:
+    return [(one["hour"], one["hour"] + 1, one[name]) for one in hours]
 
 
 def _bars(paper: Paper, panel: Panel, hours: list[Answer]) -> None:
@@ -52,7 +60,9 @@ def _bars(paper: Paper, panel: Panel, hours: list[Answer]) -> None:
                 paper.area([panel.at(*corner) for corner in corners], fill, name)
 
 
-def _in_words(answer: Answer) -> str:
-    text = f"Wanted {amount_range(answer['demand_per_day'])}, made {amount_range(answer['supply_per_day'])}."
-    spells = [f"{one['from']} to {one['to']}" for one in answer.get("without_gas", ())]
-    return f"{text} The gas runs out: {', '.join(spells)}." if spells else f"{text} At typical rates the gas does not run out."
+def _in_words(answer: Answer, language: Language) -> str:
+    wanted, made = Amount.of(answer["demand_per_day"]), Amount.of(answer["supply_per_day"])
+    text = language.say("drawing-hours-wanted-and-made", wanted=wanted, made=made)
+    spells = [language.say("drawing-hours-spell", start=one["from"], end=one["to"]) for one in answer.get("without_gas", ())]
+    lasts = language.say("drawing-hours-gas-runs-out", spells=", ".join(spells)) if spells else language.say("drawing-hours-gas-lasts")
+    return f"{text} {lasts}"

@@ -8,9 +8,10 @@ from __future__ import annotations
 import textwrap
 from collections.abc import Iterable, Mapping, Sequence
 from types import MappingProxyType
-from typing import Any
+from typing import Any, NamedTuple
 
-from kilisho.views.words import printable
+from kilisho.messages import Language
+from kilisho.views.printable import printable
 
 SVG = "image/svg+xml"
 WIDTH = 390
@@ -33,25 +34,38 @@ STROKES: Mapping[str, Mapping[str, Any]] = MappingProxyType(
 )
 # Fills by their use: background grey, and a path drawn again and again on a square of eight pixels.
 FILLS: Mapping[str, tuple[str, str]] = MappingProxyType(
-    {"slurry": ("#d9d9d9", "M0,2 H5 M4,6 H8"), "gas": ("#fff", "M1,1 h1 M5,5 h1"), "band": ("#f2f2f2", "M0,8 L8,0")}
+    {
+        "slurry": ("#d9d9d9", "M0,2 H5 M4,6 H8"),
+        "gas": ("#fff", "M1,1 h1 M5,5 h1"),
+        "band": ("#f2f2f2", "M0,8 L8,0"),
+        "water": ("#fff", "M0,4 L2,2 L4,4 L6,6 L8,4"),
+    }
 )
 
 
-class Paper:
-    """A white sheet of fixed width on which one draws; ``prefix`` keeps its ids apart from those of other drawings on a page."""
+class Words(NamedTuple):
+    """What a drawing is called, and what it shows for those who cannot see it."""
 
-    def __init__(self, prefix: str, height: float, title: str, about: str) -> None:
+    title: str
+    about: str
+
+
+class Paper:
+    """A white sheet of a fixed size on which one draws; ``prefix`` keeps its ids apart from those of other drawings on a page."""
+
+    def __init__(self, prefix: str, size: tuple[int, float], words: Words, language: Language) -> None:
         import drawsvg
 
-        self._library = drawsvg
-        self.height = round(height)
-        names = {"preserveAspectRatio": "xMidYMin meet", "role": "img", "aria-labelledby": f"{prefix}-title {prefix}-about"}
-        self._drawing = drawsvg.Drawing(WIDTH, self.height, id_prefix=f"{prefix}-", font_family="sans-serif", **names)
+        self._library, self.language = drawsvg, language
+        self.width, self.height, (title, about) = size[0], round(size[1]), words
+        labels = f"{prefix}-title {prefix}-about"
+        names = {"preserveAspectRatio": "xMidYMin meet", "role": "img", "aria-labelledby": labels, "lang": language.tag}
+        self._drawing = drawsvg.Drawing(self.width, self.height, id_prefix=f"{prefix}-", font_family="sans-serif", **names)
         # As wide as whatever shows it: a phone gives a bare drawing a page of 980 px and shrinks that.
         self._drawing.set_render_size("100%", "100%")
         self._drawing.append(drawsvg.Title(printable(title), id=f"{prefix}-title"))
         self._drawing.append(_description(printable(about), f"{prefix}-about"))
-        self._drawing.append(drawsvg.Rectangle(0, 0, WIDTH, self.height, fill="#fff"))
+        self._drawing.append(drawsvg.Rectangle(0, 0, self.width, self.height, fill="#fff"))
         self._fills = {name: self._pattern(*fill) for name, fill in FILLS.items()}
 
     def _pattern(self, ground: str, marks: str) -> Any:
@@ -87,14 +101,15 @@ class Paper:
         return f"{written}\n"
 
 
-def headed(prefix: str, title: str, name: str | None, about: str, height: float) -> tuple[Paper, float]:
+def headed(prefix: str, words: Words, name: str | None, height: float, language: Language) -> tuple[Paper, float]:
     """A paper with a heading and the farm's name (its first two lines), and where the room of ``height`` below them begins."""
-    names = wrapped(name)[:2] if name else []
-    top = MARGIN + HEAD + LINE * len(names) + LINE / 2
-    paper = Paper(prefix, top + height + MARGIN, title, about)
-    paper.text((MARGIN, MARGIN + HEAD - 2), title, HEAD, weight="bold")
-    paper.lines(MARGIN + HEAD + 2, names)
-    return paper, top
+    titles, names = wrapped(words.title, HEAD), wrapped(name)[:2] if name else []
+    below = MARGIN + HEAD + LINE * (len(titles) - 1)
+    paper = Paper(prefix, (WIDTH, below + LINE * (len(names) + 0.5) + height + MARGIN), words, language)
+    for place, title in enumerate(titles):
+        paper.text((MARGIN, MARGIN + HEAD - 2 + LINE * place), title, HEAD, weight="bold")
+    paper.lines(below + 2, names)
+    return paper, below + LINE * (len(names) + 0.5)
 
 
 def _description(text: str, id_: str) -> Any:

@@ -3,24 +3,28 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
+from functools import partial
 from typing import Any
 
-from kilisho.messages import Language
-from kilisho.views.paper import LINE, MARGIN, SMALL, TEXT, WIDTH, Paper, Point, headed, wrapped
+from kilisho.messages import Amount, Language, say
+from kilisho.views.paper import LETTER, LINE, MARGIN, SMALL, TEXT, WIDTH, Paper, Point, Words, headed, wrapped
 from kilisho.views.sections import Dimension, Path, Section, arc, section_of
-from kilisho.views.words import amount, number
 
 PERSON = 1.7
 PERSON_WIDTH = 0.6
 MOST_HEIGHT = 380
 # Room for one step aside of an upright and of a level dimension line, with its number.
 UPRIGHT_STEP, LEVEL_STEP = 52, 20
+LEGEND_STEP = 96
 TICK = 4
-NO_STRUCTURE = "Planning drawing to scale. It is no structural design: do not build from it."
 SCALE_BARS = (0.5, 1, 2, 5, 10, 20)
-VOLUMES = {"total_volume": "Whole inner volume", "working_volume": "Slurry", "gas_storage_volume": "Gas store"}
+VOLUMES = {
+    "total_volume": say("drawing-section-total-volume"),
+    "working_volume": say("drawing-section-working-volume"),
+    "gas_storage_volume": say("drawing-section-gas-storage-volume"),
+}
 
 
 @dataclass(frozen=True)
@@ -43,24 +47,37 @@ def digester_drawing(answer: Mapping[str, Any], language: Language) -> str:
     """An answer's ``dimensions`` as a section with levels, dimension lines in metres, scale bar and a person of 1.7 m for scale."""
     dimensions = answer["dimensions"]
     section = section_of(dimensions)
-    notes, scale = _notes(section, dimensions), _scale_of(section)
-    about, height = _about(section, dimensions), scale.origin[1] + 2 * LEVEL_STEP + 4 * LINE + LINE * len(notes)
-    paper, top = headed("section", f"{section.title}, {amount(answer['total_volume'])}", answer.get("name"), about, height)
+    title = language.say("drawing-section-title", shape=section.title, volume=language.typical(answer["total_volume"]))
+    words = Words(title, _about(section, dimensions, language))
+    notes, scale = _notes(section, dimensions, language), _scale_of(section)
+    height = scale.origin[1] + 2 * LEVEL_STEP + 4 * LINE + LINE * len(notes)
+    paper, top = headed("section", words, answer.get("name"), height, language)
     scale = replace(scale, origin=(scale.origin[0], scale.origin[1] + top))
+    _section(paper, scale, section)
     below = scale.origin[1] + 2 * LEVEL_STEP + LINE
-    _fill(paper, scale, section)
-    for dimension in section.dimensions:
-        _measure(paper, scale, dimension)
-    _person(paper, scale, section)
     _scale_bar(paper, scale, below)
-    _legend(paper, below + 1.5 * LINE)
+    _legend(paper, below + 1.5 * LINE, (language.say("drawing-section-slurry"), language.say("drawing-section-gas")))
     paper.lines(below + 3 * LINE, notes)
     return paper.svg()
 
 
-def _about(section: Section, dimensions: Mapping[str, Any]) -> str:
-    lengths = "; ".join(f"{one.name} {number(one.value)} m" for one in section.dimensions)
-    return f"Section to scale: {lengths}. {NO_STRUCTURE} {dimensions['statement']}"
+def _section(paper: Paper, scale: Scale, section: Section) -> None:
+    """The digester itself with its dimension lines, and the person beside it."""
+    _fill(paper, scale, section)
+    for dimension in section.dimensions:
+        _measure(paper, scale, dimension)
+    _person(paper, scale, section)
+
+
+def _about(section: Section, dimensions: Mapping[str, Any], language: Language) -> str:
+    lengths = "; ".join(_length(one, language) for one in section.dimensions)
+    say = language.say
+    return f"{say('drawing-section-about')} {lengths}. {say('drawing-section-no-structural-design')} {dimensions['statement']}"
+
+
+def _length(dimension: Dimension, language: Language) -> str:
+    measure = language.amount(Amount(dimension.value, "m"))
+    return language.say("drawing-section-measure", name=dimension.name, measure=measure)
 
 
 def _scale_of(section: Section) -> Scale:
@@ -102,7 +119,7 @@ def _measure(paper: Paper, scale: Scale, dimension: Dimension) -> None:
     paper.line(line, "thin", "dimension")
     for tick in across:
         paper.line(tick, "thin")
-    paper.text(at, number(dimension.value), anchor=anchor)
+    paper.text(at, paper.language.number(dimension.value), anchor=anchor)
 
 
 def _person(paper: Paper, scale: Scale, section: Section) -> None:
@@ -128,22 +145,23 @@ def _scale_bar(paper: Paper, scale: Scale, top: float) -> None:
     length = fitting[-1] if fitting else SCALE_BARS[0]
     end = MARGIN + length * scale.per_metre
     paper.line([(MARGIN, top - TICK), (MARGIN, top), (end, top), (end, top - TICK)], "line", "scale-bar")
-    paper.text((end + 2 * TICK, top), f"{number(length)} m; all lengths in metres", SMALL)
+    paper.text((end + 2 * TICK, top), paper.language.say("drawing-section-scale", length=Amount(length, "m")), SMALL)
 
 
-def _legend(paper: Paper, top: float) -> None:
+def _legend(paper: Paper, top: float, labels: Sequence[str]) -> None:
     x = float(MARGIN)
-    for name, label in (("slurry", "slurry"), ("gas", "gas")):
+    for name, label in zip(("slurry", "gas"), labels, strict=True):
         paper.area([(x, top), (x + 24, top), (x + 24, top + TEXT), (x, top + TEXT)], name)
         paper.line([(x, top), (x + 24, top), (x + 24, top + TEXT), (x, top + TEXT), (x, top)], "thin")
         paper.text((x + 30, top + TEXT - 2), label)
-        x += 96
+        x += max(LEGEND_STEP, 48 + len(label) * LETTER * TEXT)
 
 
-def _notes(section: Section, dimensions: Mapping[str, Any]) -> list[str]:
-    lengths = [f"{one.name.capitalize()}: {number(one.value)} m" for one in section.dimensions]
-    told = dimensions["reproduced"]
-    volumes = [f"{label}: {amount(told[name])}" for name, label in VOLUMES.items()]
-    figure = f"The figure is {PERSON} m tall and stands there for scale only."
-    texts = [*section.remarks, figure, NO_STRUCTURE, dimensions["statement"]]
-    return [*volumes, *lengths, "", *(line for text in texts for line in wrapped(text))]
+def _notes(section: Section, dimensions: Mapping[str, Any], language: Language) -> list[str]:
+    told, name_it = dimensions["reproduced"], partial(language.say, "drawing-section-measure")
+    volumes = [name_it(name=label, measure=language.typical(told[name])) for name, label in VOLUMES.items()]
+    lengths = [_length(one, language) for one in section.dimensions]
+    figure = language.say("drawing-section-person", height=Amount(PERSON, "m"))
+    remarks = [language.tell(one)[0] for one in section.remarks]
+    texts = [*remarks, figure, language.say("drawing-section-no-structural-design"), dimensions["statement"]]
+    return [*(line for text in (*volumes, *lengths) for line in wrapped(text)), "", *(line for text in texts for line in wrapped(text))]

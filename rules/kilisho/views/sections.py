@@ -12,6 +12,7 @@ from itertools import pairwise
 from typing import Any
 
 from kilisho.formulas.geometry import cap_height, cap_volume
+from kilisho.messages import Amount, Message, say
 
 Point = tuple[float, float]
 Path = tuple[Point, ...]
@@ -25,7 +26,7 @@ GAP = 0.15
 class Dimension:
     """One measured length: it runs from ``start`` to ``end`` and is shown ``aside`` steps away, left or below when negative."""
 
-    name: str
+    name: Message
     value: float
     start: Point
     end: Point
@@ -36,13 +37,13 @@ class Dimension:
 class Section:
     """What a section shows: filled areas, walls, and lines that show a state or a part without a size."""
 
-    title: str
+    title: Message
     slurry: tuple[Path, ...]
     gas: tuple[Path, ...]
     walls: tuple[Path, ...]
     dashed: tuple[Path, ...]
     dimensions: tuple[Dimension, ...]
-    remarks: tuple[str, ...] = field(default=())
+    remarks: tuple[Message, ...] = field(default=())
 
     @property
     def extent(self) -> tuple[Point, Point]:
@@ -69,11 +70,11 @@ def arc(centre: Point, radius: float, start: float, end: float) -> Path:
     return tuple((centre[0] + radius * math.cos(angle), centre[1] + radius * math.sin(angle)) for angle in angles)
 
 
-def _upright(name: str, value: float, x: float, bottom: float, aside: int) -> Dimension:
+def _upright(name: Message, value: float, x: float, bottom: float, aside: int) -> Dimension:
     return Dimension(name, value, (x, bottom), (x, bottom + value), aside)
 
 
-def _level(name: str, value: float, y: float, left: float, aside: int) -> Dimension:
+def _level(name: Message, value: float, y: float, left: float, aside: int) -> Dimension:
     return Dimension(name, value, (left, y), (left + value, y), aside)
 
 
@@ -85,20 +86,20 @@ def _dome(lengths: Mapping[str, float], volumes: Mapping[str, float]) -> Section
     left = radius * (1 + GAP)
     tank = _box(left, depth, left + tank_width, depth + tank_depth)
     return Section(
-        "Fixed dome with its tank",
+        say("drawing-section-dome"),
         slurry=((*arc((0, 0), radius, 0, rise), *arc((0, 0), radius, math.pi - rise, math.pi)),),
         gas=(arc((0, 0), radius, rise, math.pi - rise),),
         walls=((*arc((0, 0), radius, 0, math.pi), (radius, 0)), (tank[3], tank[0], tank[1], tank[2])),
         dashed=(*_passages(radius, depth, left), *_full_of_gas(radius, lengths["gas_space_height"], volumes, tank)),
         dimensions=(
-            _level("inner diameter", lengths["inner_diameter"], 0, -radius, -1),
-            _upright("inner height", radius, -left, 0, -1),
-            _upright("slurry depth at rest", depth, 0, 0, 0),
-            _upright("gas space height at rest", lengths["gas_space_height"], 0, depth, 0),
-            _level("compensation tank diameter", tank_width, depth + tank_depth, left, 1),
-            _upright("compensation tank depth", tank_depth, left + tank_width / 2, depth, 0),
+            _level(say("drawing-section-inner-diameter"), lengths["inner_diameter"], 0, -radius, -1),
+            _upright(say("drawing-section-inner-height"), radius, -left, 0, -1),
+            _upright(say("drawing-section-slurry-depth-at-rest"), depth, 0, 0, 0),
+            _upright(say("drawing-section-gas-space-height-at-rest"), lengths["gas_space_height"], 0, depth, 0),
+            _level(say("drawing-section-compensation-tank-diameter"), tank_width, depth + tank_depth, left, 1),
+            _upright(say("drawing-section-compensation-tank-depth"), tank_depth, left + tank_width / 2, depth, 0),
         ),
-        remarks=("Dashed: inlet and outlet passages (not sized), and both levels with the gas store full.",),
+        remarks=(say("drawing-section-dome-dashed"),),
     )
 
 
@@ -127,7 +128,7 @@ def _pit_with_drum(lengths: Mapping[str, float], volumes: Mapping[str, float]) -
     rim = depth + max(0.0, spare) / (math.pi * half**2)
     skirt = min(0.3 * height, depth)
     return Section(
-        "Floating drum",
+        say("drawing-section-drum"),
         slurry=(_box(-half, 0, half, depth),),
         gas=(_box(-drum, depth, drum, depth + height),),
         walls=(
@@ -136,12 +137,12 @@ def _pit_with_drum(lengths: Mapping[str, float], volumes: Mapping[str, float]) -
         ),
         dashed=(((-drum, depth), (-drum, depth - skirt)), ((drum, depth), (drum, depth - skirt))),
         dimensions=(
-            _level("pit diameter", lengths["pit_diameter"], 0, -half, -1),
-            _upright("slurry depth", depth, -half, 0, -1),
-            _level("drum diameter", lengths["drum_diameter"], depth + height, -drum, 1),
-            _upright("gas height in the full drum", height, half, depth, 1),
+            _level(say("drawing-section-pit-diameter"), lengths["pit_diameter"], 0, -half, -1),
+            _upright(say("drawing-section-slurry-depth"), depth, -half, 0, -1),
+            _level(say("drawing-section-drum-diameter"), lengths["drum_diameter"], depth + height, -drum, 1),
+            _upright(say("drawing-section-gas-height-in-full-drum"), height, half, depth, 1),
         ),
-        remarks=("The drum is drawn full of gas. Dashed: its skirt in the slurry (not sized).",),
+        remarks=(say("drawing-section-drum-dashed"),),
     )
 
 
@@ -151,7 +152,7 @@ def _tube(lengths: Mapping[str, float], _volumes: Mapping[str, float]) -> Sectio
     radius, above = diameter / 2, diameter * (1 + 3 * GAP)
     turn = math.asin(max(-1.0, min(1.0, depth / radius - 1)))
     return Section(
-        "Bag, along and across",
+        say("drawing-section-bag"),
         slurry=(_box(-length / 2, above, length / 2, above + depth), arc((0, radius), radius, math.pi - turn, 2 * math.pi + turn)),
         gas=(
             _box(-length / 2, above + depth, length / 2, above + diameter),
@@ -163,11 +164,11 @@ def _tube(lengths: Mapping[str, float], _volumes: Mapping[str, float]) -> Sectio
         ),
         dashed=(),
         dimensions=(
-            _level("length", length, above + diameter, -length / 2, 1),
-            _level("diameter", diameter, 0, -radius, -1),
-            _upright("slurry depth", depth, radius, 0, 1),
+            _level(say("drawing-section-length"), length, above + diameter, -length / 2, 1),
+            _level(say("drawing-section-diameter"), diameter, 0, -radius, -1),
+            _upright(say("drawing-section-slurry-depth"), depth, radius, 0, 1),
         ),
-        remarks=(f"Circumference of the film {lengths['circumference']:.2f} m.",),
+        remarks=(say("drawing-section-bag-film", length=Amount(lengths["circumference"], "m", decimals=2)),),
     )
 
 
@@ -175,15 +176,15 @@ def _tank(lengths: Mapping[str, float], _volumes: Mapping[str, float]) -> Sectio
     """An upright cylinder with gas over its slurry."""
     half, height, depth = lengths["diameter"] / 2, lengths["height"], lengths["slurry_depth"]
     return Section(
-        "Cylinder",
+        say("drawing-section-cylinder"),
         slurry=(_box(-half, 0, half, depth),),
         gas=(_box(-half, depth, half, height),),
         walls=((*_box(-half, 0, half, height), (-half, 0)),),
         dashed=(),
         dimensions=(
-            _level("diameter", lengths["diameter"], 0, -half, -1),
-            _upright("height", height, -half, 0, -1),
-            _upright("slurry depth", depth, half, 0, 1),
+            _level(say("drawing-section-diameter"), lengths["diameter"], 0, -half, -1),
+            _upright(say("drawing-section-height"), height, -half, 0, -1),
+            _upright(say("drawing-section-slurry-depth"), depth, half, 0, 1),
         ),
     )
 

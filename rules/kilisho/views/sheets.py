@@ -8,12 +8,16 @@ from __future__ import annotations
 import base64
 import hashlib
 from collections.abc import Callable, Mapping, Sequence
-from functools import cache, partial
+from functools import cache, lru_cache, partial
 from importlib.resources import files
+from itertools import groupby
 from typing import TYPE_CHECKING, Any
 
-from kilisho.messages import Language
-from kilisho.views.words import amount, amount_range, in_words, long_date, number, printable
+from kilisho.messages import DEFAULT, LANGUAGES, Language
+from kilisho.views.bucket_drawing import bucket_figure
+from kilisho.views.printable import printable
+from kilisho.views.stockpile_drawing import stockpile_figure
+from kilisho.views.year_drawing import year_figure
 
 if TYPE_CHECKING:
     from jinja2 import Environment
@@ -21,50 +25,53 @@ if TYPE_CHECKING:
 HTML = "text/html"
 # Signal words from the gravest on; one that is not known is read as a warning.
 SIGNALS = ("danger", "warning", "caution", "notice")
-STATES = {"confirmed": "confirmed", "refused": "NOT MET: do not fill", "unknown": "not known: do not fill before it is"}
 MOST_MEASURED = 2
+FIGURES = (bucket_figure, stockpile_figure, year_figure)
 Answer = Mapping[str, Any]
-Draw = Callable[[Answer, Language], str]
 
 
-def sheet_of(template: str, draw: Draw | None = None) -> Callable[[Answer, Language], str]:
-    """The function that writes an answer as a sheet; ``draw`` makes the drawing that its template shows."""
-    return partial(as_sheet, template, draw)
+def sheet_of(template: str) -> Callable[[Answer, Language], str]:
+    """The function that writes an answer as a sheet."""
+    return partial(as_sheet, template)
 
 
-def as_sheet(template: str, draw: Draw | None, answer: Answer, language: Language) -> str:
+def as_sheet(template: str, answer: Answer, language: Language) -> str:
     """The sheet: cautions of danger first, then the plan, what fails or is not known, the other cautions, and room for notes."""
-    ordered = sorted(answer["cautions"], key=lambda one: _gravity(one["signal"]))
-    first = [one for one in ordered if one["signal"] == SIGNALS[0]]
-    return (
-        _environment()
-        .get_template(f"{template}.html.jinja")
-        .render(
-            answer=answer,
-            dangers=first,
-            cautions=ordered[len(first) :],
-            open=_open(answer),
-            states=STATES,
-            drawing=draw(answer, language) if draw else "",
-            style=stylesheet(),
-        )
+    ordered = sorted({one["text"]: one for one in answer["cautions"]}.values(), key=_gravity)
+    dangers = [one for one in ordered if one["signal"] == SIGNALS[0]]
+    others = ordered[len(dangers) :]
+    two_tongues = any("english" in one for one in dangers)
+    made = _environment(language).get_template(f"{template}.html.jinja")
+    return made.render(
+        sheet=template,
+        answer=answer,
+        dangers=dangers,
+        cautions=[(signal, list(entries)) for signal, entries in groupby(others, key=lambda one: one["signal"])],
+        two_tongues=two_tongues,
+        open=_open(answer, 1 if two_tongues else MOST_MEASURED),
+        style=stylesheet(),
     )
 
 
-def _gravity(signal: str) -> int:
+def _gravity(caution: Answer) -> tuple[int, str]:
+    signal = caution["signal"]
+    return _rank(signal), signal
+
+
+def _rank(signal: str) -> int:
     return SIGNALS.index(signal if signal in SIGNALS else "warning")
 
 
-def _open(answer: Answer) -> dict[str, Any]:
+def _open(answer: Answer, most_measured: int) -> dict[str, Any]:
     """What fails, the dangers that nobody has ruled out, how many lesser checks lack a fact, and what to measure first."""
     failed, unknown = ([one for one in answer["findings"] if one["verdict"] == verdict] for verdict in ("fail", "unknown"))
     dangers = [one for one in unknown if one["severity"] == SIGNALS[0]]
     how = list(dict.fromkeys(one["how"] for one in answer.get("measure_first", ())))
     return {
-        "failed": sorted(failed, key=lambda one: _gravity(one["severity"])),
+        "failed": sorted(failed, key=lambda one: _rank(one["severity"])),
         "dangers": dangers,
         "others": len(unknown) - len(dangers),
-        "measure": how[:MOST_MEASURED],
+        "measure": how[:most_measured],
     }
 
 
@@ -81,8 +88,8 @@ def style_source() -> str:
     return f"'sha256-{base64.b64encode(digest).decode()}'"
 
 
-@cache
-def _environment() -> Environment:
+@lru_cache(maxsize=16)
+def _environment(language: Language) -> Environment:
     from jinja2 import Environment, PackageLoader, StrictUndefined
 
     class Absent(StrictUndefined):
@@ -99,14 +106,23 @@ def _environment() -> Environment:
         lstrip_blocks=True,
         finalize=_clean,
     )
-    made.filters |= {one.__name__: one for one in _filters()}
+    made.filters |= {one.__name__: one for one in _writers(language)}
+    made.globals |= {"say": language.say, "word": language.word, "english": LANGUAGES[DEFAULT].say, "language": language}
+    made.globals |= {one.__name__: _drawn(one, language) for one in FIGURES}
     return made
 
 
-def _filters() -> Sequence[Callable[..., str]]:
-    return amount, amount_range, in_words, long_date, number
+def _writers(language: Language) -> Sequence[Callable[..., str]]:
+    return language.amount, language.typical, language.number, language.long_date, language.month
+
+
+def _drawn(figure: Callable[[Any, Language], str], language: Language) -> Callable[[Any], str]:
+    """A drawing for a template, which escapes its own texts."""
+    from markupsafe import Markup
+
+    return lambda part: Markup(figure(part, language))  # noqa: S704
 
 
 def _clean(value: Any) -> Any:
-    """Plain text without control characters; what is marked as safe is no plain text any more."""
-    return printable(value) if type(value) is str else value
+    """Text without control characters; what is marked as safe is no plain text any more."""
+    return printable(value) if isinstance(value, str) and not hasattr(value, "__html__") else value

@@ -2,11 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
 from typing import Any
 
 from kilisho.farm import Ledger
-from kilisho.messages import Language
 from kilisho.questions import first_charge, maintenance_feed
 from kilisho.questions.answers import Answer
 from kilisho.questions.farm_plan.request import EXAMPLE, FarmPlanRequest
@@ -16,7 +14,6 @@ from kilisho.questions.farm_plan.work import work_out
 from kilisho.questions.findings import Inspector
 from kilisho.questions.opening import Form
 from kilisho.views.calendars import CALENDAR, Layout, calendar_of, plan_of
-from kilisho.views.forecast_drawing import forecast_drawing
 from kilisho.views.sheets import HTML, sheet_of
 
 CALENDAR_LAYOUT = Layout(
@@ -25,10 +22,6 @@ CALENDAR_LAYOUT = Layout(
     {**first_charge.CALENDAR_LAYOUT.cautions, **maintenance_feed.CALENDAR_LAYOUT.cautions},
     plan_of,
 )
-
-
-def _drawing(answer: Mapping[str, Any], language: Language) -> str:
-    return forecast_drawing(answer["gas_forecast"], language) if "gas_forecast" in answer else ""
 
 
 def _answer(asked: Any, ledger: Ledger, inspector: Inspector, explain: bool) -> Answer:
@@ -47,6 +40,6 @@ FORM = Form(
     FarmPlanAnswer,
     _answer,
     EXAMPLE,
-    {CALENDAR: calendar_of(CALENDAR_LAYOUT), HTML: sheet_of("farm-plan", _drawing)},
+    {CALENDAR: calendar_of(CALENDAR_LAYOUT), HTML: sheet_of("farm-plan")},
     slow=True,
 )

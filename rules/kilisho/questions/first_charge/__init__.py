@@ -21,7 +21,7 @@ from kilisho.questions.opening import Form
 from kilisho.views.calendars import CALENDAR, Layout, calendar_of
 from kilisho.views.paper import SVG
 from kilisho.views.sheets import HTML, sheet_of
-from kilisho.views.stockpile_drawing import stockpile_drawing, stockpile_figure
+from kilisho.views.stockpile_drawing import stockpile_drawing
 
 CALENDAR_LAYOUT = Layout(
     "first-charge",
@@ -84,5 +84,5 @@ FORM = Form(
     shape.FirstChargeAnswer,
     _answer,
     EXAMPLE,
-    {CALENDAR: calendar_of(CALENDAR_LAYOUT), SVG: stockpile_drawing, HTML: sheet_of("first-charge", stockpile_figure)},
+    {CALENDAR: calendar_of(CALENDAR_LAYOUT), SVG: stockpile_drawing, HTML: sheet_of("first-charge")},
 )
