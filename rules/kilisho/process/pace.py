@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from typing import Any, NamedTuple
 
 import numpy as np
@@ -12,7 +11,6 @@ from kilisho.formulas.kinetics import temperature_corrected_rate
 from kilisho.process.acidity import Equilibria, equilibria
 from kilisho.process.parameters import ACID_MASS, NITROGEN_MASS, Parameters, growth_rate
 from kilisho.process.schedule import Steps, in_order
-from kilisho.process.traits import first_of
 
 Array = npt.NDArray[np.float64]
 
@@ -42,18 +40,24 @@ class Pace(NamedTuple):
 
     def on(self, day: int) -> Pace:
         """That of one day."""
-        return self._each(lambda part: part[day])
+        return self._with([part[day] for part in self._parts])
 
     def first(self, farms: int) -> Pace:
-        """That of the first farms."""
-        return self._each(lambda part: first_of(part, farms))
+        """That of the first farms; what serves all farms has but one to take."""
+        return self._with([part[..., :farms] for part in self._parts])
 
     def ordered(self, order: Steps) -> Pace:
         """That of a run with the farms of each day in an ``order``, (days, farms)."""
-        return self._each(lambda part: in_order(part, order))
+        return self._with([in_order(part, order) for part in self._parts])
 
-    def _each(self, pick: Callable[[Any], Any]) -> Pace:
-        return Pace._make([*map(pick, self[:-1]), Equilibria._make(map(pick, self.constants))])
+    @property
+    def _parts(self) -> tuple[Any, ...]:
+        return *self[:-1], *self.constants
+
+    @staticmethod
+    def _with(parts: list[Any]) -> Pace:
+        *own, weak, carbonic, water = parts
+        return Pace._make([*own, Equilibria(weak, carbonic, water)])
 
 
 def pace_of(steps: Steps, temperature: Array, volume: Array, tanks: int, rate: Array, parameters: Parameters) -> Pace:  # noqa: PLR0913, PLR0917

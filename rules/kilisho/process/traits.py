@@ -50,7 +50,7 @@ class Traits(NamedTuple):
 
 def first_of(values: Any, farms: int) -> Any:
     """A view of the first farms of values whose last axis is farms; what serves all farms stays as it is."""
-    return values if not isinstance(values, np.ndarray) or values.shape[-1] == 1 else values[..., :farms]
+    return values[..., :farms] if isinstance(values, np.ndarray) else values
 
 
 def of_farms(values: Any, farms: npt.NDArray[np.intp]) -> Any:
