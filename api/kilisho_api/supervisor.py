@@ -64,6 +64,7 @@ class Supervisor:
 
     def run(self) -> None:
         """Start the workers and look after them; returns once all have left after SIGTERM or SIGINT."""
+        _LOG.info("serving on %s port %d", *self._listener.getsockname()[:2])
         with _signals() as inbox:
             for place in self._places:
                 self._start(place)
