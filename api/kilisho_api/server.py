@@ -27,6 +27,8 @@ from kilisho_api.settings import Settings
 # Whoever has connected a moment ago has a request under way; uvicorn would hang up on it unread.
 SECONDS_TO_SPEAK = 1.0
 TICK = 0.02
+# Longer than a proxy keeps an idle connection (nginx: 60 s): whoever is to send the next request should be the one who hangs up.
+KEEP_ALIVE_SECONDS = 75
 Hear = Callable[["Server", asyncio.AbstractEventLoop], None]
 
 
@@ -54,6 +56,7 @@ def options(settings: Settings) -> dict[str, Any]:
         "proxy_headers": False,
         "lifespan": "off",
         "ws": "none",
+        "timeout_keep_alive": KEEP_ALIVE_SECONDS,
         "timeout_graceful_shutdown": settings.grace_seconds,
     }
 

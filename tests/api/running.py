@@ -50,9 +50,10 @@ def processor_seconds(pid: int) -> float:
 
 
 @contextmanager
-def serving(log: Path, *options: str, **environment: str) -> Iterator[Server]:
+def serving(log: Path, *options: str, port: int | None = None, **environment: str) -> Iterator[Server]:
     """Run `kilisho serve` until the block ends; whatever the environment sets for it is taken out first."""
-    url = f"http://127.0.0.1:{(port := free_port())}"
+    port = port or free_port()
+    url = f"http://127.0.0.1:{port}"
     clean = {name: value for name, value in os.environ.items() if not name.startswith("KILISHO_")}
     command = [*KILISHO, "serve", "--port", str(port), *options]
     with log.open("wb") as output:

@@ -63,7 +63,7 @@ def test_slow_work_that_has_begun_and_that_waits_is_answered_while_new_callers_a
     with serving(tmp_path / "log", "--workers", workers) as server, ThreadPoolExecutor(3) as pool:
         with httpx.Client(base_url=server.url, timeout=SECONDS) as client:
             sent = [pool.submit(client.post, "/v1/gas-forecast", json=question.example) for _ in range(3)]
-            until(lambda: 'kilisho_requests_in_progress' in client.get("/metrics").text and open_requests(client) >= 3)
+            until(lambda: "kilisho_requests_in_progress" in client.get("/metrics").text and open_requests(client) >= 3)
             server.process.send_signal(signal.SIGTERM)
             until(lambda: refuses(server))
             assert [one.result(SECONDS).status_code for one in sent] == [200] * 3
