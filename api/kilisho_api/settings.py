@@ -142,8 +142,8 @@ def read(environment: Mapping[str, str]) -> Settings:
 def _unknown(name: str) -> str:
     """A misspelt setting must not be one that is left at its default without a word."""
     nearest = get_close_matches(name, map(variable, _NAMES), n=1, cutoff=0.6)
-    hint = f" such as {nearest[0]}" if nearest else ", and no service links of a cluster"
-    return f"{name}: expected a setting that there is{hint}"
+    hint = f" such as {nearest[0]}" if nearest else ""
+    return f"{name}: expected a setting that there is{hint}; a cluster's service links set others, turn them off for this container"
 
 
 def variable(name: str) -> str:

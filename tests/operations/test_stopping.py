@@ -86,13 +86,13 @@ def refuses(server: Server) -> bool:
 
 def test_what_does_not_end_within_the_grace_is_cut(tmp_path: Path) -> None:
     head = b"POST /v1/sizing HTTP/1.1\r\nhost: x\r\ncontent-type: application/json\r\ncontent-length: 2\r\n\r\n"
-    with serving(tmp_path / "log", KILISHO_GRACE_SECONDS="1") as server:
-        with socket.create_connection(("127.0.0.1", server.port), timeout=SECONDS) as connection:
-            connection.sendall(head + b"{")
-            httpx.get(f"{server.url}/health")  # by now the first request has been taken up
-            server.process.send_signal(signal.SIGTERM)
-            until(lambda: ended(server))
-            assert not connection.recv(1000).startswith(b"HTTP/1.1 200")
+    with serving(tmp_path / "log", KILISHO_GRACE_SECONDS="1") as server, socket.create_connection(("127.0.0.1", server.port)) as connection:
+        connection.settimeout(SECONDS)
+        connection.sendall(head + b"{")
+        httpx.get(f"{server.url}/health", timeout=SECONDS)  # by now the first request has been taken up
+        server.process.send_signal(signal.SIGTERM)
+        until(lambda: ended(server))
+        assert not connection.recv(1000).startswith(b"HTTP/1.1 200")
 
 
 def test_workers_leave_when_their_supervisor_is_killed(tmp_path: Path) -> None:
