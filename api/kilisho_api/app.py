@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Mapping
 from typing import cast
 
 from litestar import Litestar
@@ -14,13 +14,18 @@ from kilisho.farm import GRAPH
 from kilisho.packs import Rulebook
 from kilisho.questions import Question, open_questions
 from kilisho_api import catalogue, docs, health, home, operations, problem_pages, problems
+from kilisho_api.access_log import with_access_log
 from kilisho_api.cors import with_cors
 from kilisho_api.documents import late_page
 from kilisho_api.guard import guarded
 from kilisho_api.layers import App, Receive, Scope, Send, with_head, with_headers, with_request_id
+from kilisho_api.life import Life
 from kilisho_api.metrics import Meter
+from kilisho_api.reloading import Current, Reloader
 from kilisho_api.settings import Settings
 from kilisho_api.slow import SlowLane
+from kilisho_api.spans import with_spans
+from kilisho_api.trace_context import with_trace
 
 HEADERS = (
     (b"x-content-type-options", b"nosniff"),
@@ -34,33 +39,47 @@ HEADERS = (
 )
 
 
-def create_app(settings: Settings) -> Litestar:
+def create_app(settings: Settings, life: Life | None = None) -> Litestar:
     """The service over the base pack and the packs of ``settings``; raises :class:`kilisho.packs.PackError`."""
     rulebook = packs.load(*settings.packs)
-    return assemble(settings, rulebook, open_questions(rulebook, settings.limits))
+    return assemble(settings, rulebook, open_questions(rulebook, settings.limits), life)
 
 
-def assemble(settings: Settings, rulebook: Rulebook, questions: Mapping[str, Question]) -> Litestar:
-    """The service over a rulebook and its questions that are loaded already."""
-    meter = Meter()
-    app = Litestar(
-        route_handlers=_routes(settings, rulebook, questions, meter),
+def assemble(settings: Settings, rulebook: Rulebook, questions: Mapping[str, Question], life: Life | None = None) -> Litestar:
+    """The service over a rulebook and its questions that are loaded already; with ``life``, one that can be told to reload and to leave.
+
+    A shell, with the layers that hold for every answer, around an application that a reload replaces whole.
+    """
+    life, meter, lane = life or Life(), Meter(), SlowLane(settings.slow_at_once, settings.slow_waiting, settings.longest_answer)
+
+    def build(rulebook: Rulebook, questions: Mapping[str, Question]) -> App:
+        return cast("App", _framework(settings, _routes(settings, rulebook, questions, (meter, lane, life))))
+
+    current = Current(build(rulebook, questions))
+    life.reload = Reloader(current, lambda new: build(new, open_questions(new, settings.limits)), meter.note_reload)
+    shell = _framework(settings, [])
+    shell.asgi_handler = cast("ASGIApp", _layered(guarded(current, settings.api_keys, settings.rate_limit), meter, settings, life))
+    return shell
+
+
+def _framework(settings: Settings, routes: list[HTTPRouteHandler]) -> Litestar:
+    return Litestar(
+        route_handlers=routes,
         exception_handlers=problems.handlers(),
         openapi_config=None,
         request_max_body_size=settings.largest_body,
         logging_config=None,
     )
-    inner = cast("App", app.asgi_handler)
-    app.asgi_handler = cast("ASGIApp", _layered(guarded(inner, settings.api_keys, settings.rate_limit), meter, settings.cors_origins))
-    return app
 
 
-def _routes(settings: Settings, rulebook: Rulebook, questions: Mapping[str, Question], meter: Meter) -> list[HTTPRouteHandler]:
-    lane = SlowLane(settings.slow_at_once, settings.slow_waiting, settings.longest_answer)
+def _routes(
+    settings: Settings, rulebook: Rulebook, questions: Mapping[str, Question], shared: tuple[Meter, SlowLane, Life]
+) -> list[HTTPRouteHandler]:
+    meter, lane, life = shared
     return [
         *(operations.handler(question, lane) for question in questions.values()),
         *catalogue.handlers(rulebook, GRAPH, settings.catalogue_max_age),
-        *health.handlers(health.SelfCheck(questions), meter, rulebook.identity),
+        *health.handlers(health.SelfCheck(questions), meter, rulebook.identity, life),
         *docs.handlers(),
         late_page("/openapi.json", _contract(settings, rulebook, questions)),
         problem_pages.handler(),
@@ -79,11 +98,13 @@ def _contract(settings: Settings, rulebook: Rulebook, questions: Mapping[str, Qu
     return build
 
 
-def _layered(inner: App, meter: Meter, origins: Sequence[str]) -> App:
+def _layered(inner: App, meter: Meter, settings: Settings, life: Life) -> App:
     """The framework inside the layers that hold for every answer, errors included."""
     layered = meter.layer(with_headers(inner, HEADERS))
-    layered = with_cors(layered, origins) if origins else layered
-    layered = with_request_id(with_head(layered))
+    layered = with_cors(layered, settings.cors_origins) if settings.cors_origins else layered
+    layered = with_access_log(layered) if settings.access_log else layered
+    layered = with_spans(layered, life) if settings.opentelemetry else layered
+    layered = with_request_id(with_trace(with_head(life.layer(layered))))
 
     async def run(scope: Scope, receive: Receive, send: Send) -> None:
         await (layered if scope["type"] == "http" else inner)(scope, receive, send)

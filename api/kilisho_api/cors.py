@@ -8,7 +8,7 @@ from kilisho_api.layers import App, Message, Receive, Scope, Send
 
 ALLOWED = (
     (b"access-control-allow-methods", b"GET, HEAD, POST"),
-    (b"access-control-allow-headers", b"authorization, content-type, if-none-match, x-request-id"),
+    (b"access-control-allow-headers", b"authorization, content-type, if-none-match, traceparent, tracestate, x-request-id"),
     (b"access-control-max-age", b"600"),
 )
 EXPOSED = (b"access-control-expose-headers", b"etag, retry-after, www-authenticate, x-request-id")

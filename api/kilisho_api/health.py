@@ -14,6 +14,7 @@ from kilisho.messages import say
 from kilisho.questions import Question
 from kilisho_api.encoding import encode
 from kilisho_api.http_rules import JSON, admit
+from kilisho_api.life import Life
 from kilisho_api.metrics import METRICS_TEXT, Meter
 from kilisho_api.problems import ProblemError
 from kilisho_api.slow import SlowLane
@@ -46,7 +47,7 @@ class SelfCheck:
         return self._first.setdefault(name, answer) == answer
 
 
-def handlers(check: SelfCheck, meter: Meter, identity: Mapping[str, str]) -> list[HTTPRouteHandler]:
+def handlers(check: SelfCheck, meter: Meter, identity: Mapping[str, str], life: Life) -> list[HTTPRouteHandler]:
     """The handlers of /health, /ready and /metrics."""
 
     def ready() -> bytes:
@@ -57,18 +58,20 @@ def handlers(check: SelfCheck, meter: Meter, identity: Mapping[str, str]) -> lis
 
     return [
         _fresh("/health", JSON, lambda: encode({"status": "live"})),
-        _ready(ready),
+        _ready(ready, life),
         _fresh("/metrics", METRICS_TEXT, meter.text),
     ]
 
 
-def _ready(make: Callable[[], bytes]) -> HTTPRouteHandler:
+def _ready(make: Callable[[], bytes], life: Life) -> HTTPRouteHandler:
     """In a thread and a lane of its own: the examples of slow questions must hold up neither other answers nor their own kind."""
     lane = SlowLane(1, MOST_PROBES)
 
     @get("/ready")
     async def handle(request: Request[Any, Any, Any]) -> Response[bytes]:
         admit(request)
+        if life.leaving:  # before the lane: whoever sends requests here must hear of it at once
+            raise ProblemError("not-ready", say("detail-leaving"))
         return Response(await lane.run(make, request), media_type=JSON)
 
     return handle

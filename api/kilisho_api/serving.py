@@ -6,26 +6,31 @@ microseconds of processor time, 99 % within 6-13 against 25-50 ms; first answer 
 
 from __future__ import annotations
 
+import dataclasses
 import errno
-import gc
-import logging
 import os
+import signal
 import socket
 import sys
 import tempfile
 from argparse import Namespace, RawDescriptionHelpFormatter
-from collections.abc import Mapping
+from asyncio import AbstractEventLoop
+from collections.abc import Mapping, Sequence
+from contextlib import suppress
+from multiprocessing.connection import Connection
+from pathlib import Path
+from threading import Thread
 from typing import TYPE_CHECKING, Any
 
-from kilisho import packs
-from kilisho_api.escaping import EscapingFormatter
+from kilisho_api import logs
+from kilisho_api.pack_copies import PackCopies
 from kilisho_api.settings import Settings, SettingsError, read, table, variable
 
 if TYPE_CHECKING:
-    from litestar import Litestar
+    from kilisho_api.server import Server
 
 STOPPED, UNUSABLE = 0, 2
-GRACE_SECONDS = 10
+RELOAD = getattr(signal, "SIGHUP", None)
 OPTIONS = {"host": "address to listen on", "port": "port to listen on", "workers": "processes that answer"}
 
 
@@ -53,21 +58,9 @@ def run(chosen: Namespace) -> int:
     try:
         _serve(settings)
     except ModuleNotFoundError as error:
-        return _unusable(f"{error.name} is not installed; install kilisho with its api extra")
+        extra = "otel" if (error.name or "").startswith("opentelemetry") else "api"
+        return _unusable(f"{error.name} is not installed; install kilisho with its {extra} extra")
     return STOPPED
-
-
-def application() -> Litestar:
-    """The service as the environment describes it: what each of several workers runs, and any other ASGI server may."""
-    from kilisho_api.app import create_app
-
-    settings = read(os.environ)
-    handler = logging.StreamHandler()
-    handler.setFormatter(EscapingFormatter("%(asctime)s %(levelname)s %(name)s: %(message)s"))
-    logging.basicConfig(level=settings.log_level.upper(), handlers=[handler])
-    app = create_app(settings)
-    gc.freeze()  # what is loaded stays: the collector need not walk the rulebook again and again while requests wait
-    return app
 
 
 def _stated(chosen: Namespace) -> Mapping[str, str]:
@@ -78,7 +71,7 @@ def _stated(chosen: Namespace) -> Mapping[str, str]:
 def _probe(settings: Settings) -> None:
     """Listen for a moment, so that a taken port is told before anything is loaded; raises OSError in words."""
     try:
-        family = socket.getaddrinfo(settings.host, settings.port, type=socket.SOCK_STREAM)[0][0]
+        family = _places(settings)[0][0]
         socket.create_server((settings.host, settings.port), family=family).close()
     except OSError as error:
         reason = "another program listens there" if error.errno == errno.EADDRINUSE else error.strerror
@@ -86,30 +79,63 @@ def _probe(settings: Settings) -> None:
 
 
 def _serve(settings: Settings) -> None:
-    import uvicorn
-
-    if settings.workers == 1:
-        uvicorn.run(application(), **_server_options(settings))
-        return
-    packs.load(*settings.packs)  # so that broken packs are told once, here, and not by every worker
-    with tempfile.TemporaryDirectory(prefix="kilisho-metrics-") as shared:
-        os.environ["PROMETHEUS_MULTIPROC_DIR"] = shared
-        uvicorn.run("kilisho_api.serving:application", factory=True, workers=settings.workers, **_server_options(settings))
+    logs.set_up(settings.log_level, settings.log_format)
+    if RELOAD is not None:  # until somebody listens to it: the signal ends a process that does not
+        signal.signal(RELOAD, signal.SIG_IGN)
+    with suppress(KeyboardInterrupt):
+        (_serve_alone if settings.workers == 1 else _serve_together)(settings)
 
 
-def _server_options(settings: Settings) -> dict[str, Any]:
-    return {
-        "host": settings.host,
-        "port": settings.port,
-        "log_level": settings.log_level,
-        "access_log": False,
-        "server_header": False,
-        "proxy_headers": bool(settings.trusted_proxies),
-        "forwarded_allow_ips": list(settings.trusted_proxies),
-        "lifespan": "off",
-        "ws": "none",
-        "timeout_graceful_shutdown": GRACE_SECONDS,
-    }
+def _serve_alone(settings: Settings) -> None:
+    from kilisho_api.server import server_of
+
+    def hear(server: Server, loop: AbstractEventLoop) -> None:
+        if RELOAD is not None:
+            loop.add_signal_handler(RELOAD, server.reload, settings.packs)
+
+    server_of(settings, hear).run()
+
+
+def _serve_together(settings: Settings) -> None:
+    with tempfile.TemporaryDirectory(prefix="kilisho-") as folder:
+        os.environ["PROMETHEUS_MULTIPROC_DIR"] = folder
+        from kilisho_api.supervisor import Supervisor
+
+        copies = PackCopies(Path(folder) / "packs", settings.packs)
+        Supervisor(settings.workers, work, _bound(settings), copies).run()
+
+
+def work(packs: Sequence[str], listener: socket.socket, orders: Connection) -> None:
+    """What each of several workers does; the pipe brings packs to put in force, and its end means that the supervisor is gone."""
+    from kilisho_api.server import server_of
+
+    def hear(server: Server, loop: AbstractEventLoop) -> None:
+        Thread(target=_pass_on, args=(orders, server, loop), daemon=True).start()
+
+    with suppress(KeyboardInterrupt):
+        server_of(dataclasses.replace(read(os.environ), packs=tuple(packs)), hear).run([listener])
+
+
+def _pass_on(orders: Connection, server: Server, loop: AbstractEventLoop) -> None:
+    with suppress(RuntimeError):  # the loop has ended
+        try:
+            while True:
+                loop.call_soon_threadsafe(server.reload, orders.recv())
+        except (EOFError, OSError):
+            loop.call_soon_threadsafe(server.handle_exit, signal.SIGTERM, None)
+
+
+def _bound(settings: Settings) -> socket.socket:
+    """The address, not listened on before the first worker does: until then callers are refused, not kept waiting."""
+    family, kind, protocol, _, address = _places(settings)[0]
+    bound = socket.socket(family, kind, protocol)
+    bound.setsockopt(socket.SOL_SOCKET, socket.SO_REUSEADDR, 1)
+    bound.bind(address)
+    return bound
+
+
+def _places(settings: Settings) -> list[Any]:
+    return socket.getaddrinfo(settings.host, settings.port, type=socket.SOCK_STREAM)
 
 
 def _unusable(message: str) -> int:

@@ -5,6 +5,7 @@ from __future__ import annotations
 import os
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field, fields
+from difflib import get_close_matches
 from typing import Any
 
 from kilisho.questions.limits import Limits, range_of
@@ -53,10 +54,19 @@ def _origins(text: str) -> tuple[str, ...]:
     return origins
 
 
-def _level(text: str) -> str:
-    if text not in ("debug", "info", "warning", "error"):
-        raise ValueError("debug, info, warning or error")
-    return text
+def one_of(*words: str) -> Callable[[str], str]:
+    """A reader of one of ``words``; raises ValueError with all of them."""
+
+    def read(text: str) -> str:
+        if text not in words:
+            raise ValueError(f"{', '.join(words[:-1])} or {words[-1]}")
+        return text
+
+    return read
+
+
+def _switch(text: str) -> bool:
+    return one_of("on", "off")(text) == "on"
 
 
 def _setting(default: Any, read: Callable[[str], Any], about: str) -> Any:
@@ -78,6 +88,11 @@ class Settings:
     slow_at_once : slow requests that each process works on at a time, 1 to 16.
     slow_waiting : slow requests that each process lets wait, 0 to 1000.
     log_level : debug, info, warning or error.
+    log_format : text or json.
+    access_log : whether every request is logged.
+    drain_seconds : seconds between SIGTERM and the end of listening, 0 to 600.
+    grace_seconds : seconds that open requests then have to end, 1 to 600.
+    opentelemetry : whether spans are sent to a collector.
     api_keys : keys of which a caller must show one; in the environment the file that holds their digests. None means open to all.
     rate_limit : requests that each caller may send in a time, per process; None means any number.
     trusted_proxies : addresses and networks of proxies whose X-Forwarded-For is believed; empty means none.
@@ -94,7 +109,16 @@ class Settings:
     longest_forecast: int = _setting(Limits.forecast_days, whole_number(*range_of("forecast_days")), "Days that a forecast may cover.")
     slow_at_once: int = _setting(1, whole_number(1, 16), "Slow requests that each process works on at a time.")
     slow_waiting: int = _setting(8, whole_number(0, 1_000), "Slow requests that each process lets wait before it answers 503.")
-    log_level: str = _setting("info", _level, "Least severity that is logged: debug, info, warning or error.")
+    log_level: str = _setting(
+        "info", one_of("debug", "info", "warning", "error"), "Least severity that is logged: debug, info, warning or error."
+    )
+    log_format: str = _setting("text", one_of("text", "json"), "How the log is written: text, or json for one object a line.")
+    access_log: bool = _setting(False, _switch, "on to log every request, by the pattern of its address.")
+    drain_seconds: int = _setting(0, whole_number(0, 600), "Seconds after SIGTERM in which /ready answers 503 and all else is answered.")
+    grace_seconds: int = _setting(30, whole_number(1, 600), "Seconds that open requests then have to end.")
+    opentelemetry: bool = _setting(
+        False, _switch, "on to send a span for each request; the OTEL_ variables say where. Needs the extra otel."
+    )
     api_keys: Keys | None = _setting(None, read_keys, "File of API keys, a line `name:digest` each; without, all may ask.")  # noqa: RUF009
     rate_limit: Rate | None = _setting(None, read_rate, "Requests of each caller in each process, such as 120/minute.")  # noqa: RUF009
     trusted_proxies: tuple[str, ...] = _setting((), read_networks, "Addresses or networks of proxies whose X-Forwarded-For is believed.")
@@ -104,6 +128,9 @@ class Settings:
     def limits(self) -> Limits:
         """What one request may ask for."""
         return Limits(forecast_days=self.longest_forecast)
+
+
+_NAMES = tuple(item.name for item in fields(Settings))
 
 
 def read(environment: Mapping[str, str]) -> Settings:
@@ -117,9 +144,17 @@ def read(environment: Mapping[str, str]) -> Settings:
             values[item.name] = item.metadata["read"](text.strip())
         except ValueError as error:
             faults.append(f"{variable(item.name)}: expected {error}")
+    faults += [_unknown(name) for name in sorted(environment) if name.startswith(PREFIX) and name not in map(variable, _NAMES)]
     if faults:
         raise SettingsError(faults)
     return Settings(**values)
+
+
+def _unknown(name: str) -> str:
+    """A misspelt setting must not be one that is left at its default without a word."""
+    nearest = get_close_matches(name, map(variable, _NAMES), n=1, cutoff=0.6)
+    hint = f" such as {nearest[0]}" if nearest else ""
+    return f"{name}: expected a setting that there is{hint}; a cluster's service links set others, turn them off for this container"
 
 
 def variable(name: str) -> str:
@@ -133,4 +168,6 @@ def table() -> list[tuple[str, str, str]]:
 
 
 def _shown(default: Any) -> str:
-    return "(none)" if default in ((), None) else str(default)
+    if default is None or default == ():
+        return "(none)"
+    return ("off", "on")[default] if isinstance(default, bool) else str(default)

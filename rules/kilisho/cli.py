@@ -92,7 +92,9 @@ def _add_ask(group: Any) -> None:
 
 
 def _add_messages(group: Any) -> None:
-    messages = group.add_parser("messages", help="check translations, or mark them with the English they are of").add_subparsers(required=True)
+    messages = group.add_parser("messages", help="check translations, or mark them with the English they are of").add_subparsers(
+        required=True
+    )
     check = messages.add_parser("check", help="what each language lacks, and which translations are stale")
     check.add_argument("languages", nargs="*", metavar="TAG", help="languages, such as sw; all when none is named")
     check.set_defaults(run=message_commands.check)

@@ -39,7 +39,9 @@ def state_of(language: Language, english: Mapping[str, str]) -> dict[str, list[s
     return {
         "missing": [name for name in english if name not in found],
         "stale": [name for name, stamp in english.items() if name in found and found[name].stamp != stamp],
-        "unreviewed": [name for name, stamp in english.items() if name in found and found[name].stamp == stamp and not found[name].reviewed],
+        "unreviewed": [
+            name for name, stamp in english.items() if name in found and found[name].stamp == stamp and not found[name].reviewed
+        ],
         "unknown": [name for name in found if name not in english],
     }
 

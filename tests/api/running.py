@@ -19,7 +19,7 @@ import uvicorn
 from litestar import Litestar
 
 KILISHO = [sys.executable, "-m", "kilisho.cli"]
-SECONDS_TO_START = 20.0
+SECONDS_TO_START = 60.0
 
 
 @dataclass(frozen=True)
@@ -50,9 +50,10 @@ def processor_seconds(pid: int) -> float:
 
 
 @contextmanager
-def serving(log: Path, *options: str, **environment: str) -> Iterator[Server]:
+def serving(log: Path, *options: str, port: int | None = None, **environment: str) -> Iterator[Server]:
     """Run `kilisho serve` until the block ends; whatever the environment sets for it is taken out first."""
-    url = f"http://127.0.0.1:{(port := free_port())}"
+    port = port or free_port()
+    url = f"http://127.0.0.1:{port}"
     clean = {name: value for name, value in os.environ.items() if not name.startswith("KILISHO_")}
     command = [*KILISHO, "serve", "--port", str(port), *options]
     with log.open("wb") as output:
@@ -63,13 +64,13 @@ def serving(log: Path, *options: str, **environment: str) -> Iterator[Server]:
             yield Server(process, url, seconds, processor_seconds(process.pid), log)
         finally:
             process.send_signal(signal.SIGTERM)
-            process.wait(timeout=20)
+            process.wait(timeout=60)
 
 
 def _first_answer(process: subprocess.Popen[bytes], url: str, begun: float, log: Path) -> float:
     while process.poll() is None and time.perf_counter() - begun < SECONDS_TO_START:
         try:
-            httpx.get(f"{url}/health")
+            httpx.get(f"{url}/health", timeout=SECONDS_TO_START)
         except httpx.TransportError:
             time.sleep(0.01)
         else:

@@ -33,6 +33,11 @@ def test_everything_can_be_set(tmp_path: Path) -> None:
         "KILISHO_SLOW_AT_ONCE": "2",
         "KILISHO_SLOW_WAITING": "0",
         "KILISHO_LOG_LEVEL": "warning",
+        "KILISHO_LOG_FORMAT": "json",
+        "KILISHO_ACCESS_LOG": "on",
+        "KILISHO_DRAIN_SECONDS": "5",
+        "KILISHO_GRACE_SECONDS": "20",
+        "KILISHO_OPENTELEMETRY": "on",
         "KILISHO_API_KEYS": str(keys),
         "KILISHO_RATE_LIMIT": "120/minute",
         "KILISHO_TRUSTED_PROXIES": "10.0.0.7, 10.1.0.0/16",
@@ -40,8 +45,15 @@ def test_everything_can_be_set(tmp_path: Path) -> None:
         "OTHER": "ignored",
     }
     origins = ("https://app.example", "http://localhost:3000")
-    guarding = (Keys({"app": "a" * 64}), Rate(120, 60), ("10.0.0.7/32", "10.1.0.0/16"), 20)
-    assert read(environment) == Settings("0.0.0.0", 9000, 4, ("a.yaml", "b"), 2000, origins, 0, 366, 2, 0, "warning", *guarding)
+    first = ("0.0.0.0", 9000, 4, ("a.yaml", "b"), 2000, origins, 0, 366, 2, 0, "warning")
+    running = {"log_format": "json", "access_log": True, "drain_seconds": 5, "grace_seconds": 20, "opentelemetry": True}
+    guarding = {
+        "api_keys": Keys({"app": "a" * 64}),
+        "rate_limit": Rate(120, 60),
+        "trusted_proxies": ("10.0.0.7/32", "10.1.0.0/16"),
+        "longest_answer": 20,
+    }
+    assert read(environment) == Settings(*first, **running, **guarding)
     assert read(environment).limits == Limits(forecast_days=366)
 
 
@@ -72,6 +84,13 @@ def test_everything_can_be_set(tmp_path: Path) -> None:
         ("TRUSTED_PROXIES", "*", "no host names and no *"),
         ("LONGEST_ANSWER", "0", "a whole number from 1 to 3600"),
         ("LOG_LEVEL", "loud", "debug, info, warning or error"),
+        ("LOG_FORMAT", "xml", "text or json"),
+        ("ACCESS_LOG", "yes", "on or off"),
+        ("DRAIN_SECONDS", "601", "a whole number from 0 to 600"),
+        ("GRACE_SECONDS", "0", "a whole number from 1 to 600"),
+        ("OPENTELEMETRY", "1", "on or off"),
+        ("LOG_LEVLE", "info", "a setting that there is such as KILISHO_LOG_LEVEL"),
+        ("X", "", "a setting that there is"),
     ],
 )
 def test_a_setting_that_cannot_be_used_is_named_with_what_was_expected(variable: str, text: str, expected: str) -> None:
@@ -86,6 +105,16 @@ def test_all_faults_are_told_together() -> None:
     with pytest.raises(SettingsError) as caught:
         read({"KILISHO_PORT": "x", "KILISHO_WORKERS": "x", "KILISHO_LOG_LEVEL": "x"})
     assert len(caught.value.faults) == 3
+
+
+def test_what_a_clusters_service_links_set_is_told_as_such() -> None:
+    with pytest.raises(SettingsError) as caught:
+        read({"KILISHO_PORT": "tcp://10.0.0.1:80", "KILISHO_PORT_80_TCP_ADDR": "10.0.0.1", "KILISHO_SERVICE_HOST": "10.0.0.1"})
+    assert sum("service link" in fault for fault in caught.value.faults) == 3
+
+
+def test_switches_are_shown_as_they_are_set() -> None:
+    assert {default for name, default, _ in table() if name in ("KILISHO_ACCESS_LOG", "KILISHO_OPENTELEMETRY")} == {"off"}
 
 
 def test_every_setting_is_documented() -> None:

@@ -15,8 +15,9 @@ ROOT = Path(__file__).resolve().parents[2]
 LOCKS = ("docker/build.lock", "docker/requirements.lock", "tests/requirements.lock")
 PYTHONS = ("3.11", "3.12", "3.13")
 PROJECT = tomllib.loads((ROOT / "pyproject.toml").read_text("utf-8"))
-RUN = [*PROJECT["project"]["dependencies"], *PROJECT["project"]["optional-dependencies"]["api"]]
-TEST = [*RUN, *PROJECT["project"]["optional-dependencies"]["test"]]
+EXTRAS = PROJECT["project"]["optional-dependencies"]
+RUN = [*PROJECT["project"]["dependencies"], *EXTRAS["api"], *EXTRAS["otel"]]
+TEST = [*RUN, *EXTRAS["test"]]
 ASKED = {"docker/build.lock": PROJECT["build-system"]["requires"], "docker/requirements.lock": RUN, "tests/requirements.lock": TEST}
 
 

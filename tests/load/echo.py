@@ -18,7 +18,7 @@ from tests.load.bodies import loads, operation
 
 from kilisho import packs
 from kilisho.questions import Question, open_questions
-from kilisho_api import serving
+from kilisho_api import server
 from kilisho_api.encoding import encode
 from kilisho_api.settings import Settings
 
@@ -70,7 +70,7 @@ def main() -> None:
     parser = argparse.ArgumentParser(description=__doc__)
     parser.add_argument("--port", type=int, required=True)
     settings = Settings(port=parser.parse_args().port, log_level="warning")
-    uvicorn.run(application(), **serving._server_options(settings))
+    uvicorn.run(application(), **server.options(settings))
 
 
 if __name__ == "__main__":

@@ -163,9 +163,7 @@ def _read_date(value: Any) -> dt.date:
             pass
         else:
             return day
-    raise PydanticCustomError(
-        "date_expected", "fault-date_expected", {"first": str(FIRST_YEAR), "last": str(LAST_YEAR)}
-    )
+    raise PydanticCustomError("date_expected", "fault-date_expected", {"first": str(FIRST_YEAR), "last": str(LAST_YEAR)})
 
 
 def _read_yes_no(value: Any) -> bool:
@@ -247,9 +245,7 @@ def list_of(values: tuple[str, ...]) -> Checked:
 
     def read(value: Any) -> tuple[str, ...]:
         if not isinstance(value, list) or len(value) > len(values):
-            raise PydanticCustomError(
-                "list_expected", "fault-list_of", {"most": len(values), "allowed": ", ".join(values)}
-            )
+            raise PydanticCustomError("list_expected", "fault-list_of", {"most": len(values), "allowed": ", ".join(values)})
         return tuple(single.read(item) for item in value)
 
     item = dict(single.schema)
