@@ -68,6 +68,7 @@ def add_schemas(components: Components) -> dict[str, Part]:
     """Put the schemas of all collections into ``components``; returns a reference to each collection's item."""
     components.add([RulebookIdentity], "serialization", "Told")
     names = components.add([*MODELS.values(), *PRACTICE_MODELS], "serialization", "Entry")
+    components.schemas["Property"] = _shown(components.schemas["Property"])
     items = {section: _with_id(PLACE + names[model]) for section, model in MODELS.items()}
     entries = {"type": "array", "items": {"anyOf": [_with_id(PLACE + names[model]) for model in PRACTICE_MODELS]}}
     items["practice"] = _object({"id": {"type": "string", "enum": list(PARTS_OF_PRACTICE)}, "entries": entries})
@@ -114,6 +115,13 @@ def _operation(name: str, summary: str, text: str, schema: Part, example: Any = 
         "parameters": [{"$ref": "#/components/parameters/RequestId"}, {"$ref": "#/components/parameters/IfNoneMatch"}],
         "responses": {"200": answer, "304": unchanged(), **problems(*OF_EVERY_GET)},
     }
+
+
+def _shown(figure: Part) -> Part:
+    """A figure as the catalogue shows it: in its author's unit, and with the kind that a pack leaves to the field."""
+    kind = {"type": "string", "description": "Kind of quantity, as in the table of units."}
+    told = {"description": "A figure with its range, in ``unit``.", "properties": {**figure["properties"], "kind": kind}}
+    return {**figure, **told, "required": [*figure["required"], "kind"]}
 
 
 def _with_id(reference: str) -> Part:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from kilisho_api.http_rules import JSON
+from kilisho_api.openapi.catalogue_schemas import IDENTITY
 from kilisho_api.openapi.responses import OF_EVERY_GET, Part, problems, success, unchanged
 from kilisho_api.problem_types import PROBLEM_TYPES
 
@@ -15,11 +16,12 @@ EXAMPLE_PROBLEM = "invalid-request"
 def paths(identity: Mapping[str, str]) -> Part:
     """The path items of health, readiness, metrics and the pages of problems."""
     status = {"type": "object", "properties": {"status": TEXT}, "required": ["status"]}
+    fit = {**status, "properties": {"status": TEXT, "rulebook": IDENTITY}, "required": ["status", "rulebook"]}
     ready = _operation(
         "getReadiness",
         "Is the service fit to be asked?",
         "Recomputes the example of every question; 503 when one fails or has changed, or when too many ask this at once.",
-        success("It is.", JSON, status, {"status": "ready", "rulebook": dict(identity)}),
+        success("It is.", JSON, fit, {"status": "ready", "rulebook": dict(identity)}),
     )
     ready["responses"] |= problems("not-ready")
     live = _operation("getHealth", "Is the process alive?", "Answers at once.", success("It is.", JSON, status, {"status": "live"}))

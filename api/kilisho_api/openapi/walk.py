@@ -32,3 +32,11 @@ def renamed(part: Schema, names: Mapping[str, str]) -> Schema:
     if not isinstance(reference, str) or reference.removeprefix(PLACE) not in names:
         return part
     return {**part, "$ref": PLACE + names[reference.removeprefix(PLACE)]}
+
+
+def listed(part: Schema) -> Schema:
+    """``part``, and if it is a tuple, with the schema that all its places have in common: most generators read ``items`` only."""
+    places = part.get("prefixItems")
+    if not isinstance(places, list) or "items" in part:
+        return part
+    return {**part, "items": places[0] if all(place == places[0] for place in places) else {}}
