@@ -95,7 +95,8 @@ def paths(items: Mapping[str, Part], found: Mapping[str, Sequence[Any]], about: 
 
 def _about(about: Part) -> Part:
     counts = {"type": "object", "additionalProperties": {"type": "integer"}}
-    schema = {"allOf": [IDENTITY, _object({"title": {"type": "string"}, "entries": counts})]}
+    region = {"type": ["string", "null"], "description": "Where a pack's figures hold; null where they are meant for everywhere."}
+    schema = {"allOf": [IDENTITY, _object({"title": {"type": "string"}, "region": region, "entries": counts})]}
     text = "Its id, version and hash, and how many entries each collection holds."
     return _operation("getRulebook", "The rulebook that is served", text, schema, about)
 
