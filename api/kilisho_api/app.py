@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
+from functools import partial
 from typing import cast
 
 from litestar import Litestar
@@ -15,7 +16,9 @@ from kilisho.packs import Rulebook
 from kilisho.questions import Question, open_questions
 from kilisho_api import catalogue, docs, health, home, operations, problem_pages, problems
 from kilisho_api.cors import with_cors
-from kilisho_api.documents import late_page
+from kilisho_api.deprecation import with_deprecations
+from kilisho_api.documents import Document, late_page
+from kilisho_api.guide import guide
 from kilisho_api.layers import App, Receive, Scope, Send, with_head, with_headers, with_request_id
 from kilisho_api.metrics import Meter
 from kilisho_api.settings import Settings
@@ -57,27 +60,27 @@ def _routes(settings: Settings, rulebook: Rulebook, questions: Mapping[str, Ques
         *(operations.handler(question, lane) for question in questions.values()),
         *catalogue.handlers(rulebook, GRAPH, settings.catalogue_max_age),
         *health.handlers(health.SelfCheck(questions), meter, rulebook.identity),
-        *docs.handlers(),
+        *docs.handlers(partial(guide, settings, questions, rulebook.languages, rulebook.identity)),
         late_page("/openapi.json", _contract(settings, rulebook, questions)),
         problem_pages.handler(),
         home.handler(questions, catalogue.NAMES, rulebook.identity),
     ]
 
 
-def _contract(settings: Settings, rulebook: Rulebook, questions: Mapping[str, Question]) -> Callable[[], bytes]:
+def _contract(settings: Settings, rulebook: Rulebook, questions: Mapping[str, Question]) -> Callable[[], Document]:
     """The contract is built when first asked for: no question needs it, and starting is faster without."""
 
-    def build() -> bytes:
+    def build() -> Document:
         from kilisho_api.openapi import contract
 
-        return contract(rulebook, questions, settings)
+        return Document(contract(rulebook, questions, settings))
 
     return build
 
 
 def _layered(inner: App, meter: Meter, origins: Sequence[str]) -> App:
     """The framework inside the layers that hold for every answer, errors included."""
-    layered = meter.layer(with_headers(inner, HEADERS))
+    layered = meter.layer(with_deprecations(with_headers(inner, HEADERS)))
     layered = with_cors(layered, origins) if origins else layered
     layered = with_request_id(with_head(layered))
 

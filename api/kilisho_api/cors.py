@@ -11,7 +11,7 @@ ALLOWED = (
     (b"access-control-allow-headers", b"content-type, if-none-match, x-request-id"),
     (b"access-control-max-age", b"600"),
 )
-EXPOSED = (b"access-control-expose-headers", b"etag, retry-after, x-request-id")
+EXPOSED = (b"access-control-expose-headers", b"deprecation, etag, link, retry-after, sunset, x-request-id")
 
 
 def with_cors(app: App, origins: Sequence[str]) -> App:

@@ -12,6 +12,7 @@ from kilisho.messages import DEFAULT, LANGUAGES
 from kilisho.packs import Rulebook
 from kilisho.questions import Question
 from kilisho_api.catalogue import collections, rulebook_page
+from kilisho_api.deprecation import marked
 from kilisho_api.encoding import encode
 from kilisho_api.http_rules import JSON
 from kilisho_api.openapi import catalogue_schemas, literals, manual, responses, service
@@ -39,7 +40,7 @@ def document(rulebook: Rulebook, questions: Mapping[str, Question], settings: Se
     about = rulebook_page(rulebook, {name: len(entries) for name, entries in found.items()})
     paths = {f"/v1/{name}": {"post": _operation(q, asked[q.request], told[q.response])} for name, q in questions.items()}
     paths |= catalogue_schemas.paths(items, found, about) | service.paths(rulebook.identity)
-    return {
+    whole = {
         "openapi": OPENAPI,
         "info": manual.info(settings),
         "servers": [{"url": "/", "description": "This service."}],
@@ -48,6 +49,7 @@ def document(rulebook: Rulebook, questions: Mapping[str, Question], settings: Se
         "paths": paths,
         "components": {"schemas": dict(sorted((components.schemas | literals.PROBLEM_SCHEMAS).items())), **responses.components()},
     }
+    return marked(whole)
 
 
 def _operation(question: Question, asked: str, told: str) -> Part:

@@ -12,7 +12,7 @@ from pydantic.json_schema import GenerateJsonSchema, models_json_schema
 from kilisho.questions import fields
 from kilisho.questions.fields import InUnit
 from kilisho.rulebook import RulebookData
-from kilisho_api.openapi.walk import PLACE, Schema, listed, mapped, opened, renamed
+from kilisho_api.openapi.walk import PLACE, Schema, conditioned, listed, mapped, opened, renamed
 
 Mode = Literal["validation", "serialization"]
 QUANTITY_KEYS = ("anyOf", "x-kind", "x-unit")
@@ -38,7 +38,7 @@ class Components:
         wanted = [(model, mode) for model in models]
         places, top = models_json_schema(wanted, ref_template=PLACE + "{model}", schema_generator=_WithoutMadeUpTitles)
         found = {name: self._tidy(schema) if mode == "validation" else opened(schema) for name, schema in top["$defs"].items()}
-        found = {name: mapped(_untitled(schema), listed) for name, schema in found.items()}
+        found = {name: mapped(_untitled(schema), lambda part: conditioned(listed(part))) for name, schema in found.items()}
         names = {name: self._free_name(_readable(name), schema, suffix) for name, schema in found.items()}
         for name, schema in found.items():
             self.schemas[names[name]] = mapped(schema, lambda part: renamed(part, names))

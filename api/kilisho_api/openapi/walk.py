@@ -40,3 +40,11 @@ def listed(part: Schema) -> Schema:
     if not isinstance(places, list) or "items" in part:
         return part
     return {**part, "items": places[0] if all(place == places[0] for place in places) else {}}
+
+
+def conditioned(part: Schema) -> Schema:
+    """``part`` with "one of these members" said as a condition: generators take an ``anyOf`` beside ``properties`` for a union."""
+    ways = part.get("anyOf", ())
+    if "properties" not in part or len(ways) != 2 or any(way.keys() != {"required"} for way in ways):
+        return part
+    return {**{key: value for key, value in part.items() if key != "anyOf"}, "if": {"not": ways[0]}, "then": ways[1]}
