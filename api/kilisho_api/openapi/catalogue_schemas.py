@@ -8,7 +8,8 @@ from typing import Any, get_args
 from pydantic import BaseModel
 
 from kilisho import rulebook
-from kilisho.questions.answers import RulebookIdentity
+from kilisho.messages import DEFAULT, LANGUAGES, told_in
+from kilisho.questions.answers import LanguageTold, RulebookIdentity
 from kilisho_api.catalogue import PARTS_OF_PRACTICE
 from kilisho_api.http_rules import JSON
 from kilisho_api.openapi.literals import QUANTITY
@@ -62,11 +63,13 @@ ABOUT = {
 }
 SINGULAR = {"practice": "practicePart", "quantities": "quantity"}
 IDENTITY = {"$ref": PLACE + "RulebookIdentity"}
+# What every page of the catalogue tells beside its entries.
+BESIDE = {"rulebook": IDENTITY, "language": {"$ref": PLACE + "LanguageTold"}}
 
 
 def add_schemas(components: Components) -> dict[str, Part]:
     """Put the schemas of all collections into ``components``; returns a reference to each collection's item."""
-    components.add([RulebookIdentity], "serialization", "Told")
+    components.add([RulebookIdentity, LanguageTold], "serialization", "Told")
     names = components.add([*MODELS.values(), *PRACTICE_MODELS], "serialization", "Entry")
     components.schemas["Property"] = _shown(components.schemas["Property"])
     items = {section: _with_id(PLACE + names[model]) for section, model in MODELS.items()}
@@ -81,10 +84,10 @@ def paths(items: Mapping[str, Part], found: Mapping[str, Sequence[Any]], about: 
     out: Part = {}
     for name, item in items.items():
         example, identity = found[name][0] if found[name] else None, {key: about[key] for key in ("id", "version", "hash")}
-        listing = _object({"items": {"type": "array", "items": item}, "next": {"type": "null"}, "rulebook": IDENTITY})
+        listing = _object({"items": {"type": "array", "items": item}, "next": {"type": "null"}, **BESIDE})
         out[f"/v1/{name}"] = {"get": _operation(f"list{_capital(name)}", f"All {name}", ABOUT[name], listing)}
-        entry = {"allOf": [item, _object({"rulebook": IDENTITY})]}
-        told = example and {**example, "rulebook": identity}
+        entry = {"allOf": [item, _object(BESIDE)]}
+        told = example and told_in(LANGUAGES[DEFAULT], {**example, "rulebook": identity})
         one = _operation(f"get{_capital(_singular(name))}", f"One entry of {name}", ABOUT[name], entry, told)
         one["parameters"].insert(0, _id_parameter(example))
         one["responses"] |= problems("not-found")
