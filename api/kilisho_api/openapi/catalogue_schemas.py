@@ -63,8 +63,9 @@ ABOUT = {
 }
 SINGULAR = {"practice": "practicePart", "quantities": "quantity"}
 IDENTITY = {"$ref": PLACE + "RulebookIdentity"}
+LANGUAGE = {"$ref": PLACE + "LanguageTold"}
 # What every page of the catalogue tells beside its entries.
-BESIDE = {"rulebook": IDENTITY, "language": {"$ref": PLACE + "LanguageTold"}}
+BESIDE = {"rulebook": IDENTITY, "language": LANGUAGE}
 
 
 def add_schemas(components: Components) -> dict[str, Part]:
