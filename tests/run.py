@@ -3,13 +3,15 @@
 
 Builds the same ``.venv`` as ``api/start.py`` plus the test packages, then runs style, types, import contracts, the
 comparison of the committed OpenAPI document, and pytest, whose own closing line stays the last line of output. Every
-step runs whatever the ones before it did; the exit code is 1 when any failed. With ``CI=true`` a skipped test fails:
-there, the browser and the image builder must be installed.
+step runs whatever the ones before it did; the exit code is 1 when any failed. Where there is npm, the contract is linted
+and clients are made from it, with packages pinned in ``tests/clients``. With ``CI=true`` a skipped test fails: there, the
+browser, the image builder and Node 20 must be installed.
 """
 
 from __future__ import annotations
 
 import os
+import shutil
 import subprocess
 import sys
 import time
@@ -22,6 +24,8 @@ sys.path.insert(0, str(ROOT / "api"))
 import start  # noqa: E402 - api/ is on the path from here on
 
 TEST_LOCKS = (*start.RUN_LOCKS, "tests/requirements.lock")
+# No tool of the checks asks or tells anybody anything.
+QUIET = {"REDOCLY_TELEMETRY": "off", "REDOCLY_SUPPRESS_UPDATE_NOTICE": "true", "NO_UPDATE_NOTIFIER": "1"}
 SCRIPTS = ("api/start.py", "tests/run.py", "docker/build_here.py")
 
 
@@ -37,6 +41,17 @@ def steps() -> list[tuple[str, list[str]]]:
     ]
 
 
+def node_steps() -> list[tuple[str, list[str]]]:
+    """The checks of the contract that need Node: its packages, and two linters that let no warning pass."""
+    clients = ROOT / "tests" / "clients"
+    run, document = str(clients / "node_modules" / ".bin"), "openapi/openapi.json"
+    return [
+        ("Node packages", [_tool("python"), str(clients / "packages.py")]),
+        ("Spectral", [f"{run}/spectral", "lint", "--ruleset", str(clients / "spectral.yaml"), "--fail-severity", "hint", document]),
+        ("Redocly", [f"{run}/redocly", "lint", "--config", str(clients / "redocly.yaml"), document]),
+    ]
+
+
 def pytest_command(arguments: Sequence[str], in_ci: bool) -> list[str]:
     """The last step; in CI a plugin turns every skip into a failure."""
     strict = ["-p", "tests.no_skips"] if in_ci else []
@@ -46,7 +61,9 @@ def pytest_command(arguments: Sequence[str], in_ci: bool) -> list[str]:
 def run_step(name: str, command: Sequence[str]) -> bool:
     """Run one check, print its time, and its output when it fails."""
     began = time.monotonic()
-    done = subprocess.run(command, cwd=ROOT, stdout=subprocess.PIPE, stderr=subprocess.STDOUT, text=True, check=False)
+    done = subprocess.run(
+        command, cwd=ROOT, env=os.environ | QUIET, stdout=subprocess.PIPE, stderr=subprocess.STDOUT, text=True, check=False
+    )
     print(f"{name:<18} {time.monotonic() - began:6.1f} s  {'failed' if done.returncode else 'ok'}", flush=True)
     if done.returncode:
         print(done.stdout, flush=True)
@@ -62,10 +79,12 @@ def main(arguments: Sequence[str]) -> int:
         print(f"The checks cannot run. {error}", file=sys.stderr)
         return 1
     print(f"{'environment':<18} {time.monotonic() - began:6.1f} s  ok", flush=True)
-    failed = [name for name, command in steps() if not run_step(name, command)]
+    in_ci = os.environ.get("CI") == "true"
+    chosen = [*steps(), *(node_steps() if in_ci or shutil.which("npm") else ())]
+    failed = [name for name, command in chosen if not run_step(name, command)]
     if failed:
         print(f"failed before pytest: {', '.join(failed)}", flush=True)
-    tests = subprocess.run(pytest_command(arguments, os.environ.get("CI") == "true"), cwd=ROOT, check=False)
+    tests = subprocess.run(pytest_command(arguments, in_ci), cwd=ROOT, check=False)
     return 1 if failed or tests.returncode else 0
 
 

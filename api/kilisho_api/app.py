@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
+from functools import partial
 from typing import cast
 
 from litestar import Litestar
@@ -16,8 +17,10 @@ from kilisho.questions import Question, open_questions
 from kilisho_api import catalogue, docs, health, home, operations, problem_pages, problems
 from kilisho_api.access_log import with_access_log
 from kilisho_api.cors import with_cors
-from kilisho_api.documents import late_page
+from kilisho_api.deprecation import with_deprecations
+from kilisho_api.documents import Document, late_page
 from kilisho_api.guard import guarded
+from kilisho_api.guide import guide
 from kilisho_api.layers import App, Receive, Scope, Send, with_head, with_headers, with_request_id
 from kilisho_api.life import Life
 from kilisho_api.metrics import Meter
@@ -80,27 +83,27 @@ def _routes(
         *(operations.handler(question, lane) for question in questions.values()),
         *catalogue.handlers(rulebook, GRAPH, settings.catalogue_max_age),
         *health.handlers(health.SelfCheck(questions), meter, rulebook.identity, life),
-        *docs.handlers(),
+        *docs.handlers(partial(guide, settings, questions, rulebook.languages, rulebook.identity)),
         late_page("/openapi.json", _contract(settings, rulebook, questions)),
         problem_pages.handler(),
         home.handler(questions, catalogue.NAMES, rulebook.identity),
     ]
 
 
-def _contract(settings: Settings, rulebook: Rulebook, questions: Mapping[str, Question]) -> Callable[[], bytes]:
+def _contract(settings: Settings, rulebook: Rulebook, questions: Mapping[str, Question]) -> Callable[[], Document]:
     """The contract is built when first asked for: no question needs it, and starting is faster without."""
 
-    def build() -> bytes:
+    def build() -> Document:
         from kilisho_api.openapi import contract
 
-        return contract(rulebook, questions, settings)
+        return Document(contract(rulebook, questions, settings))
 
     return build
 
 
 def _layered(inner: App, meter: Meter, settings: Settings, life: Life) -> App:
     """The framework inside the layers that hold for every answer, errors included."""
-    layered = meter.layer(with_headers(inner, HEADERS))
+    layered = meter.layer(with_deprecations(with_headers(inner, HEADERS)))
     layered = with_cors(layered, settings.cors_origins) if settings.cors_origins else layered
     layered = with_access_log(layered) if settings.access_log else layered
     layered = with_spans(layered, life) if settings.opentelemetry else layered

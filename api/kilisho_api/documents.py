@@ -73,13 +73,13 @@ def page(path: str, document: Document | Spoken) -> HTTPRouteHandler:
     return handle
 
 
-def late_page(path: str, make: Callable[[], bytes]) -> HTTPRouteHandler:
-    """A GET handler of the JSON document that ``make`` writes when it is first asked for, once and in a thread: it may take long."""
-    made, alone = cache(lambda: Document(make())), CapacityLimiter(1)
+def late_page(path: str, make: Callable[[], Document], media_type: str = JSON) -> HTTPRouteHandler:
+    """A GET handler of the document that ``make`` writes when it is first asked for, once and in a thread: it may take long."""
+    made, alone = cache(make), CapacityLimiter(1)
 
     @get(path)
     async def handle(request: Request[Any, Any, Any]) -> Response[Any]:
-        admit(request)
+        admit(request, (media_type,))
         return (await to_thread.run_sync(made, limiter=alone)).answer(request)
 
     return handle

@@ -27,6 +27,7 @@ def handler(operations: Iterable[str], collections: Iterable[str], identity: Map
         "rulebook": dict(identity),
         "contract": "/openapi.json",
         "manual": "/docs",
+        "reference": "/docs/reference",
         "operations": [f"/v1/{name}" for name in operations],
         "catalogue": [f"/v1/{name}" for name in collections],
         "health": "/health",

@@ -23,7 +23,7 @@ def with_request_id(app: App) -> App:
         given = next((value.decode("latin-1") for name, value in scope["headers"] if name == b"x-request-id"), "")
         request_id = given.lower() if _UUID.fullmatch(given) else str(uuid.uuid4())
         scope["kilisho.request_id"] = request_id
-        await app(scope, receive, _adding(send, [(b"x-request-id", request_id.encode())]))
+        await app(scope, receive, adding(send, [(b"x-request-id", request_id.encode())]))
 
     return run
 
@@ -33,12 +33,14 @@ def with_headers(app: App, headers: Iterable[tuple[bytes, bytes]]) -> App:
     always = list(headers)
 
     async def run(scope: Scope, receive: Receive, send: Send) -> None:
-        await app(scope, receive, _adding(send, always))
+        await app(scope, receive, adding(send, always))
 
     return run
 
 
-def _adding(send: Send, headers: list[tuple[bytes, bytes]]) -> Send:
+def adding(send: Send, headers: list[tuple[bytes, bytes]]) -> Send:
+    """``send`` that adds ``headers`` to an answer that does not set them itself; Vary grows, the others stay as they are set."""
+
     async def sending(message: Message) -> None:
         if message["type"] == "http.response.start":
             present = {name for name, _ in message["headers"]} - {b"vary"}

@@ -1,4 +1,4 @@
-"""The manual at /docs in a real browser: complete, usable, and needing nothing but the service itself."""
+"""The reference at /docs/reference in a real browser: complete, usable, and needing nothing but the service itself."""
 
 from __future__ import annotations
 
@@ -23,7 +23,7 @@ def _visit(browser: webdriver.Chrome, server: Server) -> int:
     """Open the page and wait until every operation stands there; returns how many there are."""
     paths = httpx.get(f"{server.url}/openapi.json").json()["paths"]
     expected = sum(len(item) for item in paths.values())
-    browser.get(f"{server.url}/docs")
+    browser.get(f"{server.url}/docs/reference")
     WebDriverWait(browser, SECONDS).until(lambda b: len(b.find_elements(By.CSS_SELECTOR, ".opblock")) == expected)
     return expected
 

@@ -16,6 +16,7 @@ from kilisho_api.openapi.document import contract, example_answer, operation_id
 from kilisho_api.openapi.pack_schema import pack_schema
 from kilisho_api.settings import Settings
 
+RELEASED = Path("released") / "openapi-v1.json"
 INDENTED = orjson.OPT_INDENT_2 | orjson.OPT_APPEND_NEWLINE
 
 
@@ -35,13 +36,17 @@ def main(arguments: Sequence[str] | None = None) -> int:
     parser = argparse.ArgumentParser(prog="python -m kilisho_api.openapi", description=__doc__)
     parser.add_argument("folder", nargs="?", type=Path, default=Path("openapi"), help="where the files are")
     parser.add_argument("--check", action="store_true", help="write nothing; compare")
+    parser.add_argument("--release", action="store_true", help="write the contract as the released one too, which no later one may break")
     chosen = parser.parse_args(arguments)
     if chosen.check:
         drifted = stale(chosen.folder)
         for name in drifted:
             print(f"{chosen.folder / name} differs from what the service generates", file=sys.stderr)
         return 1 if drifted else 0
-    for name, content in files().items():
+    written = files()
+    if chosen.release:
+        written[str(RELEASED)] = written["openapi.json"]
+    for name, content in written.items():
         target = chosen.folder / name
         target.parent.mkdir(parents=True, exist_ok=True)
         target.write_bytes(content)
@@ -52,6 +57,7 @@ def stale(folder: Path) -> list[str]:
     """Names of the files in ``folder`` that differ, are missing, or are no longer generated."""
     wanted = files()
     present = {str(path.relative_to(folder)): path.read_bytes() for path in folder.rglob("*.json")}
+    present.pop(str(RELEASED), None)
     return sorted(name for name in wanted.keys() | present.keys() if wanted.get(name) != present.get(name))
 
 

@@ -8,7 +8,8 @@ from typing import Any, get_args
 from pydantic import BaseModel
 
 from kilisho import rulebook
-from kilisho.questions.answers import RulebookIdentity
+from kilisho.messages import DEFAULT, LANGUAGES, told_in
+from kilisho.questions.answers import LanguageTold, RulebookIdentity
 from kilisho_api.http_rules import JSON
 from kilisho_api.openapi.literals import QUANTITY
 from kilisho_api.openapi.responses import OF_EVERY_GET, Part, problems, success, unchanged
@@ -63,12 +64,16 @@ ABOUT = {
 }
 SINGULAR = {"practice": "practicePart", "quantities": "quantity"}
 IDENTITY = {"$ref": PLACE + "RulebookIdentity"}
+LANGUAGE = {"$ref": PLACE + "LanguageTold"}
+# What every page of the catalogue tells beside its entries.
+BESIDE = {"rulebook": IDENTITY, "language": LANGUAGE}
 
 
 def add_schemas(components: Components) -> dict[str, Part]:
     """Put the schemas of all collections into ``components``; returns a reference to each collection's item."""
-    components.add([RulebookIdentity], "serialization", "Told")
+    components.add([RulebookIdentity, LanguageTold], "serialization", "Told")
     names = components.add([*MODELS.values(), *PRACTICE_MODELS], "serialization", "Entry")
+    components.schemas["Property"] = _shown(components.schemas["Property"])
     items = {section: _with_id(PLACE + names[model]) for section, model in MODELS.items()}
     entries = {"type": "array", "items": {"anyOf": [_with_id(PLACE + names[model]) for model in PRACTICE_MODELS]}}
     items["practice"] = _object({"id": {"type": "string", "enum": list(rulebook.SECTIONS_OF_PRACTICE)}, "entries": entries})
@@ -81,10 +86,10 @@ def paths(items: Mapping[str, Part], found: Mapping[str, Sequence[Any]], about: 
     out: Part = {}
     for name, item in items.items():
         example, identity = found[name][0] if found[name] else None, {key: about[key] for key in ("id", "version", "hash")}
-        listing = _object({"items": {"type": "array", "items": item}, "next": {"type": "null"}, "rulebook": IDENTITY})
+        listing = _object({"items": {"type": "array", "items": item}, "next": {"type": "null"}, **BESIDE})
         out[f"/v1/{name}"] = {"get": _operation(f"list{_capital(name)}", f"All {name}", ABOUT[name], listing)}
-        entry = {"allOf": [item, _object({"rulebook": IDENTITY})]}
-        told = example and {**example, "rulebook": identity}
+        entry = {"allOf": [item, _object(BESIDE)]}
+        told = example and told_in(LANGUAGES[DEFAULT], {**example, "rulebook": identity})
         one = _operation(f"get{_capital(_singular(name))}", f"One entry of {name}", ABOUT[name], entry, told)
         one["parameters"].insert(0, _id_parameter(example))
         one["responses"] |= problems("not-found")
@@ -95,7 +100,8 @@ def paths(items: Mapping[str, Part], found: Mapping[str, Sequence[Any]], about: 
 
 def _about(about: Part) -> Part:
     counts = {"type": "object", "additionalProperties": {"type": "integer"}}
-    schema = {"allOf": [IDENTITY, _object({"title": {"type": "string"}, "entries": counts})]}
+    region = {"type": ["string", "null"], "description": "Where a pack's figures hold; null where they are meant for everywhere."}
+    schema = {"allOf": [IDENTITY, _object({"title": {"type": "string"}, "region": region, "entries": counts})]}
     text = "Its id, version and hash, and how many entries each collection holds."
     return _operation("getRulebook", "The rulebook that is served", text, schema, about)
 
@@ -115,6 +121,13 @@ def _operation(name: str, summary: str, text: str, schema: Part, example: Any = 
         "parameters": [{"$ref": "#/components/parameters/RequestId"}, {"$ref": "#/components/parameters/IfNoneMatch"}],
         "responses": {"200": answer, "304": unchanged(), **problems(*OF_EVERY_GET)},
     }
+
+
+def _shown(figure: Part) -> Part:
+    """A figure as the catalogue shows it: in its author's unit, and with the kind that a pack leaves to the field."""
+    kind = {"type": "string", "description": "Kind of quantity, as in the table of units."}
+    told = {"description": "A figure with its range, in ``unit``.", "properties": {**figure["properties"], "kind": kind}}
+    return {**figure, **told, "required": [*figure["required"], "kind"]}
 
 
 def _with_id(reference: str) -> Part:

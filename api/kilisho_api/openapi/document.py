@@ -12,6 +12,7 @@ from kilisho.messages import DEFAULT, LANGUAGES
 from kilisho.packs import Rulebook
 from kilisho.questions import Question
 from kilisho_api.catalogue import collections, rulebook_page
+from kilisho_api.deprecation import marked
 from kilisho_api.encoding import encode
 from kilisho_api.http_rules import JSON
 from kilisho_api.openapi import catalogue_schemas, literals, manual, responses, service
@@ -49,7 +50,7 @@ def document(rulebook: Rulebook, questions: Mapping[str, Question], settings: Se
         "paths": paths,
         "components": {"schemas": dict(sorted((components.schemas | literals.PROBLEM_SCHEMAS).items())), **responses.components()},
     }
-    return guarding(made, settings)
+    return guarding(marked(made), settings)
 
 
 def _operation(question: Question, asked: str, told: str) -> Part:

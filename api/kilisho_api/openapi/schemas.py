@@ -12,7 +12,7 @@ from pydantic.json_schema import GenerateJsonSchema, models_json_schema
 from kilisho.questions import fields
 from kilisho.questions.fields import InUnit
 from kilisho.rulebook import RulebookData
-from kilisho_api.openapi.walk import PLACE, Schema, mapped, opened, renamed
+from kilisho_api.openapi.walk import PLACE, Schema, conditioned, listed, mapped, opened, renamed
 
 Mode = Literal["validation", "serialization"]
 QUANTITY_KEYS = ("anyOf", "x-kind", "x-unit")
@@ -38,7 +38,8 @@ class Components:
         wanted = [(model, mode) for model in models]
         places, top = models_json_schema(wanted, ref_template=PLACE + "{model}", schema_generator=_WithoutMadeUpTitles)
         found = {name: self._tidy(schema) if mode == "validation" else opened(schema) for name, schema in top["$defs"].items()}
-        names = {name: self._free_name(name.lstrip("_"), schema, suffix) for name, schema in found.items()}
+        found = {name: mapped(_untitled(schema), lambda part: conditioned(listed(part))) for name, schema in found.items()}
+        names = {name: self._free_name(_readable(name), schema, suffix) for name, schema in found.items()}
         for name, schema in found.items():
             self.schemas[names[name]] = mapped(schema, lambda part: renamed(part, names))
         return {model: names[places[model, mode]["$ref"].removeprefix(PLACE)] for model in models}
@@ -80,6 +81,17 @@ class Components:
     def _id_schema(self, section: str) -> Schema:
         text = f"Id of an entry of the rulebook's {section}."
         return {"type": "string", "description": text, **({"enum": self._ids[section]} if self._ids[section] else {})}
+
+
+def _untitled(schema: Schema) -> Schema:
+    """``schema`` without the name of its class: generators would name two schemas alike by it, and drop one."""
+    return {key: value for key, value in schema.items() if key != "title"}
+
+
+def _readable(name: str) -> str:
+    """GasUseGasTold for kilisho__questions__gas_use__shape__GasTold, as pydantic calls one of two classes of the same name."""
+    *package, own = name.lstrip("_").split("__")
+    return (_camel(package[2]) if len(package) > 2 else "") + own
 
 
 def _ids(data: RulebookData) -> Mapping[str, list[str]]:

@@ -4,7 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
+from kilisho.messages import DEFAULT, LANGUAGES, told_in
 from kilisho_api.http_rules import JSON
+from kilisho_api.openapi.catalogue_schemas import IDENTITY, LANGUAGE
 from kilisho_api.openapi.responses import OF_EVERY_GET, Part, problems, success, unchanged
 from kilisho_api.problem_types import PROBLEM_TYPES
 
@@ -15,11 +17,12 @@ EXAMPLE_PROBLEM = "invalid-request"
 def paths(identity: Mapping[str, str]) -> Part:
     """The path items of health, readiness, metrics and the pages of problems."""
     status = {"type": "object", "properties": {"status": TEXT}, "required": ["status"]}
+    fit = {**status, "properties": {"status": TEXT, "rulebook": IDENTITY}, "required": ["status", "rulebook"]}
     ready = _operation(
         "getReadiness",
         "Is the service fit to be asked?",
         "Recomputes the example of every question; 503 when one fails or has changed, or when too many ask this at once.",
-        success("It is.", JSON, status, {"status": "ready", "rulebook": dict(identity)}),
+        success("It is.", JSON, fit, {"status": "ready", "rulebook": dict(identity)}),
     )
     ready["responses"] |= problems("not-ready")
     live = _operation("getHealth", "Is the process alive?", "Answers at once.", success("It is.", JSON, status, {"status": "live"}))
@@ -34,9 +37,11 @@ def paths(identity: Mapping[str, str]) -> Part:
 
 
 def _problem_page() -> Part:
-    properties = dict.fromkeys(("type", "title", "about", "remedy"), TEXT) | {"status": {"type": "integer"}}
+    texts: Part = dict.fromkeys(("type", "title", "about", "remedy"), TEXT)
+    properties = {**texts, "status": {"type": "integer"}, "language": LANGUAGE}
     schema = {"type": "object", "properties": properties, "required": list(properties)}
-    answer = success("What it means and what to do.", JSON, schema, PROBLEM_TYPES[EXAMPLE_PROBLEM].as_dict(), cached=True)
+    shown = told_in(LANGUAGES[DEFAULT], PROBLEM_TYPES[EXAMPLE_PROBLEM].as_dict())
+    answer = success("What it means and what to do.", JSON, schema, shown, cached=True)
     answer["content"]["text/html"] = {"schema": TEXT}
     page = _operation("getProblemType", "A kind of problem", "The page that the type of a problem document leads to.", answer)
     slug = {"name": "slug", "in": "path", "required": True, "schema": {**TEXT, "enum": list(PROBLEM_TYPES)}, "example": EXAMPLE_PROBLEM}

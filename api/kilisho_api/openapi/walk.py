@@ -32,3 +32,19 @@ def renamed(part: Schema, names: Mapping[str, str]) -> Schema:
     if not isinstance(reference, str) or reference.removeprefix(PLACE) not in names:
         return part
     return {**part, "$ref": PLACE + names[reference.removeprefix(PLACE)]}
+
+
+def listed(part: Schema) -> Schema:
+    """``part``, and if it is a tuple, with the schema that all its places have in common: most generators read ``items`` only."""
+    places = part.get("prefixItems")
+    if not isinstance(places, list) or "items" in part:
+        return part
+    return {**part, "items": places[0] if all(place == places[0] for place in places) else {}}
+
+
+def conditioned(part: Schema) -> Schema:
+    """``part`` with "one of these members" said as a condition: generators take an ``anyOf`` beside ``properties`` for a union."""
+    ways = part.get("anyOf", ())
+    if "properties" not in part or len(ways) != 2 or any(way.keys() != {"required"} for way in ways):
+        return part
+    return {**{key: value for key, value in part.items() if key != "anyOf"}, "if": {"not": ways[0]}, "then": ways[1]}
