@@ -121,6 +121,76 @@ def test_a_herd_that_gives_nothing_never_suffices() -> None:
     assert wait["possible"] is False
 
 
+HEAP = {"starts_on": "2027-01-04", "cover": "sheet"}
+TOO_LITTLE = (
+    "The charge needs 4,000 kg. That is 443 kg too little. Own collection suffices after 34 days, on Sun 7 Feb 2027. "
+    "By then the oldest dung is 34 days old, past the 30 that it keeps under this cover."
+)
+
+
+@pytest.mark.parametrize(
+    ("changes", "words"),
+    [
+        ({}, f"30 days bring 3,600 kg, of which 3,557 kg are left at filling. {TOO_LITTLE}"),
+        (
+            {"stockpile": {**HEAP, "on_hand": 1000}},
+            "1,000 kg lay there, and 30 days bring 3,600 kg, of which 4,534 kg are left at filling. "
+            "The charge needs 4,000 kg. That is enough.",
+        ),
+        (
+            {"digester_ready_on": "2027-01-05"},
+            f"1 day brings 120 kg, of which 120 kg are left at filling. {TOO_LITTLE.replace('443', '3,880')}",
+        ),
+        (
+            {"herd": None},
+            "30 days bring 0 kg, of which 0 kg are left at filling. The charge needs 4,000 kg. That is 4,000 kg too little. "
+            "Own collection alone never suffices.",
+        ),
+    ],
+)
+def test_the_stockpile_in_words(changes: Json, words: str) -> None:
+    name = DATA.substrates["cattle_dung"].name
+    assert charge(**changes)["stockpile"]["in_words"] == f"{name}: {words}"
+
+
+@given(first_charges())
+@settings(max_examples=40)
+def test_a_heap_without_dates_is_short_only_where_it_never_suffices(body: Json) -> None:
+    """The words tell the day on which there is enough wherever it is not there at filling."""
+    stockpile = {name: said for name, said in body.get("stockpile", {}).items() if name != "starts_on"}
+    answer = answer_or_refusal("first-charge", {**body, "stockpile": stockpile})
+    heap = answer["stockpile"] if answer else {"enough": True}
+    assert heap["enough"] or "never suffices" in heap["in_words"]
+
+
+def test_remedies_in_words() -> None:
+    answer = charge(purchases=[{"name": "neighbour", "available": 1000}])
+    assert {one["remedy"]: one["text"] for one in answer["stockpile"]["remedies"]} == {
+        "purchase": "Take 443 kg from others.",
+        "wait": "Wait until 34 days of own dung lie there; dung keeps 30 days under this cover.",
+        "starter_slurry": "Replace the missing part by digested slurry from a working digester whose animals are healthy.",
+        "smaller_first_fill": "Fill to 59 % of the total volume and add the rest as dung comes in; inlet and outlet must stay under slurry "
+        "(usually from 50 %).",
+    }
+
+
+def test_filling_names_what_is_not_confirmed() -> None:
+    kinds = DATA.structures["fixed_dome"].confirm_before_filling
+    names = "; ".join(DATA.facts[fact].name for fact in kinds)
+    plenty = charge(herd=[{"animal": "dairy_cow", "count": 40, "housing": "stall"}])
+    assert event(plenty, "fill")["text"].startswith(f"Once these are confirmed: {names}. Fill in one go: ")
+    refused = charge(facts={"gas_tightness_test": "failed", "water_tightness_test": "failed"})
+    failed = "; ".join(DATA.facts[fact].name for fact in kinds if fact in {"gas_tightness_test", "water_tightness_test"})
+    assert event(refused, "fill")["text"] == f"Do not fill. Not met: {failed}."
+
+
+def test_rows_carry_the_name_of_their_substrate() -> None:
+    answer = charge(feed=[{"substrate": "cattle_dung"}, {"substrate": "pig_manure"}])
+    names = [DATA.substrates[name].name for name in ("cattle_dung", "pig_manure")]
+    assert [one["name"] for one in answer["substrates"]] == names
+    assert [one["name"] for one in answer["stockpile"]["heaps"]] == names
+
+
 @pytest.mark.parametrize("cover", sorted(DATA.practice.covers))
 def test_a_heap_older_than_it_keeps_cannot_wait(cover: str) -> None:
     answer = charge(stockpile={"starts_on": "2027-01-04", "cover": cover})

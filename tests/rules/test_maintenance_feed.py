@@ -14,6 +14,7 @@ from tests.rules.conftest import FARM, Json, ask, base, findings, like, maintena
 from kilisho.farm import GRAPH
 from kilisho.faults import RefusedError
 from kilisho.formulas.gas import moist_biogas_density
+from kilisho.messages import LANGUAGES
 
 DATA = base().data
 
@@ -273,6 +274,45 @@ def test_the_rule_of_thumb_stands_beside_the_model_with_its_reason() -> None:
     assert rule["within_range"] is True
     assert "27 °C" in rule["why"]
     assert feed(climate={"digester_temperature": 13})["rule_of_thumb"]["within_range"] is False
+
+
+def test_the_rule_of_thumb_says_what_it_holds_for_and_whether_it_fits() -> None:
+    temperate = feed(climate={"digester_temperature": 13})
+    stay = LANGUAGES["en"].number(temperate["hydraulic_retention_time"]["value"], 0)
+    assert temperate["rule_of_thumb"]["why"] == (
+        "The trade's gas per head holds for a warm digester, plentiful dung and a long retention; here the slurry is at 13 °C and stays "
+        f"{stay} days. It lies outside the model's range: plan with the model's figure."
+    )
+    assert feed(climate={"digester_temperature": 27})["rule_of_thumb"]["why"].endswith("It lies within the model's range.")
+
+
+@pytest.mark.parametrize(
+    ("every", "kind", "text"),
+    [
+        (1, "regular", "Regular feeding: the same amount each time."),
+        (10, "irregular", "More than 7 days between feedings is no longer regular feeding; gas will rise and fall."),
+        (45, "batch_like", "At 45 days between feedings this is batch feeding: expect gas in waves."),
+    ],
+)
+def test_the_interval_in_words(every: float, kind: str, text: str) -> None:
+    assert feed(feeding={"every": every})["operation"] == {"kind": kind, "text": text}
+
+
+def test_texts_that_follow_from_figures_of_practice() -> None:
+    answer, extra = feed(), DATA.practice.figures["catch_up_share"].typical * 100
+    assert answer["catching_up"]["text"] == (
+        f"Never feed at once what was missed: at most {extra:.0f} % more than usual; pause if the gas falls or sours."
+    )
+    assert len(answer["grit"]["clean_feed"]) == 4
+    assert (answer["storing"]["text"], feed(feeding={"every": 3})["storing"]["text"]) == (
+        "Feed it fresh.",
+        "Keep dung shaded and covered until it is fed, oldest first; feed each time the same amount.",
+    )
+
+
+def test_rows_carry_the_name_of_their_substrate() -> None:
+    rows = feed(feed=[{"substrate": "cattle_dung"}, {"substrate": "goat_droppings", "mass": 2}])["per_feeding"]["substrates"]
+    assert [one["name"] for one in rows] == [DATA.substrates[one["substrate"]].name for one in rows]
 
 
 def test_no_rule_of_thumb_where_the_trade_has_none() -> None:

@@ -38,6 +38,25 @@ def test_saying_nothing_is_not_safe() -> None:
 
 @given(stated_facts())
 @settings(max_examples=50)
+def test_the_verdict_in_words_counts_what_it_speaks_of(facts: Json) -> None:
+    try:
+        answer = ask("safety-check", {"facts": facts})
+    except RefusedError:
+        return
+    failed = [one for one in answer["findings"] if one["verdict"] == "fail"]
+    dangers = [one["title"] for one in failed if one["severity"] == "danger"]
+    unknown = sum(1 for one in answer["findings"] if one["verdict"] == "unknown" and one["severity"] == "danger")
+    plural = "check of danger level is" if unknown == 1 else "checks of danger level are"
+    if dangers:
+        rest = f" {unknown} more {plural} not answered." if unknown else ""
+        assert answer["in_words"] == f"Stop. Not met: {'; '.join(dangers)}.{rest}"
+    elif unknown:
+        lesser = f"{len(failed)} lesser {'check' if len(failed) == 1 else 'checks'} failed."
+        assert answer["in_words"] == f"{unknown} {plural} not answered, so this cannot be called safe. {lesser}"
+
+
+@given(stated_facts())
+@settings(max_examples=50)
 def test_a_fact_means_the_same_in_its_group_and_by_its_id(facts: Json) -> None:
     by_id = ask("safety-check", {"facts": facts})
     in_group = ask("safety-check", grouped(facts))

@@ -19,6 +19,25 @@ def size(**changes: Any) -> Json:
     return ask("sizing", like(SIZING, **changes))
 
 
+def test_the_trade_s_size_says_why_it_differs() -> None:
+    assert size(climate=WARM, hydraulic_retention_time=41)["rule_of_thumb"]["why"] == (
+        "The trade sizes by dung per plant volume whatever the temperature; this size keeps 41 days of retention in the coldest month at "
+        "25 °C. A smaller plant costs less and gives less gas from the same dung."
+    )
+
+
+def test_what_is_assumed_for_want_of_a_statement_says_so() -> None:
+    answer = ask("sizing", {"herd": [{"animal": "dairy_cow", "count": 4}]})
+    notes = {one["quantity"]: one["note"] for one in answer["assumptions"] if "note" in one}
+    assert notes == {
+        "structure": "The kind of digester was not stated.",
+        "housing": "Housing of dairy_cow was not stated.",
+        "altitude": "Nobody said how high the place lies; gas takes more room the higher it is.",
+    }
+    unfed = ask("sizing", {"gas_demand": 1})
+    assert "Neither herd nor feed was stated." in {one.get("note") for one in unfed["assumptions"]}
+
+
 def test_by_hand() -> None:
     """120 kg of dung and 120 L of water stay 57.5 d: 13.8 m3 of slurry, two thirds of 20.7 m3, so the next size above that is taken."""
     answer = size(climate=WARM)

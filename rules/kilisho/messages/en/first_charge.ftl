@@ -14,10 +14,6 @@ heap-short = That is { $short } too little.
 ## The whole stockpile, told after its heaps
 stockpile-enough = That is enough.
 stockpile-never = Own collection alone never suffices.
-stockpile-enough-after = { $days ->
-    [one] Own collection suffices after { $days } day.
-   *[other] Own collection suffices after { $days } days.
-}
 stockpile-enough-on = { $days ->
     [one] Own collection suffices after { $days } day, on { $date }.
    *[other] Own collection suffices after { $days } days, on { $date }.

@@ -16,11 +16,6 @@ heap-short = Faltan { $short }.
 stockpile-enough = Eso alcanza.
 # of c6db9583, reviewed: false
 stockpile-never = Con la recolección propia sola nunca alcanza.
-# of b43c1297, reviewed: false
-stockpile-enough-after = { $days ->
-    [one] La recolección propia alcanza al cabo de { $days } día.
-   *[other] La recolección propia alcanza al cabo de { $days } días.
-}
 # of 9e4febea, reviewed: false
 stockpile-enough-on = { $days ->
     [one] La recolección propia alcanza al cabo de { $days } día, el { $date }.

@@ -16,11 +16,6 @@ heap-short = Il manque { $short }.
 stockpile-enough = Cela suffit.
 # of c6db9583, reviewed: false
 stockpile-never = La collecte propre seule ne suffit jamais.
-# of b43c1297, reviewed: false
-stockpile-enough-after = { $days ->
-    [one] La collecte propre suffit au bout de { $days } jour.
-   *[other] La collecte propre suffit au bout de { $days } jours.
-}
 # of 9e4febea, reviewed: false
 stockpile-enough-on = { $days ->
     [one] La collecte propre suffit au bout de { $days } jour, le { $date }.

@@ -16,11 +16,6 @@ heap-short = Pungufu ni { $short }.
 stockpile-enough = Hiyo inatosha.
 # of c6db9583, reviewed: false
 stockpile-never = Ukusanyaji wa shambani peke yake hautoshi kamwe.
-# of b43c1297, reviewed: false
-stockpile-enough-after = { $days ->
-    [one] Ukusanyaji wa shambani unatosha baada ya siku { $days }.
-   *[other] Ukusanyaji wa shambani unatosha baada ya siku { $days }.
-}
 # of 9e4febea, reviewed: false
 stockpile-enough-on = { $days ->
     [one] Ukusanyaji wa shambani unatosha baada ya siku { $days }, tarehe { $date }.

@@ -47,16 +47,10 @@ def _in_words(work: Work, days: int | None, short: float) -> Message:
         return in_a_row(*heaps, say("stockpile-enough"))
     if days is None:
         return in_a_row(*heaps, say("stockpile-never"))
+    # Without dates a heap grows until it is enough, so one that is short began on a day that is known.
+    enough = say("stockpile-enough-on", days=days, date=Day(work.asked.stockpile.starts_on + dt.timedelta(days)))
     late = [say("stockpile-too-old", days=days, keeps=Number(work.keeps_for, 0))] if days > work.keeps_for else []
-    return in_a_row(*heaps, _enough(work, days), *late)
-
-
-def _enough(work: Work, days: int) -> Message:
-    """After how many days there is enough, and on which day where that is known."""
-    date = plus_days(work.asked.stockpile.starts_on, days)
-    if date is None:
-        return say("stockpile-enough-after", days=days)
-    return say("stockpile-enough-on", days=days, date=Day(dt.date.fromisoformat(date)))
+    return in_a_row(*heaps, enough, *late)
 
 
 def _of_one(pile: Pile) -> list[Message]:

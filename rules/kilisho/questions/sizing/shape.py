@@ -51,7 +51,7 @@ class SizingAnswer(Common):
     working_volume: Amount
     gas_storage_volume: Amount = Field(description="Gas that the chosen digester stores.")
     gas_storage_needed: Amount = Field(description="Gas storage that the use asks for.")
-    gas_storage_method: str = Field(description="hours of use (all appliances state their clock hours), or share of a day's gas.")
+    gas_storage_method: str = Field(description="In words: hours of use (all appliances state their clock hours), or share of a day's gas.")
     needed_total_volume: Amount = Field(description="Before rounding up to a buildable size.")
     hydraulic_retention_time: Amount
     design_retention_time: Amount
