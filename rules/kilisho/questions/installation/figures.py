@@ -9,7 +9,7 @@ from typing import Any
 
 import numpy as np
 
-from kilisho.check_columns import Array, Codes, Coded, ColumnCheck, for_columns
+from kilisho.check_columns import Array, Coded, Codes, ColumnCheck, for_columns
 from kilisho.checks import compile_checks
 from kilisho.farm import GRAPH, Shelf
 from kilisho.rulebook import Substrate

@@ -72,7 +72,7 @@ class InstallationAnswer(Common):
     )
     text: str
     aspects: Aspects
-    expected: Amount | None = Field(None, description="Biogas a day that feed and digester give, as used; see gas_state. Absent if unknown.")
+    expected: Amount | None = Field(None, description="Biogas that feed and digester give a day; see gas_state. Absent if unknown.")
     measured: Amount | None = Field(None, description="Biogas of a day as stated.")
     gas_ratio: Amount | None = Field(None, description="Measured over expected, with the range that the expected gas gives it.")
     gas_state: GasState | None = None

@@ -9,13 +9,14 @@ from typing import Any
 
 import numpy as np
 
-from kilisho.check_columns import Array, Codes, Coded, Column, ColumnCheck, Evaluation, Mask, either
+from kilisho.check_columns import Array, Coded, Codes, Column, ColumnCheck, Evaluation, Mask, either
 from kilisho.farm import GRAPH, Shelf
 from kilisho.formulas.temperature import atmospheric_pressure
 from kilisho.questions.feeding import NO_URINE
 from kilisho.questions.installation.figures import HOUSINGS, Figures
 from kilisho.questions.installation.gas_range import UNKNOWN_TEMPERATURE, UNKNOWN_WATER, GasRange
 from kilisho.questions.same import Same
+from kilisho.questions.stated_facts import TOLERANCE
 
 NUMBERS = (
     "total_volume",
@@ -38,6 +39,12 @@ UNKNOWN = float("nan")
 ASSUMED = ("substrate", "housing", "temperature", "water_volume", "altitude")
 OF_FEED = ("displaced_volume_per_day", "feed_volume_per_day", "total_solids_per_day", "volatile_solids_per_day")
 OF_SLURRY = ("slurry_per_day", "hydraulic_retention_time", "slurry_total_solids")
+READINGS = {
+    "feeding_interval": "feeding_interval",
+    "ph": "slurry_ph",
+    "gas_pressure": "gas_pressure",
+    "distance_to_well": "distance_to_well",
+}
 GAS_RATIOS = ("gas_ratio", "gas_ratio_to_low", "gas_ratio_to_high")
 
 
@@ -57,6 +64,19 @@ class Records:
         """The codes of a member, -1 in all rows where no row states it."""
         found = self.codes.get(name)
         return np.full(self.rows, -1, np.intp) if found is None else found
+
+    def part(self, start: int, stop: int) -> Records:
+        """The rows from ``start`` to before ``stop``."""
+        here = slice(start, stop)
+        numbers, codes = ({name: column[here] for name, column in columns.items()} for columns in (self.numbers, self.codes))
+        facts = {name: _part(column, here) for name, column in self.facts.items()}
+        return Records(min(stop, self.rows) - start, numbers, codes, None if self.age is None else self.age[here], facts)
+
+
+def _part(column: Column, here: slice) -> Column:
+    if isinstance(column, Coded):
+        return Coded(column.codes[here], column.values)
+    return column if isinstance(column, float) else column[here]
 
 
 @dataclass(frozen=True)
@@ -89,8 +109,9 @@ def _desk_of(same: Same[Shelf]) -> Desk:
 class Work:
     """Installations worked out.
 
-    ``derived`` are the names that the graph gave. ``values`` are quantities of the graph, with assumptions where the record is silent; ``facts`` are what checks may read, known only
-    as far as the record tells; ``doubted`` says for each number in which rows it cannot be right.
+    ``values`` are quantities of the graph, with assumptions where the record is silent, ``derived`` those of them that the graph gave;
+    ``facts`` are what checks may read, known only as far as the record tells; ``doubted`` says for each number in which rows it cannot
+    be right, ``denied`` for each stated fact in which rows the rest of the record denies it.
     """
 
     records: Records
@@ -99,6 +120,7 @@ class Work:
     derived: dict[str, None] = field(default_factory=dict)
     facts: dict[str, Column] = field(default_factory=dict)
     doubted: dict[str, Mask] = field(default_factory=dict)
+    denied: dict[str, Mask] = field(default_factory=dict)
     assumed: dict[str, Mask] = field(default_factory=dict)
     substrate: Codes = field(init=False)
     evaluation: Evaluation = field(init=False)
@@ -215,7 +237,7 @@ def _take_herd(work: Work) -> None:
     animal, count, housing = work.records.codes.get("animal"), work.number("animal_count"), work.records.codes.get("housing")
     if animal is None or count is None:
         return
-    work.assumed["housing"] = True if housing is None else _some(housing < 0)
+    work.assumed["housing"] = _some((animal >= 0) & ~np.isnan(count) & (True if housing is None else housing < 0))
     place = animal * len(HOUSINGS) if housing is None else animal * len(HOUSINGS) + np.maximum(housing, 0)
     place = np.where(animal < 0, -1, place)
     work.values.update({name: table.take(place) for name, table in work.desk.figures.of_animal.items()}, animal_count=count)
@@ -319,10 +341,9 @@ def _as_number(mask: Mask) -> Any:
 
 def _take_readings(work: Work) -> None:
     """Readings that are facts as they stand, and whether they can be right."""
-    pressure, measured = work.number("gas_pressure"), work.number("biogas_measured")
-    stated = {"feeding_interval": "feeding_interval", "ph": "slurry_ph", "gas_pressure": "gas_pressure", "distance_to_well": "distance_to_well"}
-    work.facts.update({fact: work.records.numbers[name] for name, fact in stated.items() if name in work.records.numbers})
-    work.facts["gas_is_measured"] = _yes_where(measured, work.records.rows)
+    pressure = work.number("gas_pressure")
+    work.facts.update({fact: work.records.numbers[name] for name, fact in READINGS.items() if name in work.records.numbers})
+    work.facts["gas_is_measured"] = _yes_where(work.number("biogas_measured"), work.records.rows)
     if work.records.age is not None:
         work.facts["digester_age"] = work.records.age
     if pressure is not None:
@@ -341,11 +362,26 @@ def _yes_where(value: Array | None, rows: int) -> Coded:
 
 
 def _take_stated(work: Work) -> None:
-    """Facts as stated, where the record does not tell them."""
-    work.evaluation.forget()
+    """Facts as stated, where the record does not tell them; what it tells otherwise is denied."""
+    if work.records.facts:
+        work.evaluation.forget()
     for name, column in work.records.facts.items():
         own = work.facts.get(name)
         if own is None:
             work.facts[name] = column
-        elif not isinstance(own, Coded) and not isinstance(column, Coded):
-            work.facts[name] = or_else(np.asarray(own), column)
+        else:
+            work.facts[name], work.denied[name] = _merged(own, column)
+
+
+def _merged(own: Column, stated: Column) -> tuple[Column, Mask]:
+    """What is worked out, else what is stated; and where the two deny each other."""
+    if isinstance(own, Coded) and isinstance(stated, Coded):
+        values = (*own.values, *stated.values)
+        shifted = np.where(stated.codes < 0, -1, stated.codes + len(own.values))
+        table = np.array([*(values.index(value) for value in values), -1])
+        denied = (own.codes >= 0) & (stated.codes >= 0) & (table.take(own.codes) != table.take(shifted))
+        return Coded(np.where(own.codes < 0, shifted, own.codes), values), _some(denied)
+    assert not isinstance(own, Coded), "a fact is a number in both places"
+    assert not isinstance(stated, Coded), "a fact is a number in both places"
+    known = np.asarray(own)
+    return or_else(known, stated), _some(np.abs(stated - known) > TOLERANCE * np.abs(known))
