@@ -9,7 +9,6 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
-from functools import reduce
 from typing import Any, TypeAlias
 
 import numpy as np
@@ -84,12 +83,18 @@ def _for_columns(compiled: Compiled, data: RulebookData) -> ColumnCheck:
 
 def either(*masks: Mask) -> Mask:
     """Where any of the masks holds."""
-    return reduce(_or, masks, False)
+    found: Mask = False
+    for mask in masks:
+        found = _or(found, mask)
+    return found
 
 
 def both(*masks: Mask) -> Mask:
     """Where all masks hold."""
-    return reduce(_and, masks, True)
+    found: Mask = True
+    for mask in masks:
+        found = _and(found, mask)
+    return found
 
 
 def _or(first: Mask, second: Mask) -> Mask:
@@ -161,7 +166,7 @@ def _plain(mask: Any) -> Mask:
     """One boolean where all rows agree on False, so that it costs nothing further on."""
     if mask.ndim == 0:
         return bool(mask)
-    return mask if mask.any() else False  # type: ignore[no-any-return]
+    return mask if mask.any() else False
 
 
 def _of_codes(column: Coded, asked: Asked, which: str) -> Mask:
@@ -202,4 +207,3 @@ def _byte(masks: Sequence[tuple[int, Any]], rows: int) -> npt.NDArray[np.uint8]:
     for bit, mask in masks:
         found |= np.multiply(mask.view(np.uint8), np.uint8(1 << bit), out=shifted)
     return found
-

@@ -532,9 +532,20 @@ Operation = Literal[
 ]
 
 # What a failed check says of an installation. Each word belongs to one aspect: record (doubtful), size (too_small, too_large), feeding
-# (starved to too_seldom) or gas (not_measured, below, above).
+# (starved to too_seldom) or gas (below to not_measured).
 Word = Literal[
-    "doubtful", "too_small", "too_large", "starved", "overfed", "too_dry", "too_wet", "too_seldom", "not_measured", "below", "above"
+    "doubtful",
+    "too_small",
+    "too_large",
+    "starved",
+    "too_wet",
+    "too_dry",
+    "overfed",
+    "too_seldom",
+    "below",
+    "low",
+    "above",
+    "not_measured",
 ]
 # Numbers of an installation's record that people write in the wrong unit or with a shifted decimal point.
 Slipping = Literal[

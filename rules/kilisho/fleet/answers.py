@@ -44,15 +44,17 @@ def schema_of(ids: int, id_type: pa.DataType | None = None) -> pa.Schema:
     """The columns of an answer under a rulebook with so many checks."""
     of_ids = pa.list_(pa.dictionary(pa.int8() if ids <= 127 else pa.int16(), pa.string()))
     numbers = [pa.field(name, pa.float64(), metadata={"unit": unit}) for name, (_, _, unit) in NUMBERS.items()]
-    return pa.schema([
-        pa.field(ID, id_type or pa.string()),
-        *(pa.field(name, TEXT) for name in WORDS),
-        *(pa.field(name, of_ids) for name in LISTS),
-        pa.field("slips", pa.list_(SLIP_TYPE)),
-        pa.field("assumed", pa.list_(TEXT)),
-        *numbers,
-        pa.field(FAULTS, FAULTS_TYPE),
-    ])
+    return pa.schema(
+        [
+            pa.field(ID, id_type or pa.string()),
+            *(pa.field(name, TEXT) for name in WORDS),
+            *(pa.field(name, of_ids) for name in LISTS),
+            pa.field("slips", pa.list_(SLIP_TYPE)),
+            pa.field("assumed", pa.list_(TEXT)),
+            *numbers,
+            pa.field(FAULTS, FAULTS_TYPE),
+        ]
+    )
 
 
 @dataclass
@@ -115,7 +117,9 @@ def _words(parts: Sequence[Sequence[Any]], sizes: Sequence[int]) -> list[Any]:
 def _joined(parts: Sequence[Any], sizes: Sequence[int]) -> Any:
     if all(isinstance(part, int) and part == parts[0] for part in parts):
         return parts[0]
-    return np.concatenate([np.full(size, part, np.uint64) if isinstance(part, int) else part for part, size in zip(parts, sizes, strict=True)])
+    return np.concatenate(
+        [np.full(size, part, np.uint64) if isinstance(part, int) else part for part, size in zip(parts, sizes, strict=True)]
+    )
 
 
 def _numbers(parts: Sequence[Any], sizes: Sequence[int], refused: Any) -> pa.Array:

@@ -34,7 +34,7 @@ def numbers(column: pa.Array, member: Member) -> tuple[Array, Rows]:
 
 def _is_text(kind: pa.DataType) -> bool:
     kind = kind.value_type if pa.types.is_dictionary(kind) else kind
-    return pa.types.is_string(kind) or pa.types.is_large_string(kind) or pa.types.is_string_view(kind)
+    return bool(pa.types.is_string(kind) or pa.types.is_large_string(kind) or pa.types.is_string_view(kind))
 
 
 def _plain(column: pa.Array) -> tuple[Array, npt.NDArray[np.bool_] | None]:

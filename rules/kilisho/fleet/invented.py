@@ -7,8 +7,7 @@ thing. The gas of an honest row is drawn for itself, figure by figure, and not r
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Mapping
-from dataclasses import dataclass
+from collections.abc import Iterator, Mapping
 from typing import Any
 
 import numpy as np
@@ -16,19 +15,23 @@ import numpy.typing as npt
 import pyarrow as pa
 import pyarrow.compute as pc
 
-from kilisho.farm import GRAPH, Shelf
-from kilisho.formulas.digester import SEA_LEVEL_PRESSURE
+from kilisho.farm import GRAPH
+from kilisho.fleet.planted import FAULTS, NONE, PLANTED, UNREAD, plant
+from kilisho.formulas.digester import REFERENCE_TEMPERATURE, SEA_LEVEL_PRESSURE
+from kilisho.formulas.gas import normal_factor
+from kilisho.formulas.kinetics import chen_hashimoto_share
 from kilisho.packs import Rulebook
+from kilisho.questions.gas import GROWTH_PARAMETERS, LEAST_GROWTH_TEMPERATURE, MOST_SOLIDS_CONCENTRATION
 from kilisho.questions.installation.figures import HOUSINGS, Figures
 from kilisho.questions.installation.work import desk_of
 from kilisho.questions.opening import shelf_of
+from kilisho.ranges import triangular
 from kilisho.rulebook import Property
 
 Array = npt.NDArray[np.float64]
 Columns = dict[str, Any]
 
 NOTICE = "Invented installations: no row is a real one."
-PLANTED, NONE = "planted", "none"
 ROWS = 65_536
 FAULTY = 0.2
 STRUCTURES = {"fixed_dome": 0.6, "floating_drum": 0.2, "bag": 0.2}
@@ -42,69 +45,6 @@ METER_ERROR = 0.03
 INTERVALS = {1.0: 0.8, 2.0: 0.2}
 
 
-@dataclass(frozen=True)
-class Fault:
-    """A fault that can be planted, and where an answer shows that it was found: a column, and the word in it."""
-
-    plant: Callable[[Columns, Any, np.random.Generator], None]
-    column: str
-    word: str
-
-
-def _scale(name: str, low: float, high: float) -> Callable[[Columns, Any, np.random.Generator], None]:
-    """Multiply a column by a factor between two ends."""
-
-    def plant(columns: Columns, rows: Any, chance: np.random.Generator) -> None:
-        columns[name][rows] *= chance.uniform(low, high, rows.size)
-
-    return plant
-
-
-def _starve(columns: Columns, rows: Any, chance: np.random.Generator) -> None:
-    share = chance.uniform(0.15, 0.4, rows.size)
-    for name in ("feed_mass", "water_volume", "biogas_measured"):
-        columns[name][rows] *= share
-
-
-def _overfeed(columns: Columns, rows: Any, chance: np.random.Generator) -> None:
-    share = chance.uniform(4.0, 6.0, rows.size)
-    for name in ("feed_mass", "water_volume", "animal_count"):
-        columns[name][rows] = np.ceil(columns[name][rows] * share)
-    columns["biogas_measured"][rows] *= share / 2
-
-
-def _write(name: str, value: Any) -> Callable[[Columns, Any, np.random.Generator], None]:
-    """Write a value, or that of a function, into a column."""
-
-    def plant(columns: Columns, rows: Any, chance: np.random.Generator) -> None:
-        columns[name][rows] = value(columns[name][rows]) if callable(value) else value
-
-    return plant
-
-
-UNKNOWN_STRUCTURE = -1
-FAULTS: dict[str, Fault] = {
-    "volume_in_litres": Fault(_scale("total_volume", 1000, 1000), "slips", "total_volume"),
-    "feed_in_grams": Fault(_scale("feed_mass", 1000, 1000), "slips", "feed_mass"),
-    "feed_in_tonnes": Fault(_scale("feed_mass", 0.001, 0.001), "slips", "feed_mass"),
-    "feed_decimal_point": Fault(_scale("feed_mass", 10, 10), "slips", "feed_mass"),
-    "water_in_cubic_metres": Fault(_scale("water_volume", 0.001, 0.001), "slips", "water_volume"),
-    "gas_in_litres": Fault(_scale("biogas_measured", 1000, 1000), "slips", "biogas_measured"),
-    "gas_decimal_point": Fault(_scale("biogas_measured", 10, 10), "slips", "biogas_measured"),
-    "air_in_fahrenheit": Fault(_write("mean_air_temperature", lambda value: value * 1.8 + 32), "slips", "mean_air_temperature"),
-    "too_large": Fault(_scale("animal_count", 0.1, 0.2), "size", "too_large"),
-    "too_small": Fault(_scale("animal_count", 5, 8), "size", "too_small"),
-    "starved": Fault(_starve, "feeding", "starved"),
-    "overfed": Fault(_overfeed, "feeding", "overfed"),
-    "too_wet": Fault(_scale("water_volume", 2.5, 4), "feeding", "too_wet"),
-    "too_dry": Fault(_scale("water_volume", 0.05, 0.15), "feeding", "too_dry"),
-    "too_seldom": Fault(_write("feeding_interval", 10.0), "feeding", "too_seldom"),
-    "leaking": Fault(_scale("biogas_measured", 0.2, 0.5), "gas", "below"),
-    "negative_volume": Fault(_scale("total_volume", -1, -1), "faults", "total_volume"),
-    "unknown_structure": Fault(_write("structure", UNKNOWN_STRUCTURE), "faults", "structure"),
-}
-
-
 def invent(rows: int, rulebook: Rulebook, seed: int = 1, faulty: float = FAULTY) -> Iterator[pa.RecordBatch]:
     """Record batches of ``rows`` invented installations; ``faulty`` of them bear one planted fault, named in the column ``planted``.
 
@@ -114,22 +54,23 @@ def invent(rows: int, rulebook: Rulebook, seed: int = 1, faulty: float = FAULTY)
     for number, start in enumerate(range(0, rows, ROWS)):
         chance = np.random.default_rng([seed, number])
         columns = _honest(figures, chance)
-        planted = _plant(columns, chance, faulty)
+        planted = plant(columns, chance, faulty)
         yield _batch(columns, planted, start, figures).slice(0, min(ROWS, rows - start))
 
 
 def _honest(figures: Figures, chance: np.random.Generator) -> Columns:
     structure, animal = _pick(STRUCTURES, figures.structures, chance), _pick(ANIMALS, figures.animals, chance)
     substrate = figures.substrate_of_animal.take(animal)
-    air = chance.triangular(*AIR, ROWS)
+    air = _drawn(*AIR, chance)
     volume = _sizes(figures, structure, chance)
     working = volume * figures.of_structure["fill_share"].take(structure)
     warmth = air + figures.shelf.figure("soil_offset").typical
     feed = _fed(figures, substrate, working, warmth, chance)
     water = _usual(figures, substrate, feed)["usual_slurry_per_day"] - _usual(figures, substrate, feed)["displaced_volume_per_day"]
-    water = water * chance.triangular(*WATER, ROWS)
+    water = water * _drawn(*WATER, chance)
     columns = {"structure": structure, "total_volume": volume, "substrate": substrate, "animal": animal, "mean_air_temperature": air}
-    gas = _gas(figures, columns, feed, water, warmth, chance)
+    run = {"feed_mass_per_day": feed, "liquid_per_day": water, "digester_temperature": warmth}
+    gas = _gas(figures, columns, run, chance)
     return {
         **columns,
         "feed_mass": np.round(feed, 1),
@@ -166,7 +107,7 @@ def _fed(figures: Figures, substrate: Any, working: Array, warmth: Array, chance
     """Feed near the design: what keeps the design retention with the usual water, more or less."""
     at, _, typical, _ = figures.design_retention
     slurry = working / np.interp(warmth, at, typical)
-    feed: Array = slurry / _usual(figures, substrate, np.ones(ROWS))["usual_slurry_per_day"] * chance.triangular(*FED_SHARE, ROWS)
+    feed: Array = slurry / _usual(figures, substrate, np.ones(ROWS))["usual_slurry_per_day"] * _drawn(*FED_SHARE, chance)
     return feed
 
 
@@ -174,52 +115,70 @@ def _heads(figures: Figures, animal: Any, feed: Array, chance: np.random.Generat
     """Animals whose dung, as much as these animals drop, is the feed and some more."""
     dung = _drawn_by_code(animal, [entry.dung_per_day for entry in figures.shelf.data.animals.values()], chance)
     gathered = [getattr(entry.collectable, HOUSINGS[0]) for entry in figures.shelf.data.animals.values()]
-    return np.maximum(1.0, np.round(feed * chance.triangular(*SPARE_DUNG, ROWS) / (dung * _drawn_by_code(animal, gathered, chance))))
+    return np.maximum(1.0, np.round(feed * _drawn(*SPARE_DUNG, chance) / (dung * _drawn_by_code(animal, gathered, chance))))
+
+
+def _drawn(low: Any, typical: Any, high: Any, chance: np.random.Generator) -> Array:
+    """A draw for each row, triangular between the ends."""
+    return triangular(chance.random(ROWS), low, typical, high)
 
 
 def _drawn_by_code(code: Any, figures: list[Property], chance: np.random.Generator) -> Array:
     """A draw from each row's figure, triangular between its ends."""
     low, typical, high = (np.array([getattr(one, end) for one in figures]).take(code) for end in ("least", "typical", "most"))
-    return np.where(high > low, chance.triangular(low, typical, np.maximum(high, low + 1e-9)), typical)
+    return _drawn(low, typical, high, chance)
 
 
-def _gas(figures: Figures, columns: Columns, feed: Array, water: Array, warmth: Array, chance: np.random.Generator) -> Array:
+# Figures of a substrate that a row's gas is drawn from, by the quantity that each of them is.
+DRAWN = {
+    "total_solids": "total_solids",
+    "volatile_solids_share": "volatile_solids",
+    "bulk_density": "bulk_density",
+    "biogas_yield": "biogas_yield",
+    "degradation_rate": "degradation_rate",
+    "methane_share": "methane_share",
+    "methane_potential": "methane_potential",
+}
+
+
+def _gas(figures: Figures, columns: Columns, run: dict[str, Any], chance: np.random.Generator) -> Array:
     """The gas of each row from its own draw of everything that the rulebook gives a range."""
     entries = list(figures.shelf.data.substrates.values())
-    fields = {"total_solids": "total_solids", "volatile_solids": "volatile_solids_share", "bulk_density": "bulk_density"}
-    fields |= {"biogas_yield": "biogas_yield", "degradation_rate": "degradation_rate"}
-    drawn = {
-        name: _drawn_by_code(columns["substrate"], [getattr(entry, field) for entry in entries], chance) for field, name in fields.items()
-    }
     fill = [entry.fill_share for entry in figures.shelf.data.structures.values()]
     given = {
-        **drawn,
-        "feed_mass_per_day": feed,
-        "liquid_per_day": water,
+        **{name: _drawn_by_code(columns["substrate"], [getattr(one, field) for one in entries], chance) for name, field in DRAWN.items()},
+        **run,
         "water_density": figures.water_density,
         "total_volume": columns["total_volume"],
         "fill_share": _drawn_by_code(columns["structure"], fill, chance),
         "tanks_in_series": figures.of_structure["tanks_in_series"].take(columns["structure"]),
-        "digester_temperature": warmth + chance.triangular(-0.5, 0.0, 0.5, ROWS),
+        "digester_temperature": run["digester_temperature"] + _drawn(-0.5, 0.0, 0.5, chance),
         "gas_pressure": SEA_LEVEL_PRESSURE,
     }
-    gas: Array = GRAPH.solve(given, ("biogas_per_day",))["biogas_per_day"]
-    return gas
+    found = {**given, **GRAPH.solve(given, ("biogas_per_day", "volatile_solids_per_day", "slurry_per_day", "hydraulic_retention_time"))}
+    gas: Array = found["biogas_per_day"]
+    return gas + _spare_gas(figures, columns["substrate"], found, chance)
 
 
-def _plant(columns: Columns, chance: np.random.Generator, faulty: float) -> Any:
-    """Plant faults in a share of the rows; gives the number of each row's fault, 0 for none."""
-    planted = np.where(chance.random(ROWS) < faulty, chance.integers(1, len(FAULTS) + 1, ROWS), 0)
-    for number, fault in enumerate(FAULTS.values(), start=1):
-        fault.plant(columns, np.flatnonzero(planted == number), chance)
-    columns["animal_count"] = np.maximum(1.0, np.round(columns["animal_count"]))
-    return planted
+def _spare_gas(figures: Figures, substrate: Any, found: dict[str, Any], chance: np.random.Generator) -> Array:
+    """What a well run plant gives beyond the handbooks' yields, up to the growth kinetics, where these hold."""
+    reach, weight = (figures.shelf.figure(name) for name in ("growth_model_reach", "growth_model_weight"))
+    solids = np.minimum(found["volatile_solids_per_day"] / found["slurry_per_day"], MOST_SOLIDS_CONCENTRATION)
+    grown = np.zeros(ROWS)
+    for family, parameter in GROWTH_PARAMETERS.items():
+        here = np.array([entry.growth_model == family for entry in figures.shelf.data.substrates.values()]).take(substrate)
+        share = chen_hashimoto_share(found["digester_temperature"], found["hydraulic_retention_time"], parameter(solids))
+        grown = np.where(here & (found["digester_temperature"] >= LEAST_GROWTH_TEMPERATURE), share, grown)
+    grown = grown * found["volatile_solids_per_day"] * found["methane_potential"] / found["methane_share"]
+    most = grown / normal_factor(REFERENCE_TEMPERATURE, SEA_LEVEL_PRESSURE) * _drawn(reach.least, reach.typical, reach.most, chance)
+    spare: Array = _drawn(weight.least, weight.typical, weight.most, chance) * np.maximum(most - found["biogas_per_day"], 0.0)
+    return spare
 
 
 def _batch(columns: Columns, planted: Any, start: int, figures: Figures) -> pa.RecordBatch:
     number = pc.utf8_lpad(pa.array(np.arange(start + 1, start + ROWS + 1)).cast(pa.string()), 9, "0")
-    # The last id is that of no structure.
-    structures = (*figures.structures, "igloo")
+    # The last word, which -1 leads to, is the id of no structure.
+    structures = (*figures.structures, UNREAD)
     arrays = {
         "id": pc.binary_join_element_wise("INV", number, "-"),
         "structure": _words(columns["structure"] % len(structures), structures),
@@ -236,45 +195,3 @@ def _batch(columns: Columns, planted: Any, start: int, figures: Figures) -> pa.R
 
 def _words(codes: Any, words: tuple[str, ...]) -> pa.DictionaryArray:
     return pa.DictionaryArray.from_arrays(pa.array(codes.astype(np.int32)), pa.array(words, pa.string()))
-
-
-@dataclass(frozen=True)
-class Found:
-    """How well validation does on an invented fleet: rows and found rows by planted fault, and honest rows that are called faulty."""
-
-    planted: dict[str, int]
-    found: dict[str, int]
-    honest: int
-    falsely: dict[str, int]
-
-    def recall(self, fault: str) -> float:
-        """Share of the rows with a fault in which it is found."""
-        return self.found[fault] / self.planted[fault]
-
-    @property
-    def false_alarms(self) -> float:
-        """Share of honest rows that are called doubtful, faulty or dangerous, or are refused."""
-        return sum(self.falsely.values()) / self.honest
-
-
-CALLED = ("refused", "danger", "doubtful", "faulty")
-
-
-def measure(fleet: pa.Table, answers: pa.Table) -> Found:
-    """Hold the answers against what was planted."""
-    planted = fleet[PLANTED].cast(pa.string())
-    counts = {name: pc.equal(planted, name) for name in FAULTS}
-    seen = {name: pc.and_(rows, _shows(answers, FAULTS[name])) for name, rows in counts.items()}
-    honest = answers.filter(pc.equal(planted, NONE))["verdict"].cast(pa.string())
-    falsely = {word: pc.sum(pc.equal(honest, word)).as_py() or 0 for word in CALLED}
-    totals, found = ({name: pc.sum(rows).as_py() or 0 for name, rows in which.items()} for which in (counts, seen))
-    return Found(totals, found, len(honest), falsely)
-
-
-def _shows(answers: pa.Table, fault: Fault) -> Any:
-    column = answers[fault.column]
-    if fault.column not in ("slips", "faults"):
-        return pc.fill_null(pc.equal(column.cast(pa.string()), fault.word), False)
-    member = "member" if fault.column == "slips" else "column"
-    shown = [any(one[member] == fault.word for one in cell or ()) for cell in column.to_pylist()]
-    return pa.array(shown)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Mapping
 from typing import Any
 
 import pyarrow as pa
@@ -26,7 +26,11 @@ def read_rows(rows: Iterable[Mapping[str, Any] | Fault], members: Mapping[str, M
     taken = [_Row.of(row, members) for row in rows]
     present = [name for name in members if any(name in row.cells for row in taken)]
     fields = [pa.field(ID, pa.string()), *(_field_of(members[name]) for name in present), pa.field(FAULTS, FAULTS_TYPE)]
-    cells = [[row.id for row in taken], *([row.cells.get(name) for row in taken] for name in present), [row.faults or None for row in taken]]
+    cells = [
+        [row.id for row in taken],
+        *([row.cells.get(name) for row in taken] for name in present),
+        [row.faults or None for row in taken],
+    ]
     arrays = [pa.array(column, field.type) for column, field in zip(cells, fields, strict=True)]
     return pa.RecordBatch.from_arrays(arrays, schema=pa.schema(fields))
 
@@ -72,4 +76,3 @@ class _Row:
 
 def _identity(cell: Any) -> str | None:
     return None if cell is None or cell == "" else str(cell)[:LONGEST_ID]
-

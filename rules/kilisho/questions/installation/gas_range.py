@@ -17,6 +17,7 @@ import numpy as np
 
 from kilisho.check_columns import Array, Codes
 from kilisho.farm import GRAPH, Ledger, Shelf
+from kilisho.formulas.arrays import most
 from kilisho.formulas.digester import SEA_LEVEL_PRESSURE
 from kilisho.questions.feeding import Fed
 from kilisho.questions.gas import gas_of, sampled_gas
@@ -180,8 +181,7 @@ def _water_samples(fed: Fed, given: dict[str, float]) -> Numeric:
     target = rule.target_total_solids
     assert fed.sampled is not None
     values = {**fed.sampled.values, **given, "target_total_solids": sampled(key, target.least, target.typical, target.most)}
-    found = GRAPH.solve(values, ("water_to_feed_for_target",))["water_to_feed_for_target"]
-    return np.maximum(found, 0.0)
+    return most(GRAPH.solve(values, ("water_to_feed_for_target",))["water_to_feed_for_target"], 0.0)
 
 
 def _thinner(figures: Figures, fed: Fed, case: int) -> Numeric:

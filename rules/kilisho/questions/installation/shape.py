@@ -20,11 +20,11 @@ class Aspects(Told):
         "does not fill it. unknown: herd, climate or size is not known."
     )
     feeding: Feeding = Field(
-        description="starved, overfed, too_dry, too_wet, too_seldom (in this order), or fitting. unknown: something of it is not known."
+        description="starved, too_wet, too_dry, overfed, too_seldom (in this order), or fitting. unknown: something of it is not known."
     )
     gas: Gas = Field(
-        description="The measured gas against the expected range: below, above, inside; not_measured; or unknown where no gas can be "
-        "expected or the digester has not yet been fed for one retention."
+        description="The measured gas against the expected range: below (clearly), low (a little less, as one healthy plant in twenty), "
+        "above, inside; not_measured; or unknown where no gas can be expected or it has not yet been fed for one retention."
     )
     safety: Safety = Field(
         description="danger: a danger-level check failed. open: one cannot be answered. clear: all were answered and none failed."

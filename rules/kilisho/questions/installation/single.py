@@ -34,11 +34,12 @@ def records_of(asked: Any, figures: Figures) -> Records:
 
 def facts_of(work: Work, asked: Any) -> dict[str, Any]:
     """The facts that are known of the one row, and those that were stated; raises :class:`RefusedError` where they deny each other."""
-    known = {name: value for name, column in work.facts.items() if (value := _of_row(column)) is not None}
+    known = {name: value for name, column in work.facts.items() if (value := of_row(column)) is not None}
     return all_facts(work.desk.figures.shelf.data, known, values_by_id(asked.facts))
 
 
-def _of_row(column: Any) -> Any:
+def of_row(column: Any) -> Any:
+    """What a column holds for the one row; None where it is not known."""
     if isinstance(column, Coded):
         code = int(column.codes[0])
         return None if code < 0 else column.values[code]
@@ -49,7 +50,7 @@ def _of_row(column: Any) -> Any:
 def number_of(work: Work, name: str) -> float | None:
     """A quantity of the one row; None where it is not known."""
     value = work.values.get(name)
-    return None if value is None else _of_row(value)
+    return None if value is None else of_row(value)
 
 
 def take_values(work: Work, ledger: Ledger) -> None:

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 import numpy as np
+import numpy.typing as npt
 
 from kilisho.check_columns import Array, Codes, ColumnCheck
 from kilisho.questions import fields as f
@@ -87,7 +88,7 @@ def _likely(work: Work, member: str, rows: Codes) -> Slipped:
     return Slipped(member, rows[there], chosen[there], values[there])
 
 
-def _all_likely(work: Work, checks: Sequence[ColumnCheck], rows: Codes, ratio: Array) -> Array:
+def _all_likely(work: Work, checks: Sequence[ColumnCheck], rows: Codes, ratio: Array) -> npt.NDArray[np.bool_]:
     """Where the subjects of all checks that can be answered would be likely, and there is one."""
     known, likely = np.zeros(rows.size, bool), np.ones(rows.size, bool)
     for check in checks:

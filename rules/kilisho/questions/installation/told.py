@@ -20,7 +20,7 @@ from kilisho.questions.answers import (
 )
 from kilisho.questions.findings import six_digits
 from kilisho.questions.gas_state import gas_state
-from kilisho.questions.installation.single import number_of
+from kilisho.questions.installation.single import number_of, of_row
 from kilisho.questions.installation.slips import home_of, readings_of, slips
 from kilisho.questions.installation.verdicts import Judge, Verdicts
 from kilisho.questions.installation.work import Work
@@ -81,14 +81,10 @@ def _amount(work: Work, tell: Any, *names: str) -> Answer | None:
 
 def worked_out(work: Work) -> Answer:
     """What follows from the record, as typical values."""
-    facts = {name: work.facts[name] for name in OF_PROCESS if name in work.facts}
-    process = {name: OF_PROCESS[name](float(value[0])) for name, value in facts.items() if _is_known(value)}
+    facts = {name: of_row(work.facts[name]) for name in OF_PROCESS if name in work.facts}
+    process = {name: OF_PROCESS[name](value) for name, value in facts.items() if value is not None}
     design = _amount(work, in_days, "design_retention_time", "shortest_retention", "longest_retention")
     return {**process, **known(herd_dung_per_day=_amount(work, in_kilograms_per_day, "herd_dung_per_day"), design_retention_time=design)}
-
-
-def _is_known(column: Any) -> bool:
-    return hasattr(column, "shape") and bool(column[0] == column[0])
 
 
 def unanswered(findings: Iterable[Finding]) -> list[str]:

@@ -15,8 +15,8 @@ from kilisho.rulebook import Severity
 Overall = Literal["danger", "doubtful", "faulty", "attention", "unknown", "sound"]
 Record = Literal["doubtful", "possible"]
 Size = Literal["too_small", "too_large", "unknown", "fitting"]
-Feeding = Literal["starved", "overfed", "too_dry", "too_wet", "too_seldom", "unknown", "fitting"]
-Gas = Literal["below", "above", "not_measured", "unknown", "inside"]
+Feeding = Literal["starved", "too_wet", "too_dry", "overfed", "too_seldom", "unknown", "fitting"]
+Gas = Literal["below", "low", "above", "not_measured", "unknown", "inside"]
 Safety = Literal["danger", "open", "clear"]
 REFUSED = "refused"
 
@@ -40,7 +40,7 @@ ASPECTS: dict[str, tuple[str, ...]] = {
     "gas": get_args(Gas),
 }
 WORDS: dict[str, tuple[str, ...]] = {"verdict": (*get_args(Overall), REFUSED), **ASPECTS, "safety": get_args(Safety)}
-FAULTS = frozenset({"too_small", "too_large", "starved", "overfed", "too_dry", "too_wet", "too_seldom", "below", "above"})
+FAULTS = frozenset({"too_small", "too_large", "starved", "too_wet", "too_dry", "overfed", "too_seldom", "below"})
 UNKNOWN = "unknown"
 
 

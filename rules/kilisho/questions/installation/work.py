@@ -68,7 +68,8 @@ class Records:
     def part(self, start: int, stop: int) -> Records:
         """The rows from ``start`` to before ``stop``."""
         here = slice(start, stop)
-        numbers, codes = ({name: column[here] for name, column in columns.items()} for columns in (self.numbers, self.codes))
+        numbers = {name: column[here] for name, column in self.numbers.items()}
+        codes = {name: column[here] for name, column in self.codes.items()}
         facts = {name: _part(column, here) for name, column in self.facts.items()}
         return Records(min(stop, self.rows) - start, numbers, codes, None if self.age is None else self.age[here], facts)
 
@@ -185,7 +186,7 @@ def known_where(value: Array, *needed: Array | None) -> Array | float:
     return value
 
 
-def _finite(value: Array) -> Array:
+def _finite(value: Any) -> Any:
     endless = np.isinf(value)
     return np.where(endless, UNKNOWN, value) if endless.any() else value
 
