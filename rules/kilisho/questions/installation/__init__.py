@@ -11,7 +11,7 @@ from kilisho.questions.installation import told
 from kilisho.questions.installation.figures import OPERATION
 from kilisho.questions.installation.request import EXAMPLE, InstallationRequest
 from kilisho.questions.installation.shape import InstallationAnswer
-from kilisho.questions.installation.single import facts_of, records_of, substrate_of, take_assumptions, take_values
+from kilisho.questions.installation.single import derivation, facts_of, records_of, substrate_of, take_assumptions
 from kilisho.questions.installation.verdicts import Judge
 from kilisho.questions.installation.work import desk_of, work_out
 from kilisho.questions.opening import Form
@@ -21,7 +21,6 @@ def _answer(asked: Any, ledger: Ledger, inspector: Inspector, explain: bool) -> 
     desk = desk_of(ledger.shelf)
     work = work_out(records_of(asked, desk.figures), desk)
     take_assumptions(work, ledger)
-    take_values(work, ledger)
     findings = inspector.inspect(facts_of(work, asked))
     data, substrate = ledger.shelf.data, substrate_of(work)
     fed = data.substrates[substrate].cautions if substrate is not None else ()
@@ -33,7 +32,7 @@ def _answer(asked: Any, ledger: Ledger, inspector: Inspector, explain: bool) -> 
         "unanswered": told.unanswered(findings),
         "findings": told.with_slips(inspector.shown(findings), work, findings),
         "cautions": inspector.cautions(data.structures[asked.structure].cautions, fed),
-        **({"derivation": ledger.trace()} if explain else {}),
+        **({"derivation": derivation(work)} if explain else {}),
     }
 
 

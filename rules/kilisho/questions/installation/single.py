@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from typing import Any
 
 import numpy as np
@@ -44,7 +45,7 @@ def of_row(column: Any) -> Any:
         code = int(column.codes[0])
         return None if code < 0 else column.values[code]
     value = float(column if np.ndim(column) == 0 else column[0])
-    return None if np.isnan(value) else value
+    return value if math.isfinite(value) else None
 
 
 def number_of(work: Work, name: str) -> float | None:
@@ -53,11 +54,18 @@ def number_of(work: Work, name: str) -> float | None:
     return None if value is None else of_row(value)
 
 
-def take_values(work: Work, ledger: Ledger) -> None:
-    """Put the quantities of the one row into the ledger: the rest of an answer and the derivation read them there."""
-    known = {name: value for name in work.values if name in GRAPH.quantities and (value := number_of(work, name)) is not None}
-    ledger.put(**known)
-    ledger.derived.update(dict.fromkeys(name for name in work.derived if name in known))
+def derivation(work: Work) -> list[dict[str, Any]]:
+    """How each quantity of the one row came about, without the steps that divide by nothing."""
+    known = {name: np.float64(value) for name in work.values if name in GRAPH.quantities and (value := number_of(work, name)) is not None}
+    start = {name: value for name, value in known.items() if name not in work.derived}
+    # What followed from a number that is doubted can no longer be derived.
+    derivable = GRAPH.reachable(start)
+    steps = GRAPH.trace(start, tuple(name for name in work.derived if name in known and name in derivable))
+    return [_plain(step) for step in steps if all(map(math.isfinite, (step["value"], *step["inputs"].values())))]
+
+
+def _plain(step: dict[str, Any]) -> dict[str, Any]:
+    return {**step, "value": float(step["value"]), "inputs": {name: float(value) for name, value in step["inputs"].items()}}
 
 
 def take_assumptions(work: Work, ledger: Ledger) -> None:

@@ -63,6 +63,7 @@ def verdict(words: Verdicts) -> Answer:
 def gas(work: Work, ledger: Ledger) -> Answer:
     """The expected gas with its range, the measured gas, and the one over the other."""
     expected = _amount(work, in_cubic_metres_per_day, "biogas_per_day", "low_biogas_per_day", "high_biogas_per_day")
+    ledger.put(**known(gas_pressure=number_of(work, "gas_pressure")))
     return {
         **known(
             expected=expected,

@@ -346,7 +346,7 @@ def _take_readings(work: Work) -> None:
     work.facts.update({fact: work.records.numbers[name] for name, fact in READINGS.items() if name in work.records.numbers})
     work.facts["gas_is_measured"] = _yes_where(work.number("biogas_measured"), work.records.rows)
     if work.records.age is not None:
-        work.facts["digester_age"] = work.records.age
+        work.facts["age_at_visit"] = work.records.age
     if pressure is not None:
         work.values["gauge_pressure"] = pressure
         work.solve("gas_pressure_to_highest")
