@@ -150,8 +150,14 @@ def _compile(name: str, check: Check, facts: Mapping[str, Fact]) -> Compiled:
 
 def test_of(condition: Condition, fact: Fact) -> Test:
     """A condition on a fact as a plain function of its value in canonical units."""
+    operator, bound = bound_of(condition, fact)
+    return _TESTS[operator](bound)
+
+
+def bound_of(condition: Condition, fact: Fact) -> tuple[str, Any]:
+    """The operator of a condition on a fact, and its bound (or both) in canonical units."""
     [(operator, bound)] = condition.operators
     if operator in NUMERIC_OPERATORS and condition.unit is not None:
         unit = unit_of(fact.kind, condition.unit)
         bound = tuple(b * unit.factor + unit.offset for b in bound) if isinstance(bound, tuple) else bound * unit.factor + unit.offset
-    return _TESTS[operator](bound)
+    return operator, bound

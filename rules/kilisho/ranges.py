@@ -150,11 +150,17 @@ def about_each(rows: Array) -> list[tuple[float, ...]]:
     """``about`` for each row of a table whose columns are those of :func:`columns`; without samples every value is certain."""
     if rows.ndim == 1:
         return [(value,) for value in rows.tolist()]
-    values, ordered = rows[:, 0], np.sort(rows[:, 1:], axis=1)
-    low, high = np.minimum(ordered[:, _LOW], values), np.maximum(ordered[:, _HIGH], values)
+    values = rows[:, 0]
+    low, high = ends_of(values, rows[:, 1:])
     wide = (high - low > NOISE * np.abs(values)) & (high - low < math.inf)
     told = zip(values.tolist(), low.tolist(), high.tolist(), wide.tolist(), strict=True)
     return [(value, least, most) if ranged else (value,) for value, least, most, ranged in told]
+
+
+def ends_of(values: Array, samples: Array) -> tuple[Array, Array]:
+    """Low and high ends of the rows of ``samples``, which never leave the row's value outside."""
+    ordered = np.sort(samples, axis=1)
+    return np.minimum(ordered[:, _LOW], values), np.maximum(ordered[:, _HIGH], values)
 
 
 @dataclass(frozen=True, slots=True)

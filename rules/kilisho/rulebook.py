@@ -532,7 +532,49 @@ Operation = Literal[
     "farm_plan",
     "safety_check",
     "diagnosis",
+    "validate_installation",
 ]
+
+# What a failed check says of an installation. Each word belongs to one aspect: record (doubtful), size (too_small, too_large), feeding
+# (starved to too_seldom) or gas (below to not_measured).
+Word = Literal[
+    "doubtful",
+    "too_small",
+    "too_large",
+    "starved",
+    "too_wet",
+    "too_dry",
+    "overfed",
+    "too_seldom",
+    "below",
+    "low",
+    "above",
+    "not_measured",
+]
+# Numbers of an installation's record that people write in the wrong unit or with a shifted decimal point.
+Slipping = Literal[
+    "total_volume",
+    "gas_storage_volume",
+    "mean_air_temperature",
+    "feed_mass",
+    "water_volume",
+    "biogas_measured",
+    "gas_pressure",
+    "ph",
+]
+
+
+class Slip(Entry):
+    """Whose unit has probably slipped where a check fails. The check's subject must be in proportion to that number."""
+
+    member: Slipping = Field(description="Member of an installation's record. What follows from it is not judged where the check fails.")
+    likely: tuple[float, float] = Field(description="Where the subject lies, in the unit of must, once the number is read in its own unit.")
+
+    @model_validator(mode="after")
+    def _rising(self) -> Self:
+        if self.likely[0] >= self.likely[1]:
+            raise PydanticCustomError("range_disordered", "the two ends of likely must rise")
+        return self
 
 
 class Check(Known):
@@ -548,6 +590,14 @@ class Check(Known):
     why: Text
     do: Text
     asked_in: tuple[Operation, ...] = Field(("safety_check",), description="Operations that evaluate it.")
+    finds: Word | None = Field(None, description="What a failure says of an installation whose record is validated.")
+    slip: Slip | None = Field(None, description="For a check of whether a record is possible.")
+
+    @model_validator(mode="after")
+    def _slip_of_a_number(self) -> Self:
+        if self.slip is not None and not NUMERIC_OPERATORS.issuperset(name for name, _ in self.must.operators):
+            raise PydanticCustomError("slip_of_no_number", "slip belongs to a check that bounds a number")
+        return self
 
 
 class Caution(Known):

@@ -22,6 +22,7 @@ OPERATIONS = (
     "farm-plan",
     "safety-check",
     "diagnosis",
+    "installations/validate",
 )
 DOCUMENTED_CODES = CODES.keys() | CROSS_FIELD_CODES
 JSON_BODY = {"content-type": "application/json"}

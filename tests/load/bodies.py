@@ -13,7 +13,7 @@ BESIDE = {"farm-plan-without-forecast": ("farm-plan", {"with_forecast": False})}
 
 
 def bodies(folder: Path = EXAMPLES) -> dict[str, bytes]:
-    """Every example request of ``folder`` by the last segment of its address, such as ``first-charge``."""
+    """Every example request of ``folder`` by its address below the version, such as ``first-charge``."""
     found = {segment(path.name): path.read_bytes() for path in sorted(folder.glob(f"*{ENDING}"))}
     if not found:
         raise FileNotFoundError(f"no *{ENDING} in {folder}")
@@ -34,4 +34,6 @@ def operation(name: str) -> str:
 
 def segment(name: str) -> str:
     """``first-charge`` for ``askFirstCharge.request.json``: the files are named after the operations of the contract."""
+    if name.startswith("askInstallations"):
+        return "installations/" + segment(name.replace("Installations", ""))
     return re.sub(r"(?<!^)(?=[A-Z])", "-", name.removesuffix(ENDING)).lower().removeprefix("ask-")

@@ -552,6 +552,27 @@ def diagnoses() -> st.SearchStrategy[Json]:
     )
 
 
+def installations() -> st.SearchStrategy[Json]:
+    numbers = {
+        "gas_storage_volume": measure(0, 1e6, "m3"),
+        "animal_count": st.integers(0, 10_000_000),
+        "feed_mass": measure(0, 1e7, "kg/d"),
+        "water_volume": measure(0, 1e7, "L/d"),
+        "feeding_interval": measure(0.04, 365, "d"),
+        "biogas_measured": measure(0, 1e6, "m3/d"),
+        "gas_pressure": measure(-1e6, 1e8, "Pa"),
+        "ph": st.floats(0, 1400),
+        "mean_air_temperature": measure(-100, 400, "Cel"),
+        "digester_temperature": measure(-40, 70, "Cel"),
+        "altitude": measure(-400, 5500, "m"),
+        "distance_to_well": measure(0, 10_000, "m"),
+    }
+    words = {"animal": ids("animals"), "substrate": ids("substrates"), "housing": st.sampled_from(["stall", "night_pen", "grazing"])}
+    dates = {"commissioned_on": DATES, "visited_on": DATES}
+    built = {"structure": ids("structures"), "total_volume": measure(1e-4, 1e6, "m3") | measure(2, 50, "m3")}
+    return maybe(built, id=st.just("INV-1"), facts=stated_facts(), **numbers, **words, **dates)
+
+
 REQUESTS = {
     "farm-plan": farm_plans,
     "first-charge": first_charges,
@@ -564,4 +585,5 @@ REQUESTS = {
     "feed-mix": feed_mixes,
     "safety-check": safety_checks,
     "diagnosis": diagnoses,
+    "installations/validate": installations,
 }

@@ -15,6 +15,7 @@ from kilisho.questions import (
     first_charge,
     gas_forecast,
     gas_use,
+    installation,
     maintenance_feed,
     safety_check,
     sizing,
@@ -37,11 +38,12 @@ FORMS: tuple[AnyForm, ...] = (
     gas_use.FORM,
     digestate.FORM,
     diagnosis.FORM,
+    installation.FORM,
 )
 
 
 def open_questions(rulebook: Rulebook, limits: Limits = DEFAULTS) -> Mapping[str, Question]:
-    """Every question by the last segment of its address, such as ``first-charge``; none takes a request beyond ``limits``."""
+    """Every question by its address below the version, such as ``first-charge``; none takes a request beyond ``limits``."""
     # A rulebook with a process model of its own takes some seconds here rather than at somebody's first question.
     start_up_table_of(rulebook.data)
     # The safety check's body has a member for each group of the rulebook's facts, the farm plan's for those whose names it does not need.

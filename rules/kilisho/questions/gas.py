@@ -28,8 +28,15 @@ def take_gas(fed: Sequence[Fed], ledger: Ledger) -> None:
     the growth kinetics of Chen and Hashimoto hold and give more, the samples reach some way towards them (``growth_model_weight``).
     """
     ledger.put(**gas_of(fed, {name: ledger.values[name] for name in CONDITIONS}))
-    conditions = {name: ledger.uncertain(name).samples for name in CONDITIONS}
-    ledger.sample(**_towards_growth(fed, gas_of(sampled(fed), conditions), conditions, ledger))
+    ledger.sample(**sampled_gas(fed, {name: ledger.uncertain(name).samples for name in CONDITIONS}, ledger))
+
+
+def sampled_gas(fed: Sequence[Fed], conditions: Mapping[str, Any], ledger: Ledger) -> dict[str, Any]:
+    """What ``take_gas`` samples, under sampled conditions; the ledger has samples of the volatile solids and the slurry of a day.
+
+    Conditions and samples of the ledger may have the shape (cases, samples).
+    """
+    return _towards_growth(fed, gas_of(sampled(fed), conditions), conditions, ledger)
 
 
 def gas_of(fed: Sequence[Fed], conditions: Mapping[str, Any]) -> dict[str, Any]:

@@ -42,9 +42,13 @@ class Form:
     slow: bool = False
 
 
+def shelf_of(data: RulebookData) -> Shelf:
+    """One shelf for everything that is asked of a rulebook."""
+    return _shelf_of(Same(data))
+
+
 @lru_cache(maxsize=4)
 def _shelf_of(same: Same[RulebookData]) -> Shelf:
-    """One shelf for all questions of a rulebook."""
     return Shelf(same.thing)
 
 
@@ -55,7 +59,7 @@ AnyForm = Form | Callable[[Limits], Form]
 def open_form(form: AnyForm, rulebook: Rulebook, limits: Limits = DEFAULTS, **members: type[Ask]) -> Question:
     """The question over a rulebook, under ``limits``; ``members`` are optional members that only the rulebook knows."""
     form = form if isinstance(form, Form) else form(limits)
-    shelf, inspector = _shelf_of(Same(rulebook.data)), Inspector(rulebook.data, form.operation)
+    shelf, inspector = shelf_of(rulebook.data), Inspector(rulebook.data, form.operation)
     request = with_facts(f"{form.request.__name__.removesuffix('Request')}Question", form.request, rulebook.data.facts, **members)
 
     def answer(asked: Any, explain: bool) -> Answer:

@@ -76,13 +76,14 @@ def _agree(stated: Any, worked_out: Any) -> bool:
 
 def _model(name: str, text: str, members: Mapping[str, tuple[str, Fact]]) -> type[Ask]:
     fields: dict[str, Any] = {
-        field: (Annotated[Any, _checked(fact)], Field(None, title=identifier, description=_text(fact)))
+        field: (Annotated[Any, reader_of(fact)], Field(None, title=identifier, description=_text(fact)))
         for field, (identifier, fact) in members.items()
     }
     return create_model(name, __base__=Ask, __doc__=text, **fields)
 
 
-def _checked(fact: Fact) -> Any:
+def reader_of(fact: Fact) -> Any:
+    """The field that reads a fact."""
     if fact.kind == "yes_no":
         return f.YES_NO
     if fact.kind == "structure":

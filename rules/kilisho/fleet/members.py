@@ -1,0 +1,104 @@
+"""What a fleet's table may hold: the members of an installation's record, and facts of the rulebook by id, as columns.
+
+A cell is read by the very field that reads the member of a single request, so a bad cell has the same code and the same words there.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from typing import Annotated, Any
+
+from pydantic import TypeAdapter, ValidationError
+
+from kilisho.farm import Shelf
+from kilisho.faults import Fault, faults_of
+from kilisho.questions import fields as f
+from kilisho.questions.installation.request import InstallationRequest
+from kilisho.questions.installation.single import ids_of
+from kilisho.questions.installation.work import CODES, NUMBERS, Desk
+from kilisho.questions.stated_facts import reader_of
+from kilisho.units import unit_of
+
+DATES = ("commissioned_on", "visited_on")
+REQUIRED = tuple(name for name, info in InstallationRequest.model_fields.items() if info.is_required())
+FLAG = (False, True)
+# Distinct bad cells whose faults are kept; beyond that they are worked out again.
+MOST_KEPT = 10_000
+
+
+@dataclass(frozen=True)
+class Member:
+    """One column of a table. ``values`` are what a coded column may hold, in the order of the codes; numbers have bounds instead.
+
+    ``canonical = number * factor + offset``; ``least`` and ``most`` bound the number as it is written; ``whole`` asks for a whole one.
+    """
+
+    name: str
+    kind: str
+    reader: Any
+    ids: Mapping[str, Any]
+    values: tuple[Any, ...] = ()
+    least: float = 0.0
+    most: float = 0.0
+    factor: float = 1.0
+    offset: float = 0.0
+    whole: bool = False
+    _kept: dict[Any, Fault | None] = field(default_factory=dict, repr=False, compare=False)
+
+    def read(self, value: Any) -> Any:
+        """The canonical value of one cell; raises ``pydantic.ValidationError``."""
+        return self.reader.validate_python(value, context=self.ids)
+
+    def fault_of(self, value: Any) -> Fault | None:
+        """What is wrong with one cell, as a request would be told; None where nothing is."""
+        if isinstance(value, list | dict):
+            return self._fault(value)
+        # True is not 1 here.
+        key = (type(value), value)
+        if key not in self._kept:
+            if len(self._kept) >= MOST_KEPT:
+                self._kept.clear()
+            self._kept[key] = self._fault(value)
+        return self._kept[key]
+
+    def _fault(self, value: Any) -> Fault | None:
+        try:
+            self.read(value)
+        except ValidationError as error:
+            [found] = faults_of(error)
+            return Fault((self.name,), found.code, found.detail, found.nearest)
+        return None
+
+
+def members_of(shelf: Shelf, desk: Desk) -> dict[str, Member]:
+    """Every column that is read, by name: the record's members first, then the facts that no member tells."""
+    ids: dict[str, Any] = {**shelf.ids, **ids_of(desk.figures)}
+    found = {name: _of_record(name, ids) for name in (*NUMBERS, *CODES, *DATES)}
+    facts = {name: fact for name, fact in shelf.data.facts.items() if name not in found and fact.kind != "structure"}
+    return found | {name: _of_fact(name, fact, ids) for name, fact in facts.items()}
+
+
+def _of_record(name: str, ids: Mapping[str, Any]) -> Member:
+    kind = InstallationRequest.model_fields[name].metadata[0]
+    reader = TypeAdapter(Annotated[Any, kind])
+    if name in DATES:
+        return Member(name, "date", reader, ids)
+    return Member(name, "code", reader, ids, ids[name]) if name in CODES else _number(name, kind, reader, ids)
+
+
+def _number(name: str, kind: Any, reader: Any, ids: Mapping[str, Any]) -> Member:
+    if isinstance(kind, f.InUnit):
+        window, unit = kind.windows()[kind.unit], unit_of(kind.kind, kind.unit)
+        return Member(name, "number", reader, ids, (), window.least, window.most, unit.factor, unit.offset)
+    bounds = dict(kind.schema)
+    return Member(name, "number", reader, ids, (), bounds["minimum"], bounds["maximum"], whole=bounds["type"] == "integer")
+
+
+def _of_fact(name: str, fact: Any, ids: Mapping[str, Any]) -> Member:
+    kind = reader_of(fact)
+    reader = TypeAdapter(Annotated[Any, kind])
+    if isinstance(kind, f.InUnit):
+        return _number(name, kind, reader, ids)
+    values = {"yes_no": FLAG, "one_of": tuple(fact.values)}.get(fact.kind, ())
+    return Member(name, "code" if values else "list", reader, ids, values)

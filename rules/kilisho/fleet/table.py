@@ -1,0 +1,153 @@
+"""A record batch as records: which columns are read, and the faults of rows that cannot be."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass, field
+from typing import Any
+
+import numpy as np
+import pyarrow as pa
+
+from kilisho.check_columns import Coded, Column
+from kilisho.farm import Shelf
+from kilisho.faults import Fault
+from kilisho.fleet import columns
+from kilisho.fleet.columns import Rows
+from kilisho.fleet.members import DATES, FLAG, REQUIRED, Member
+from kilisho.questions.installation.work import CODES, NUMBERS, Records
+
+ID, FAULTS = "id", "faults"
+FAULT_TYPE = pa.struct({"column": pa.string(), "code": pa.string(), "detail": pa.string()})
+FAULTS_TYPE = pa.list_(FAULT_TYPE)
+# Marks a column of numbers that were read one by one, so that they are in canonical units and within their bounds.
+CANONICAL = b"kilisho.canonical"
+MISSING = "this member is required"
+DENIED = "denies what follows from the rest of the row; leave it out or make them agree"
+
+
+@dataclass
+class Refusals:
+    """The rows that cannot be answered, each with everything that is wrong with it."""
+
+    rows: int
+    found: dict[int, list[dict[str, str]]] = field(default_factory=dict)
+
+    def add(self, row: int, column: str, code: str, detail: str) -> None:
+        """One more thing that is wrong with a row."""
+        self.found.setdefault(row, []).append({"column": column, "code": code, "detail": detail})
+
+    def add_all(self, rows: Iterable[int], column: str, code: str, detail: str) -> None:
+        """The same fault in several rows."""
+        for row in rows:
+            self.add(row, column, code, detail)
+
+    def add_missing(self, rows: Iterable[int], column: str) -> None:
+        """Rows in which nothing stands in a column where something must, unless something is wrong there already, or with the row."""
+        for row in rows:
+            if not any(fault["column"] in (column, "") for fault in self.found.get(row, ())):
+                self.add(row, column, "missing", MISSING)
+
+    def add_cells(self, rows: Rows, member: Member, column: pa.Array) -> None:
+        """Bad cells, in the words in which a request would be refused."""
+        cells = columns.cells(column, rows, member) if rows.size else []
+        for row, cell in zip(rows.tolist(), cells, strict=True):
+            self.add(row, **told_fault(member.name, member.fault_of(cell)))
+
+    def add_given(self, given: pa.Array) -> None:
+        """Faults that were found before, while rows were read."""
+        for row in np.flatnonzero(given.is_valid().to_numpy(zero_copy_only=False)).tolist():
+            for fault in given[row].as_py():
+                self.add(row, **fault)
+
+    @property
+    def refused(self) -> Rows:
+        """The rows that are refused, in order."""
+        return np.array(sorted(self.found), np.intp)
+
+    def told(self) -> pa.Array:
+        """The faults as a column; nothing in rows that are answered."""
+        lengths = np.zeros(self.rows + 1, np.int32)
+        lengths[self.refused + 1] = [len(self.found[row]) for row in self.refused.tolist()]
+        flat = [fault for row in self.refused.tolist() for fault in self.found[row]]
+        answered = np.ones(self.rows, bool)
+        answered[self.refused] = False
+        offsets = pa.array(np.cumsum(lengths, dtype=np.int32))
+        return pa.ListArray.from_arrays(offsets, pa.array(flat, FAULT_TYPE), mask=pa.array(answered))
+
+
+UNREADABLE = Fault((), "cell_unreadable", "not a value that this column takes")
+NEAREST = "{detail} (nearest: {nearest})"
+
+
+def told_fault(column: str, fault: Fault | None) -> dict[str, str]:
+    """A fault as an answer has it."""
+    fault = fault or UNREADABLE
+    detail = NEAREST.format(detail=fault.detail, nearest=", ".join(fault.nearest)) if fault.nearest else fault.detail
+    return {"column": column, "code": fault.code, "detail": detail}
+
+
+def read(batch: pa.RecordBatch, members: Mapping[str, Member], shelf: Shelf) -> tuple[Records, Refusals]:
+    """The records of a batch. Columns that no member or fact is called by are passed over; see ``fleet.unread``."""
+    refusals = Refusals(batch.num_rows)
+    if FAULTS in batch.schema.names:
+        refusals.add_given(batch.column(FAULTS))
+    found: dict[str, Any] = {}
+    for name in batch.schema.names:
+        column = _usable(batch.column(name), members.get(name))
+        if column is not None:
+            member = members[name]
+            found[name], bad = _read(column, member, batch.schema.field(name))
+            refusals.add_cells(bad, member, column)
+            _refuse_nothing(found[name], member, refusals)
+    for name in REQUIRED:
+        if name not in found:
+            refusals.add_missing(range(batch.num_rows), name)
+    return _records(found, batch.num_rows, members, shelf), refusals
+
+
+def _usable(column: pa.Array, member: Member | None) -> pa.Array | None:
+    """A column that is read and in which something stands."""
+    return column if member is not None and column.null_count < len(column) else None
+
+
+_READERS: dict[str, Any] = {"number": columns.numbers, "code": columns.codes, "date": columns.days, "list": columns.lists}
+
+
+def _read(column: pa.Array, member: Member, field: pa.Field) -> tuple[Any, Rows]:
+    if field.metadata and CANONICAL in field.metadata:
+        return column.fill_null(np.nan).to_numpy(zero_copy_only=False), np.zeros(0, np.intp)
+    found: tuple[Any, Rows] = _READERS[member.kind](column, member)
+    return found
+
+
+def _refuse_nothing(found: Any, member: Member, refusals: Refusals) -> None:
+    """Rows in which nothing stands where something must."""
+    if member.name in REQUIRED:
+        nothing = found < 0 if member.kind == "code" else np.isnan(found)
+        if nothing.any():
+            refusals.add_missing(np.flatnonzero(nothing).tolist(), member.name)
+
+
+def _records(found: Mapping[str, Any], rows: int, members: Mapping[str, Member], shelf: Shelf) -> Records:
+    numbers = {"total_volume": np.full(rows, np.nan)} | {name: found[name] for name in NUMBERS if name in found}
+    codes = {name: found[name] for name in CODES if name in found}
+    age = found["visited_on"] - found["commissioned_on"] if set(DATES) <= found.keys() else None
+    facts = {name: _fact(column, members[name]) for name, column in found.items() if name not in (*NUMBERS, *CODES, *DATES)}
+    return Records(rows, numbers, codes, age, _with_implied(facts, shelf))
+
+
+def _fact(column: Any, member: Member) -> Column:
+    return Coded(column, member.values) if member.kind == "code" else column
+
+
+def _with_implied(facts: dict[str, Column], shelf: Shelf) -> dict[str, Column]:
+    """The stated facts with what holds where one of them is stated at all."""
+    found = dict(facts)
+    for name, column in facts.items():
+        known = column.codes >= 0 if isinstance(column, Coded) else ~np.isnan(column)
+        for implied, value in shelf.data.facts[name].implies.items():
+            before = found.get(implied)
+            codes = before.codes if isinstance(before, Coded) else np.full(known.size, -1, np.intp)
+            found[implied] = Coded(np.where(known, FLAG.index(value), codes), FLAG)
+    return found
