@@ -130,10 +130,6 @@ class Evaluation:
         missing = either(*(self._missing(one.name) for one in (check.subject, *check.when)))
         return both(missing, *(opposite(self._fails(one)) for one in check.when))
 
-    def forget(self) -> None:
-        """Forget what was looked up, after facts have changed."""
-        self._known.clear()
-
     def _missing(self, name: str) -> Mask:
         found = self._known.get(name)
         if found is None:

@@ -11,7 +11,7 @@ import pyarrow as pa
 
 from kilisho.check_columns import Array, packed
 from kilisho.fleet.patterns import Teller, combinations, lists, words
-from kilisho.fleet.table import DENIED, FAULTS, FAULTS_TYPE, ID, Refusals
+from kilisho.fleet.table import FAULTS, FAULTS_TYPE, ID, Refusals
 from kilisho.questions.installation.slips import Slipped, home_of, readings_of, slips
 from kilisho.questions.installation.verdicts import WORDS
 from kilisho.questions.installation.work import ASSUMED, Work
@@ -73,7 +73,7 @@ class Sheet:
         start, rows = sum(self.sizes), work.records.rows
         for name, denied in work.denied.items():
             if not isinstance(denied, bool):
-                refusals.add_all((np.flatnonzero(denied) + start).tolist(), name, "stated_twice", DENIED)
+                refusals.add_denied((np.flatnonzero(denied) + start).tolist(), name)
         self.failed.append(packed([work.evaluation.failed(check) for check in work.desk.checks], rows))
         self.unknown.append(packed([work.evaluation.unknown(check) for check in work.desk.checks], rows))
         self.assumed.append(packed([work.assumed.get(name, False) for name in ASSUMED], rows))

@@ -61,7 +61,6 @@ class _Row:
         found.id = _identity(row.get(ID))
         for name in members.keys() & row.keys():
             found.take(members[name], row[name])
-        found.faults.sort(key=lambda fault: list(members).index(fault["column"]))
         return found
 
     def take(self, member: Member, cell: Any) -> None:

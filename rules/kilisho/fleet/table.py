@@ -22,6 +22,7 @@ FAULT_TYPE = pa.struct({"column": pa.string(), "code": pa.string(), "detail": pa
 FAULTS_TYPE = pa.list_(FAULT_TYPE)
 # Marks a column of numbers that were read one by one, so that they are in canonical units and within their bounds.
 CANONICAL = b"kilisho.canonical"
+TWICE = "stated_twice"
 MISSING = "this member is required"
 DENIED = "denies what follows from the rest of the row; leave it out or make them agree"
 
@@ -37,10 +38,11 @@ class Refusals:
         """One more thing that is wrong with a row."""
         self.found.setdefault(row, []).append({"column": column, "code": code, "detail": detail})
 
-    def add_all(self, rows: Iterable[int], column: str, code: str, detail: str) -> None:
-        """The same fault in several rows."""
+    def add_denied(self, rows: Iterable[int], fact: str) -> None:
+        """Rows whose stated fact is denied by the rest; as in a request, only once every cell can be read."""
         for row in rows:
-            self.add(row, column, code, detail)
+            if all(fault["code"] == TWICE for fault in self.found.get(row, ())):
+                self.add(row, fact, TWICE, DENIED)
 
     def add_missing(self, rows: Iterable[int], column: str) -> None:
         """Rows in which nothing stands in a column where something must, unless something is wrong there already, or with the row."""
@@ -69,7 +71,7 @@ class Refusals:
         """The faults as a column; nothing in rows that are answered."""
         lengths = np.zeros(self.rows + 1, np.int32)
         lengths[self.refused + 1] = [len(self.found[row]) for row in self.refused.tolist()]
-        flat = [fault for row in self.refused.tolist() for fault in self.found[row]]
+        flat = [fault for row in self.refused.tolist() for fault in sorted(self.found[row], key=lambda fault: fault["column"])]
         answered = np.ones(self.rows, bool)
         answered[self.refused] = False
         offsets = pa.array(np.cumsum(lengths, dtype=np.int32))

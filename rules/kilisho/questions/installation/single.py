@@ -99,14 +99,14 @@ def _assume_of_feed(work: Work, ledger: Ledger) -> None:
         return
     for reading in ledger.shelf.substrates[substrate].readings.values():
         ledger.use(reading)
-    if work.assumed["water_volume"] is not False:
+    if work.guessed["water_volume"] is not False:
         ledger.assumptions.append(ledger.shelf.dilution(substrate))
-    if work.assumed["altitude"] is not False:
+    if work.guessed["altitude"] is not False:
         ledger.choose("altitude", "sea_level", WHY_ALTITUDE)
 
 
 def _assume_of_warmth(work: Work, ledger: Ledger) -> None:
-    if work.assumed["temperature"] is not False:
+    if work.guessed["temperature"] is not False:
         ledger.use(ledger.shelf.reading("figures", "unknown_digester_temperature", "digester_temperature"))
         return
     if work.number("digester_temperature") is None:

@@ -9,7 +9,7 @@ from typing import Any
 
 import numpy as np
 
-from kilisho.check_columns import Array, Coded, Codes, Column, ColumnCheck, Evaluation, Mask, either
+from kilisho.check_columns import Array, Coded, Codes, Column, ColumnCheck, Evaluation, Mask, both, either
 from kilisho.farm import GRAPH, Shelf
 from kilisho.formulas.temperature import atmospheric_pressure
 from kilisho.questions.feeding import NO_URINE
@@ -112,7 +112,8 @@ class Work:
 
     ``values`` are quantities of the graph, with assumptions where the record is silent, ``derived`` those of them that the graph gave;
     ``facts`` are what checks may read, known only as far as the record tells; ``doubted`` says for each number in which rows it cannot
-    be right, ``denied`` for each stated fact in which rows the rest of the record denies it.
+    be right, ``denied`` for each stated fact in which rows the rest of the record denies it. What the expected gas is ``guessed`` by is
+    ``assumed`` where that gas is told.
     """
 
     records: Records
@@ -122,6 +123,7 @@ class Work:
     facts: dict[str, Column] = field(default_factory=dict)
     doubted: dict[str, Mask] = field(default_factory=dict)
     denied: dict[str, Mask] = field(default_factory=dict)
+    guessed: dict[str, Mask] = field(default_factory=dict)
     assumed: dict[str, Mask] = field(default_factory=dict)
     substrate: Codes = field(init=False)
     evaluation: Evaluation = field(init=False)
@@ -156,6 +158,7 @@ def work_out(records: Records, desk: Desk) -> Work:
     work = Work(records, desk)
     _take_size(work)
     _take_warmth(work)
+    _take_age(work)
     _take_herd(work)
     _take_substrate(work)
     if work.number("feed_mass") is not None:
@@ -216,7 +219,7 @@ def _take_warmth(work: Work) -> None:
         work.doubt("mean_air_temperature", "mean_air_temperature")
         known = or_else(measured, work.values["mean_air_temperature"] + shelf.figure("soil_offset").typical)
     guess = shelf.figure("unknown_digester_temperature").typical
-    work.assumed["temperature"] = True if known is None else _some(np.isnan(known))
+    work.guessed["temperature"] = True if known is None else _some(np.isnan(known))
     work.values["digester_temperature"] = or_else(known, guess) if known is not None else np.full(work.records.rows, guess)
     if known is not None:
         work.facts["digester_temperature"] = known
@@ -231,6 +234,16 @@ def _take_design_retention(work: Work, temperature: Array) -> None:
 
 def _some(mask: Any) -> Mask:
     return mask if mask.any() else False
+
+
+def _take_age(work: Work) -> None:
+    """Age at the visit, and against the time after which the gas no longer grows."""
+    if work.records.age is None:
+        return
+    work.values["digester_age"] = work.facts["age_at_visit"] = work.records.age
+    if "design_retention_time" in work.values:
+        work.solve("age_over_retention")
+        work.tell("age_over_retention")
 
 
 def _take_herd(work: Work) -> None:
@@ -295,7 +308,7 @@ def _take_water(work: Work) -> None:
         work.tell("water_to_wettest")
         work.doubt("water_volume", "liquid_per_day")
         water = values["liquid_per_day"]
-    work.assumed["water_volume"] = True if water is None else _some(np.isnan(water))
+    work.guessed["water_volume"] = True if water is None else _some(np.isnan(water))
     values.update(NO_URINE, liquid_per_day=or_else(water, usual))
     work.solve(*OF_SLURRY)
     for name in OF_SLURRY[1:]:
@@ -309,13 +322,16 @@ def _take_water(work: Work) -> None:
 def _take_gas(work: Work) -> None:
     """The expected gas with its range, and the measured gas against it."""
     values, altitude, measured = work.values, work.number("altitude"), work.number("biogas_measured")
-    work.assumed["altitude"] = True if altitude is None else _some(np.isnan(altitude))
+    work.guessed["altitude"] = True if altitude is None else _some(np.isnan(altitude))
     values["gas_pressure"] = atmospheric_pressure(or_else(altitude, 0.0))
-    case = UNKNOWN_TEMPERATURE * _as_number(work.assumed["temperature"]) + UNKNOWN_WATER * _as_number(work.assumed["water_volume"])
+    case = UNKNOWN_TEMPERATURE * _as_number(work.guessed["temperature"]) + UNKNOWN_WATER * _as_number(work.guessed["water_volume"])
     group = work.desk.gas_range.group(work.substrate, work.records.code("structure"), case)
     temperature, retention = values["digester_temperature"], values["hydraulic_retention_time"]
     values["low_gas_share"], values["high_gas_share"] = work.desk.gas_range.shares(group, temperature, retention)
     work.solve("biogas_per_day", "low_biogas_per_day", "high_biogas_per_day")
+    missing = np.isnan(values["biogas_per_day"])
+    told = ~missing if missing.any() else True
+    work.assumed.update({name: both(guessed, told) for name, guessed in work.guessed.items()})
     if measured is not None:
         values["biogas_measured"] = measured
         work.solve(*GAS_RATIOS)
@@ -324,12 +340,7 @@ def _take_gas(work: Work) -> None:
 
 def _judge_gas(work: Work) -> None:
     """The ratios as facts, except of a digester that has not yet been fed for a retention: its gas still grows."""
-    young: Mask = False
-    if work.records.age is not None and "design_retention_time" in work.values:
-        work.values["digester_age"] = work.records.age
-        work.solve("age_over_retention")
-        work.tell("age_over_retention")
-        young = _some(work.values["age_over_retention"] < 1)
+    young = _some(work.values["age_over_retention"] < 1) if "age_over_retention" in work.values else False
     for name in GAS_RATIOS:
         ratio = work.values[name] = _finite(work.values[name])
         work.facts[name] = ratio if young is False else np.where(young, UNKNOWN, ratio)
@@ -345,8 +356,6 @@ def _take_readings(work: Work) -> None:
     pressure = work.number("gas_pressure")
     work.facts.update({fact: work.records.numbers[name] for name, fact in READINGS.items() if name in work.records.numbers})
     work.facts["gas_is_measured"] = _yes_where(work.number("biogas_measured"), work.records.rows)
-    if work.records.age is not None:
-        work.facts["age_at_visit"] = work.records.age
     if pressure is not None:
         work.values["gauge_pressure"] = pressure
         work.solve("gas_pressure_to_highest")
@@ -363,15 +372,16 @@ def _yes_where(value: Array | None, rows: int) -> Coded:
 
 
 def _take_stated(work: Work) -> None:
-    """Facts as stated, where the record does not tell them; what it tells otherwise is denied."""
-    if work.records.facts:
-        work.evaluation.forget()
+    """Let the checks read stated facts too, where the record does not tell them; what it tells otherwise is denied."""
+    if not work.records.facts:
+        return
+    known = dict(work.facts)
     for name, column in work.records.facts.items():
-        own = work.facts.get(name)
-        if own is None:
-            work.facts[name] = column
+        if name in work.facts:
+            known[name], work.denied[name] = _merged(work.facts[name], column)
         else:
-            work.facts[name], work.denied[name] = _merged(own, column)
+            known[name] = column
+    work.evaluation = Evaluation(known)
 
 
 def _merged(own: Column, stated: Column) -> tuple[Column, Mask]:
