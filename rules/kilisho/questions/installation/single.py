@@ -9,13 +9,14 @@ import numpy as np
 
 from kilisho.check_columns import Coded
 from kilisho.farm import GRAPH, Ledger
+from kilisho.messages import say
 from kilisho.questions.installation.figures import HOUSINGS, Figures
 from kilisho.questions.installation.work import CODES, NUMBERS, Records, Work
 from kilisho.questions.stated_facts import all_facts, values_by_id
 
-WHY_SUBSTRATE = "What is fed was not stated: what the animal gives."
-WHY_HOUSING = "Where the animals stand was not stated."
-WHY_ALTITUDE = "Nobody said how high the place lies; gas takes more room the higher it is."
+WHY_SUBSTRATE = say("installation-substrate")
+WHY_HOUSING = say("installation-housing")
+WHY_ALTITUDE = say("assumed-altitude")
 
 
 def ids_of(figures: Figures) -> dict[str, tuple[str, ...]]:

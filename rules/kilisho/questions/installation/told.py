@@ -7,6 +7,7 @@ from typing import Any
 
 from kilisho.checks import Finding, Verdict
 from kilisho.farm import Ledger
+from kilisho.messages import say
 from kilisho.questions.answers import (
     Answer,
     in_celsius,
@@ -27,12 +28,12 @@ from kilisho.questions.installation.work import Work
 from kilisho.rulebook import Severity
 
 TEXTS = {
-    "danger": "A check of danger level failed: stop what it names, and put it right before anything else.",
-    "doubtful": "A number of the record cannot be right; what follows from it is not judged until it is corrected.",
-    "faulty": "Size, feeding or gas is at fault; the findings say what to do.",
-    "attention": "No fault of size, feeding or gas, but a check of warning or caution level failed.",
-    "unknown": "Nothing that was stated fails a check, but not everything was stated: this is no clean bill.",
-    "sound": "Every check was answered and none of caution level or worse failed.",
+    "danger": say("installation-verdict-danger"),
+    "doubtful": say("installation-verdict-doubtful"),
+    "faulty": say("installation-verdict-faulty"),
+    "attention": say("installation-verdict-attention"),
+    "unknown": say("installation-verdict-unknown"),
+    "sound": say("installation-verdict-sound"),
 }
 OF_PROCESS = {
     "digester_temperature": in_celsius,
