@@ -190,8 +190,6 @@ checks-appliance_pressure_enough-title = El gas llega al aparato con la presión
 checks-appliance_pressure_enough-why = Una llama sin presión retrocede o se apaga y deja escapar gas sin quemar.
 # of 66bc18d6, reviewed: false
 checks-appliance_pressure_enough-do = Use una tubería más ancha, encienda menos aparatos a la vez, o ponga peso sobre la campana o la bolsa como lo permite su fabricante, por debajo de su límite.
-# of 5079dd4c, reviewed: false
-checks-losses_do_not_undo_savings-title = El metano que se pierde calienta el clima menos que lo que se ahorra
 # of e2a2b798, reviewed: false
 checks-losses_do_not_undo_savings-why = El metano calienta 27 veces lo que calienta el dióxido de carbono, de modo que una fuga de unos pocos por ciento puede anular lo que se gana con el combustible ahorrado.
 # of acd7ea79, reviewed: false
@@ -1324,3 +1322,125 @@ checks-fed_share_usual-title = La planta recibe por lo menos 80 % de su alimenta
 checks-fed_share_usual-why = El gas baja con la alimentación.
 # of 68528bb1, reviewed: false
 checks-fed_share_usual-do = Junte más estiércol.
+# of b7f808aa, reviewed: false
+checks-total_volume_possible_least-title = El volumen total es al menos la mitad del menor que se construye de este tipo
+# of d425c651, reviewed: false
+checks-total_volume_possible_least-why = Nadie lo construye tan pequeño, así que el número o su unidad están mal.
+# of 6ce3b962, reviewed: false
+checks-total_volume_possible_least-do = Revise la unidad, luego el punto decimal; busque el tamaño en el plano.
+# of 1b12a8c7, reviewed: false
+checks-total_volume_possible_most-title = El volumen total es a lo sumo el doble del mayor que se construye de este tipo
+# of 102a1048, reviewed: false
+checks-total_volume_possible_most-why = Nadie lo construye tan grande; litros escritos en lugar de metros cúbicos es el error habitual.
+# of 6ce3b962, reviewed: false
+checks-total_volume_possible_most-do = Revise la unidad, luego el punto decimal; busque el tamaño en el plano.
+# of a12e3662, reviewed: false
+checks-gas_storage_possible-title = El depósito de gas es de un tercio a tres veces lo usual para este tamaño
+# of 9fd8e258, reviewed: false
+checks-gas_storage_possible-why = No concuerda con el volumen total, así que uno de los dos está mal.
+# of 26a199ce, reviewed: false
+checks-gas_storage_possible-do = Revise ambas unidades; tome el depósito del plano o del descenso del nivel de la mezcla.
+# of 19ba941f, reviewed: false
+checks-air_temperature_possible-title = La media anual de la temperatura del aire es la de un lugar donde se cría ganado
+# of 2fb78b9e, reviewed: false
+checks-air_temperature_possible-why = Ningún lugar habitado tiene esa media; grados Fahrenheit escritos en lugar de Celsius es el error habitual.
+# of 50ee3d17, reviewed: false
+checks-air_temperature_possible-do = Revise la unidad, y que sea la media de un año y no de un día.
+# of 05c21d9f, reviewed: false
+checks-feed_mass_possible_most-title = La alimentación no supera lo que soporta un biodigestor sencillo
+# of 412c08c8, reviewed: false
+checks-feed_mass_possible_most-why = Más de tres veces lo máximo que soporta un biodigestor sencillo no se alimenta por mucho tiempo, así que la masa o el volumen están mal registrados.
+# of 6fc62bd8, reviewed: false
+checks-feed_mass_possible_most-do = Revise las unidades de la alimentación y del volumen, y si la masa es la de un día; pese la alimentación durante una semana.
+# of e187b02a, reviewed: false
+checks-feed_mass_possible_least-title = Lo que se alimenta es más que migajas
+# of a2b6ff5d, reviewed: false
+checks-feed_mass_possible_least-why = Tan poco no lo pesa nadie, así que la masa o el volumen están mal registrados.
+# of e9faa330, reviewed: false
+checks-feed_mass_possible_least-do = Revise las unidades de la alimentación y del volumen; toneladas escritas en lugar de kilogramos es un error habitual.
+# of 2a8dbdd0, reviewed: false
+checks-feed_within_herd-title = La alimentación es a lo sumo el doble de lo máximo que puede dar el hato
+# of ccfea407, reviewed: false
+checks-feed_within_herd-why = Estos animales no dan tanto, así que la alimentación, las cabezas o la unidad están mal registradas, salvo que se compre estiércol.
+# of 9cdd7d57, reviewed: false
+checks-feed_within_herd-do = Cuente los animales y pese el estiércol de un día; revise la unidad de la alimentación.
+# of 4296742a, reviewed: false
+checks-water_volume_possible_most-title = El agua es a lo sumo tres veces lo máximo con que se diluye este material
+# of 7c918971, reviewed: false
+checks-water_volume_possible_most-why = Nadie acarrea tanto, así que está mal registrada, o entra agua de lluvia y de lavado.
+# of c364250d, reviewed: false
+checks-water_volume_possible_most-do = Revise la unidad y si el volumen es el de un día; no deje entrar agua de lluvia ni de lavado.
+# of 0903d837, reviewed: false
+checks-water_volume_possible_least-title = El agua que se agrega es más que un chorrito
+# of 56c822e0, reviewed: false
+checks-water_volume_possible_least-why = Tan poca no la mide nadie; metros cúbicos escritos en lugar de litros es el error habitual.
+# of 4912706b, reviewed: false
+checks-water_volume_possible_least-do = Revise la unidad; cuente los baldes de un día.
+# of d29022b5, reviewed: false
+checks-gas_measured_possible_most-title = El gas medido es a lo sumo una vez y media lo máximo que da la alimentación
+# of 86332f26, reviewed: false
+checks-gas_measured_possible_most-why = De esta alimentación no se saca tanto, así que la alimentación o el gas están mal registrados.
+# of a846ec1e, reviewed: false
+checks-gas_measured_possible_most-do = Revise la unidad del medidor y si el volumen es el de un día; luego pese la alimentación durante una semana.
+# of 6c28af86, reviewed: false
+checks-gas_measured_possible_least-title = El gas medido es más que un rastro
+# of af482805, reviewed: false
+checks-gas_measured_possible_least-why = Una planta que da tan poco no da nada, y ningún medidor doméstico lo lee; miles de litros escritos en lugar de metros cúbicos es un error habitual.
+# of d8716286, reviewed: false
+checks-gas_measured_possible_least-do = Revise la unidad del medidor; si está bien, busque una fuga.
+# of 141bc083, reviewed: false
+checks-gas_pressure_possible-title = La presión del gas es a lo sumo cinco veces la mayor en uso
+# of 639999ed, reviewed: false
+checks-gas_pressure_possible-why = La planta habría reventado o perdido su sello, así que el número o su unidad están mal.
+# of c359d054, reviewed: false
+checks-gas_pressure_possible-do = Lea otra vez el manómetro y revise la unidad; si está bien, cierre el gas, manténgase lejos y llame a quien construyó la planta.
+# of e2cdd440, reviewed: false
+checks-ph_possible-title = El pH es uno que tiene la mezcla de un biodigestor
+# of ddfbedc5, reviewed: false
+checks-ph_possible-why = Aun la mezcla agria y la gallinaza pura están entre esos límites, así que la lectura o el punto decimal están mal.
+# of 9e396336, reviewed: false
+checks-ph_possible-do = Mida de nuevo con papel nuevo o un medidor calibrado.
+# of 73638941, reviewed: false
+checks-visited_after_commissioning-title = La visita es posterior a la puesta en marcha
+# of 2f988dc1, reviewed: false
+checks-visited_after_commissioning-why = Una de las dos fechas está mal, así que no se conocen la edad ni el arranque.
+# of 2b88614d, reviewed: false
+checks-visited_after_commissioning-do = Busque ambas fechas; fíjese en el orden de día y mes.
+# of fe036f1e, reviewed: false
+checks-size_feeds_herd-title = El biodigestor es lo bastante grande para lo que da el hato
+# of a9bf314a, reviewed: false
+checks-size_feeds_herd-why = Con el agua usual, el estiércol del hato saldría antes de digerirse, aun a la retención más corta que es usual aquí.
+# of b3f36964, reviewed: false
+checks-size_feeds_herd-do = Alimente parte del estiércol y composte el resto, o construya un segundo biodigestor.
+# of be59fc21, reviewed: false
+checks-herd_fills_size-title = El hato da lo suficiente para el biodigestor
+# of 97e01b39, reviewed: false
+checks-herd_fills_size-why = Menos de la mitad de lo que lo llena a la retención usual más larga; el hogar paga por un volumen que no da gas.
+# of b90d7ebb, reviewed: false
+checks-herd_fills_size-do = Cuente de nuevo los animales; agregue otro material o construya los próximos más pequeños.
+# of 98262224, reviewed: false
+checks-gas_is_measured-title = Se midió el gas de un día
+# of 323fc519, reviewed: false
+checks-gas_is_measured-why = Sin ello nadie puede decir si se pierde gas.
+# of 04030540, reviewed: false
+checks-gas_is_measured-do = Lea un medidor durante una semana o cuente las horas de cada quemador.
+# of 8767dd99, reviewed: false
+checks-gas_far_below_expected-title = El gas medido es al menos cuatro quintos de lo mínimo que da la alimentación
+# of 68fbc199, reviewed: false
+checks-gas_far_below_expected-why = Una planta sana de cada veinte está un poco por debajo del rango; tan por debajo, se pierde gas o la mezcla está enferma.
+# of 4cfe3fbb, reviewed: false
+checks-gas_far_below_expected-do = Busque fugas con agua jabonosa, luego mire el pH, el calor, la costra y el lodo, y pese la alimentación durante una semana.
+# of f3f97830, reviewed: false
+checks-gas_not_above_expected-title = El gas medido está dentro de lo que puede dar la alimentación
+# of fde99de1, reviewed: false
+checks-gas_not_above_expected-why = Más de lo que da la alimentación aun en el mejor de estos biodigestores, así que la alimentación o el gas están mal registrados, o se alimenta también con otra cosa.
+# of 847b534f, reviewed: false
+checks-gas_not_above_expected-do = Pregunte qué más entra, pese la alimentación durante una semana y revise el medidor.
+# of f1e1e335, reviewed: false
+checks-running_steadily-title = Se ha alimentado durante al menos una retención
+# of e3aac22e, reviewed: false
+checks-running_steadily-why = Hasta entonces el gas sigue creciendo, así que no se compara con el de una alimentación pareja.
+# of 8440ebfe, reviewed: false
+checks-running_steadily-do = Mida de nuevo el gas cuando el biodigestor se haya alimentado durante una retención.
+# of 4042c90e, reviewed: false
+checks-losses_do_not_undo_savings-title = El metano que se pierde calienta menos que el combustible ahorrado

@@ -128,8 +128,6 @@ facts-pipe_pressure_drop-name = Presión perdida en la tubería de gas a la hora
 facts-appliance_pressure_ratio-name = Presión del gas en el aparato dividida entre la mínima que necesita
 # of fb53c40a, reviewed: false
 facts-appliance_pressure_ratio-description = Mientras arde todo lo que se usa a la hora de mayor uso.
-# of 535e0a69, reviewed: false
-facts-methane_loss_over_saving-name = Calentamiento por el metano que se pierde dividido entre lo que se ahorra
 # of 9977d61b, reviewed: false
 facts-flame_arrester-name = Hay un arrestallamas o sello de agua en la línea antes de los aparatos
 # of 5813eaa2, reviewed: false
@@ -414,3 +412,35 @@ facts-volatile_acids_to_alkalinity-description = Ambos en la misma unidad, tal c
 facts-days_since_feeding-name = Tiempo desde la última alimentación
 # of 36dce85f, reviewed: false
 facts-digester_age-name = Tiempo desde que el biodigestor se llenó por primera vez
+# of bb580a91, reviewed: false
+facts-total_volume_to_smallest-name = Volumen total frente al menor que se construye de este tipo
+# of c7dcc51b, reviewed: false
+facts-total_volume_to_largest-name = Volumen total frente al mayor que se construye de este tipo
+# of 813f3d2b, reviewed: false
+facts-gas_storage_to_usual-name = Depósito de gas frente a lo usual para el volumen total
+# of c785d217, reviewed: false
+facts-herd_to_largest_herd-name = Estiércol del hato frente a lo máximo que admite el biodigestor
+# of 1041db11, reviewed: false
+facts-herd_to_largest_herd-description = Con el agua usual, a la retención más corta que es usual a su temperatura.
+# of 40970afc, reviewed: false
+facts-herd_to_smallest_herd-name = Estiércol del hato frente a lo mínimo que llena el biodigestor
+# of 25ec9f4a, reviewed: false
+facts-herd_to_smallest_herd-description = Con el agua usual, a la retención más larga que es usual a su temperatura.
+# of 9f25cf16, reviewed: false
+facts-mean_air_temperature-name = Aire, media del año
+# of 496ace8e, reviewed: false
+facts-feed_to_herd_most-name = Alimentación frente a lo máximo que puede dar el hato
+# of 2533fa83, reviewed: false
+facts-water_to_wettest-name = Agua de mezcla frente a lo máximo con que se diluye este material
+# of bfcac76f, reviewed: false
+facts-gas_ratio_to_high-name = Gas medido frente a lo máximo que se espera de la alimentación
+# of f3a523ae, reviewed: false
+facts-gas_pressure_to_highest-name = Presión del gas frente a la mayor en uso con este tipo de biodigestor
+# of 98262224, reviewed: false
+facts-gas_is_measured-name = Se midió el gas de un día
+# of 7ad14ada, reviewed: false
+facts-age_at_visit-name = Tiempo desde la puesta en marcha hasta la visita
+# of 983d2788, reviewed: false
+facts-age_over_retention-name = Edad del biodigestor frente a la retención de diseño
+# of ec678e15, reviewed: false
+facts-methane_loss_over_saving-name = Calentamiento por el metano que se pierde frente al del combustible ahorrado

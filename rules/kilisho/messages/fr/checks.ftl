@@ -190,8 +190,6 @@ checks-appliance_pressure_enough-title = Le gaz arrive à l'appareil avec la pre
 checks-appliance_pressure_enough-why = Une flamme sans pression revient en arrière, ou s'éteint et laisse échapper du gaz non brûlé.
 # of 66bc18d6, reviewed: false
 checks-appliance_pressure_enough-do = Prenez un tuyau plus large, allumez moins d'appareils à la fois, ou lestez la cloche ou la poche comme son fabricant le permet, en restant sous sa limite.
-# of 5079dd4c, reviewed: false
-checks-losses_do_not_undo_savings-title = Le méthane perdu réchauffe moins que ce qui est économisé
 # of e2a2b798, reviewed: false
 checks-losses_do_not_undo_savings-why = Le méthane réchauffe 27 fois plus que le dioxyde de carbone : une fuite de quelques pour cent peut donc annuler le gain du combustible économisé.
 # of acd7ea79, reviewed: false
@@ -1324,3 +1322,125 @@ checks-fed_share_usual-title = L'installation reçoit au moins 80 % de l'aliment
 checks-fed_share_usual-why = Le gaz baisse avec l'alimentation.
 # of 68528bb1, reviewed: false
 checks-fed_share_usual-do = Réunissez plus de fumier.
+# of b7f808aa, reviewed: false
+checks-total_volume_possible_least-title = Le volume total est au moins la moitié du plus petit que l'on construit de ce type
+# of d425c651, reviewed: false
+checks-total_volume_possible_least-why = Personne ne le construit si petit : le nombre ou son unité est donc faux.
+# of 6ce3b962, reviewed: false
+checks-total_volume_possible_least-do = Contrôlez l'unité, puis le point décimal ; cherchez la taille sur le plan.
+# of 1b12a8c7, reviewed: false
+checks-total_volume_possible_most-title = Le volume total est au plus le double du plus grand que l'on construit de ce type
+# of 102a1048, reviewed: false
+checks-total_volume_possible_most-why = Personne ne le construit si grand ; des litres écrits pour des mètres cubes, c'est l'erreur habituelle.
+# of 6ce3b962, reviewed: false
+checks-total_volume_possible_most-do = Contrôlez l'unité, puis le point décimal ; cherchez la taille sur le plan.
+# of a12e3662, reviewed: false
+checks-gas_storage_possible-title = La réserve de gaz est du tiers au triple de ce qui est habituel pour cette taille
+# of 9fd8e258, reviewed: false
+checks-gas_storage_possible-why = Elle ne va pas avec le volume total : l'un des deux est donc faux.
+# of 26a199ce, reviewed: false
+checks-gas_storage_possible-do = Contrôlez les deux unités ; prenez la réserve sur le plan ou d'après la baisse du niveau du substrat.
+# of 19ba941f, reviewed: false
+checks-air_temperature_possible-title = La moyenne annuelle de la température de l'air est celle d'un lieu où l'on élève du bétail
+# of 2fb78b9e, reviewed: false
+checks-air_temperature_possible-why = Aucun lieu habité n'a une telle moyenne ; des degrés Fahrenheit écrits pour des degrés Celsius, c'est l'erreur habituelle.
+# of 50ee3d17, reviewed: false
+checks-air_temperature_possible-do = Contrôlez l'unité, et que c'est bien la moyenne d'une année et non d'un jour.
+# of 05c21d9f, reviewed: false
+checks-feed_mass_possible_most-title = L'alimentation n'est pas plus que ce que supporte un digesteur simple
+# of 412c08c8, reviewed: false
+checks-feed_mass_possible_most-why = Plus de trois fois le plus que supporte un digesteur simple ne se donne pas longtemps : la masse ou le volume est donc mal noté.
+# of 6fc62bd8, reviewed: false
+checks-feed_mass_possible_most-do = Contrôlez les unités de l'alimentation et du volume, et si la masse est celle d'un jour ; pesez l'alimentation pendant une semaine.
+# of e187b02a, reviewed: false
+checks-feed_mass_possible_least-title = Ce qui est donné est plus que des miettes
+# of a2b6ff5d, reviewed: false
+checks-feed_mass_possible_least-why = Personne ne pèse si peu : la masse ou le volume est donc mal noté.
+# of e9faa330, reviewed: false
+checks-feed_mass_possible_least-do = Contrôlez les unités de l'alimentation et du volume ; des tonnes écrites pour des kilogrammes, c'est une erreur habituelle.
+# of 2a8dbdd0, reviewed: false
+checks-feed_within_herd-title = L'alimentation est au plus le double du plus que peut donner le troupeau
+# of ccfea407, reviewed: false
+checks-feed_within_herd-why = Ces animaux ne donnent pas tant : l'alimentation, le nombre de têtes ou l'unité est donc mal noté, à moins que du fumier ne soit acheté.
+# of 9cdd7d57, reviewed: false
+checks-feed_within_herd-do = Comptez les animaux et pesez le fumier d'un jour ; contrôlez l'unité de l'alimentation.
+# of 4296742a, reviewed: false
+checks-water_volume_possible_most-title = L'eau est au plus le triple du plus dont on dilue cette matière
+# of 7c918971, reviewed: false
+checks-water_volume_possible_most-why = Personne n'en porte autant : elle est donc mal notée, ou bien l'eau de pluie et de lavage y entre.
+# of c364250d, reviewed: false
+checks-water_volume_possible_most-do = Contrôlez l'unité et si le volume est celui d'un jour ; tenez à l'écart l'eau de pluie et de lavage.
+# of 0903d837, reviewed: false
+checks-water_volume_possible_least-title = L'eau ajoutée est plus qu'un filet
+# of 56c822e0, reviewed: false
+checks-water_volume_possible_least-why = Personne n'en mesure si peu ; des mètres cubes écrits pour des litres, c'est l'erreur habituelle.
+# of 4912706b, reviewed: false
+checks-water_volume_possible_least-do = Contrôlez l'unité ; comptez les seaux d'un jour.
+# of d29022b5, reviewed: false
+checks-gas_measured_possible_most-title = Le gaz mesuré est au plus une fois et demie le plus que donne l'alimentation
+# of 86332f26, reviewed: false
+checks-gas_measured_possible_most-why = On n'en tire pas tant de cette alimentation : l'alimentation ou le gaz est donc mal noté.
+# of a846ec1e, reviewed: false
+checks-gas_measured_possible_most-do = Contrôlez l'unité du compteur et si le volume est celui d'un jour, puis pesez l'alimentation pendant une semaine.
+# of 6c28af86, reviewed: false
+checks-gas_measured_possible_least-title = Le gaz mesuré est plus qu'une trace
+# of af482805, reviewed: false
+checks-gas_measured_possible_least-why = Une installation qui en donne si peu n'en donne pas, et aucun compteur domestique ne le lit ; des milliers de litres écrits pour des mètres cubes, c'est une erreur habituelle.
+# of d8716286, reviewed: false
+checks-gas_measured_possible_least-do = Contrôlez l'unité du compteur ; si elle est juste, cherchez une fuite.
+# of 141bc083, reviewed: false
+checks-gas_pressure_possible-title = La pression du gaz est au plus cinq fois la plus haute en usage
+# of 639999ed, reviewed: false
+checks-gas_pressure_possible-why = L'installation aurait éclaté ou chassé sa garde d'eau : le nombre ou son unité est donc faux.
+# of c359d054, reviewed: false
+checks-gas_pressure_possible-do = Relisez le manomètre et contrôlez l'unité ; si c'est juste, coupez le gaz, tenez-vous à l'écart et appelez qui a construit l'installation.
+# of e2cdd440, reviewed: false
+checks-ph_possible-title = Le pH est de ceux qu'a le substrat d'un digesteur
+# of ddfbedc5, reviewed: false
+checks-ph_possible-why = Même le substrat acidifié et les fientes pures sont entre ces limites : le relevé ou le point décimal est donc faux.
+# of 9e396336, reviewed: false
+checks-ph_possible-do = Mesurez de nouveau avec un papier neuf ou un appareil étalonné.
+# of 73638941, reviewed: false
+checks-visited_after_commissioning-title = La visite est postérieure à la mise en service
+# of 2f988dc1, reviewed: false
+checks-visited_after_commissioning-why = L'une des deux dates est fausse : l'âge et le démarrage ne sont donc pas connus.
+# of 2b88614d, reviewed: false
+checks-visited_after_commissioning-do = Cherchez les deux dates ; attention à l'ordre du jour et du mois.
+# of fe036f1e, reviewed: false
+checks-size_feeds_herd-title = Le digesteur est assez grand pour ce que donne le troupeau
+# of a9bf314a, reviewed: false
+checks-size_feeds_herd-why = Avec l'eau habituelle, le fumier du troupeau sortirait avant d'être digéré, même à la rétention la plus courte qui est habituelle ici.
+# of b3f36964, reviewed: false
+checks-size_feeds_herd-do = Donnez une partie du fumier et compostez le reste, ou construisez un second digesteur.
+# of be59fc21, reviewed: false
+checks-herd_fills_size-title = Le troupeau donne assez pour le digesteur
+# of 97e01b39, reviewed: false
+checks-herd_fills_size-why = Moins de la moitié de ce qui le remplit à la plus longue rétention habituelle ; le ménage paie un volume qui ne donne pas de gaz.
+# of b90d7ebb, reviewed: false
+checks-herd_fills_size-do = Recomptez les animaux ; ajoutez une autre matière, ou construisez les prochains plus petits.
+# of 98262224, reviewed: false
+checks-gas_is_measured-title = Le gaz d'un jour a été mesuré
+# of 323fc519, reviewed: false
+checks-gas_is_measured-why = Sans cela, personne ne peut dire si du gaz se perd.
+# of 04030540, reviewed: false
+checks-gas_is_measured-do = Relevez un compteur pendant une semaine, ou comptez les heures de chaque brûleur.
+# of 8767dd99, reviewed: false
+checks-gas_far_below_expected-title = Le gaz mesuré est au moins les quatre cinquièmes du moins que donne l'alimentation
+# of 68fbc199, reviewed: false
+checks-gas_far_below_expected-why = Une installation saine sur vingt est un peu au-dessous de la plage ; si loin au-dessous, du gaz se perd ou le substrat est malade.
+# of 4cfe3fbb, reviewed: false
+checks-gas_far_below_expected-do = Cherchez des fuites à l'eau savonneuse, puis regardez le pH, la chaleur, la croûte et la boue, et pesez l'alimentation pendant une semaine.
+# of f3f97830, reviewed: false
+checks-gas_not_above_expected-title = Le gaz mesuré est dans ce que peut donner l'alimentation
+# of fde99de1, reviewed: false
+checks-gas_not_above_expected-why = Plus que n'en donne l'alimentation même dans le meilleur de ces digesteurs : l'alimentation ou le gaz est donc mal noté, ou autre chose est donné aussi.
+# of 847b534f, reviewed: false
+checks-gas_not_above_expected-do = Demandez ce qui y entre d'autre, pesez l'alimentation pendant une semaine et contrôlez le compteur.
+# of f1e1e335, reviewed: false
+checks-running_steadily-title = Il a été alimenté pendant au moins une rétention
+# of e3aac22e, reviewed: false
+checks-running_steadily-why = Jusque-là, le gaz augmente encore : il n'est donc pas comparé à celui d'une alimentation régulière.
+# of 8440ebfe, reviewed: false
+checks-running_steadily-do = Mesurez de nouveau le gaz quand le digesteur aura été alimenté pendant une rétention.
+# of 4042c90e, reviewed: false
+checks-losses_do_not_undo_savings-title = Le méthane perdu réchauffe moins que le combustible économisé

@@ -128,8 +128,6 @@ facts-pipe_pressure_drop-name = Pression perdue dans le tuyau de gaz à l'heure 
 facts-appliance_pressure_ratio-name = Pression du gaz à l'appareil rapportée au minimum qu'il lui faut
 # of fb53c40a, reviewed: false
 facts-appliance_pressure_ratio-description = Pendant que brûle tout ce qui est utilisé à l'heure de pointe.
-# of 535e0a69, reviewed: false
-facts-methane_loss_over_saving-name = Réchauffement dû au méthane perdu, rapporté à ce qui est économisé
 # of 9977d61b, reviewed: false
 facts-flame_arrester-name = Un arrête-flamme ou une garde d'eau se trouve dans la conduite avant les appareils
 # of 5813eaa2, reviewed: false
@@ -414,3 +412,35 @@ facts-volatile_acids_to_alkalinity-description = Les deux dans la même unité, 
 facts-days_since_feeding-name = Temps depuis la dernière alimentation
 # of 36dce85f, reviewed: false
 facts-digester_age-name = Temps depuis le premier remplissage du digesteur
+# of bb580a91, reviewed: false
+facts-total_volume_to_smallest-name = Volume total par rapport au plus petit que l'on construit de ce type
+# of c7dcc51b, reviewed: false
+facts-total_volume_to_largest-name = Volume total par rapport au plus grand que l'on construit de ce type
+# of 813f3d2b, reviewed: false
+facts-gas_storage_to_usual-name = Réserve de gaz par rapport à l'usage pour le volume total
+# of c785d217, reviewed: false
+facts-herd_to_largest_herd-name = Fumier du troupeau par rapport au plus que prend le digesteur
+# of 1041db11, reviewed: false
+facts-herd_to_largest_herd-description = Avec l'eau habituelle, à la rétention la plus courte qui est habituelle à sa température.
+# of 40970afc, reviewed: false
+facts-herd_to_smallest_herd-name = Fumier du troupeau par rapport au moins qui remplit le digesteur
+# of 25ec9f4a, reviewed: false
+facts-herd_to_smallest_herd-description = Avec l'eau habituelle, à la rétention la plus longue qui est habituelle à sa température.
+# of 9f25cf16, reviewed: false
+facts-mean_air_temperature-name = Air, moyenne de l'année
+# of 496ace8e, reviewed: false
+facts-feed_to_herd_most-name = Alimentation par rapport au plus que peut donner le troupeau
+# of 2533fa83, reviewed: false
+facts-water_to_wettest-name = Eau de mélange par rapport au plus dont on dilue cette matière
+# of bfcac76f, reviewed: false
+facts-gas_ratio_to_high-name = Gaz mesuré par rapport au plus que l'on attend de l'alimentation
+# of f3a523ae, reviewed: false
+facts-gas_pressure_to_highest-name = Pression du gaz par rapport à la plus haute en usage avec ce type de digesteur
+# of 98262224, reviewed: false
+facts-gas_is_measured-name = Le gaz d'un jour a été mesuré
+# of 7ad14ada, reviewed: false
+facts-age_at_visit-name = Temps de la mise en service à la visite
+# of 983d2788, reviewed: false
+facts-age_over_retention-name = Âge du digesteur par rapport à la rétention de calcul
+# of ec678e15, reviewed: false
+facts-methane_loss_over_saving-name = Réchauffement par le méthane perdu par rapport à celui du combustible économisé

@@ -190,8 +190,6 @@ checks-appliance_pressure_enough-title = Gesi inafika kwenye kifaa ikiwa na pres
 checks-appliance_pressure_enough-why = Mwali usio na presha hurudi nyuma ndani au huzimika na kuacha gesi itoke bila kuchomwa.
 # of 66bc18d6, reviewed: false
 checks-appliance_pressure_enough-do = Tumia bomba pana zaidi, punguza idadi ya vifaa vinavyowashwa kwa wakati mmoja, au ongeza uzito juu ya pipa la gesi au mfuko kama mtengenezaji wake anavyoruhusu, chini ya kikomo chake.
-# of 5079dd4c, reviewed: false
-checks-losses_do_not_undo_savings-title = Methani inayopotea inaongeza joto la dunia kwa kiasi kidogo kuliko kinachookolewa
 # of e2a2b798, reviewed: false
 checks-losses_do_not_undo_savings-why = Methani huongeza joto mara 27 ya kaboni dayoksaidi, hivyo uvujaji wa asilimia chache unaweza kufuta faida ya nishati iliyookolewa.
 # of acd7ea79, reviewed: false
@@ -1324,3 +1322,125 @@ checks-fed_share_usual-title = Mtambo unapata angalau 80 % ya malisho yaliyopang
 checks-fed_share_usual-why = Gesi hupungua pamoja na malisho.
 # of 68528bb1, reviewed: false
 checks-fed_share_usual-do = Kusanya kinyesi zaidi.
+# of b7f808aa, reviewed: false
+checks-total_volume_possible_least-title = Ujazo wote ni angalau nusu ya mdogo kabisa unaojengwa wa aina hii
+# of d425c651, reviewed: false
+checks-total_volume_possible_least-why = Hakuna anayejenga mdogo hivyo, kwa hiyo namba au kizio chake si sahihi.
+# of 6ce3b962, reviewed: false
+checks-total_volume_possible_least-do = Angalia kizio, kisha nukta ya desimali; tafuta ukubwa kwenye mchoro.
+# of 1b12a8c7, reviewed: false
+checks-total_volume_possible_most-title = Ujazo wote si zaidi ya mara mbili ya mkubwa kabisa unaojengwa wa aina hii
+# of 102a1048, reviewed: false
+checks-total_volume_possible_most-why = Hakuna anayejenga mkubwa hivyo; lita zilizoandikwa badala ya mita za ujazo ndilo kosa la kawaida.
+# of 6ce3b962, reviewed: false
+checks-total_volume_possible_most-do = Angalia kizio, kisha nukta ya desimali; tafuta ukubwa kwenye mchoro.
+# of a12e3662, reviewed: false
+checks-gas_storage_possible-title = Hifadhi ya gesi ni theluthi hadi mara tatu ya ya kawaida kwa ukubwa huu
+# of 9fd8e258, reviewed: false
+checks-gas_storage_possible-why = Hailingani na ujazo wote, kwa hiyo moja kati ya hizo mbili si sahihi.
+# of 26a199ce, reviewed: false
+checks-gas_storage_possible-do = Angalia vizio vyote viwili; chukua hifadhi kutoka kwenye mchoro au kutokana na kushuka kwa kina cha tope.
+# of 19ba941f, reviewed: false
+checks-air_temperature_possible-title = Wastani wa joto la hewa wa mwaka ni wa mahali ambapo watu hufuga
+# of 2fb78b9e, reviewed: false
+checks-air_temperature_possible-why = Hakuna mahali penye watu penye wastani kama huo; digrii za Fahrenheit zilizoandikwa badala ya Celsius ndilo kosa la kawaida.
+# of 50ee3d17, reviewed: false
+checks-air_temperature_possible-do = Angalia kizio, na kwamba ni wastani wa mwaka na si wa siku.
+# of 05c21d9f, reviewed: false
+checks-feed_mass_possible_most-title = Malisho si zaidi ya mtambo wowote rahisi unavyoweza kubeba
+# of 412c08c8, reviewed: false
+checks-feed_mass_possible_most-why = Zaidi ya mara tatu ya kiasi kikubwa kabisa ambacho mtambo rahisi hubeba hakilishwi kwa muda mrefu, kwa hiyo uzito au ujazo umeandikwa vibaya.
+# of 6fc62bd8, reviewed: false
+checks-feed_mass_possible_most-do = Angalia vizio vya malisho na ujazo, na kama uzito ni wa siku moja; pima malisho kwa wiki moja.
+# of e187b02a, reviewed: false
+checks-feed_mass_possible_least-title = Kinacholishwa ni zaidi ya makombo
+# of a2b6ff5d, reviewed: false
+checks-feed_mass_possible_least-why = Hakuna anayepima kidogo hivyo, kwa hiyo uzito au ujazo umeandikwa vibaya.
+# of e9faa330, reviewed: false
+checks-feed_mass_possible_least-do = Angalia vizio vya malisho na ujazo; tani zilizoandikwa badala ya kilo ni kosa la kawaida.
+# of 2a8dbdd0, reviewed: false
+checks-feed_within_herd-title = Malisho si zaidi ya mara mbili ya kiasi kikubwa kabisa ambacho kundi linaweza kutoa
+# of ccfea407, reviewed: false
+checks-feed_within_herd-why = Mifugo hii haitoi kiasi hicho, kwa hiyo malisho, idadi au kizio kimeandikwa vibaya, isipokuwa kinyesi kinanunuliwa.
+# of 9cdd7d57, reviewed: false
+checks-feed_within_herd-do = Hesabu mifugo na pima kinyesi cha siku; angalia kizio cha malisho.
+# of 4296742a, reviewed: false
+checks-water_volume_possible_most-title = Maji si zaidi ya mara tatu ya mengi kabisa ambayo malisho haya hupunguzwa nayo
+# of 7c918971, reviewed: false
+checks-water_volume_possible_most-why = Hakuna anayebeba mengi hivyo, kwa hiyo yameandikwa vibaya, au maji ya mvua na ya kuoshea yanaingia.
+# of c364250d, reviewed: false
+checks-water_volume_possible_most-do = Angalia kizio na kama ujazo ni wa siku moja; zuia maji ya mvua na ya kuoshea.
+# of 0903d837, reviewed: false
+checks-water_volume_possible_least-title = Maji yanayoongezwa ni zaidi ya tone
+# of 56c822e0, reviewed: false
+checks-water_volume_possible_least-why = Hakuna anayepima kidogo hivyo; mita za ujazo zilizoandikwa badala ya lita ndilo kosa la kawaida.
+# of 4912706b, reviewed: false
+checks-water_volume_possible_least-do = Angalia kizio; hesabu ndoo za siku.
+# of d29022b5, reviewed: false
+checks-gas_measured_possible_most-title = Gesi iliyopimwa si zaidi ya mara moja na nusu ya nyingi kabisa inayotolewa na malisho
+# of 86332f26, reviewed: false
+checks-gas_measured_possible_most-why = Kiasi hicho hakipatikani kwa malisho haya, kwa hiyo malisho au gesi imeandikwa vibaya.
+# of a846ec1e, reviewed: false
+checks-gas_measured_possible_most-do = Angalia kizio cha mita na kama ujazo ni wa siku moja, kisha pima malisho kwa wiki moja.
+# of 6c28af86, reviewed: false
+checks-gas_measured_possible_least-title = Gesi iliyopimwa ni zaidi ya dalili tu
+# of af482805, reviewed: false
+checks-gas_measured_possible_least-why = Mtambo unaotoa kidogo hivyo hautoi kitu, na hakuna mita ya nyumbani inayousoma; maelfu ya lita zilizoandikwa badala ya mita za ujazo ni kosa la kawaida.
+# of d8716286, reviewed: false
+checks-gas_measured_possible_least-do = Angalia kizio cha mita; ikiwa ni sahihi, tafuta uvujaji.
+# of 141bc083, reviewed: false
+checks-gas_pressure_possible-title = Presha ya gesi si zaidi ya mara tano ya ya juu kabisa inayotumika
+# of 639999ed, reviewed: false
+checks-gas_pressure_possible-why = Mtambo ungekuwa umepasuka au umerusha kizuizi chake cha maji, kwa hiyo namba au kizio chake si sahihi.
+# of c359d054, reviewed: false
+checks-gas_pressure_possible-do = Soma geji tena na angalia kizio; ikiwa ni sahihi, funga gesi, kaa mbali na umpigie aliyejenga mtambo.
+# of e2cdd440, reviewed: false
+checks-ph_possible-title = pH ni ile ambayo tope la mtambo huwa nayo
+# of ddfbedc5, reviewed: false
+checks-ph_possible-why = Hata tope lililochacha na kinyesi cha kuku kitupu huwa kati yake, kwa hiyo kipimo au nukta ya desimali si sahihi.
+# of 9e396336, reviewed: false
+checks-ph_possible-do = Pima tena kwa karatasi mpya au mita iliyorekebishwa.
+# of 73638941, reviewed: false
+checks-visited_after_commissioning-title = Ziara ni baada ya mtambo kuanza kazi
+# of 2f988dc1, reviewed: false
+checks-visited_after_commissioning-why = Tarehe moja kati ya hizo mbili si sahihi, kwa hiyo umri na uanzishaji haujulikani.
+# of 2b88614d, reviewed: false
+checks-visited_after_commissioning-do = Tafuta tarehe zote mbili; zingatia mpangilio wa siku na mwezi.
+# of fe036f1e, reviewed: false
+checks-size_feeds_herd-title = Mtambo ni mkubwa wa kutosha kwa kile kundi linachotoa
+# of a9bf314a, reviewed: false
+checks-size_feeds_herd-why = Kwa maji ya kawaida kinyesi cha kundi kingetoka kabla ya kumeng'enywa, hata kwa muda mfupi kabisa wa kukaa ambao ni wa kawaida hapa.
+# of b3f36964, reviewed: false
+checks-size_feeds_herd-do = Lisha sehemu ya kinyesi na iliyobaki ifanye mboji, au jenga mtambo wa pili.
+# of be59fc21, reviewed: false
+checks-herd_fills_size-title = Kundi linatoa ya kutosha kwa mtambo
+# of 97e01b39, reviewed: false
+checks-herd_fills_size-why = Ni chini ya nusu ya kinachoujaza kwa muda mrefu kabisa wa kukaa ulio wa kawaida; kaya inalipia ujazo usiotoa gesi.
+# of b90d7ebb, reviewed: false
+checks-herd_fills_size-do = Hesabu mifugo tena; ongeza malisho mengine, au jenga inayofuata midogo zaidi.
+# of 98262224, reviewed: false
+checks-gas_is_measured-title = Gesi ya siku ilipimwa
+# of 323fc519, reviewed: false
+checks-gas_is_measured-why = Bila hiyo hakuna anayeweza kusema kama gesi inapotea.
+# of 04030540, reviewed: false
+checks-gas_is_measured-do = Soma mita kwa wiki moja, au hesabu saa za kila kichomeo.
+# of 8767dd99, reviewed: false
+checks-gas_far_below_expected-title = Gesi iliyopimwa ni angalau nne ya tano ya kidogo kabisa kinachotolewa na malisho
+# of 68fbc199, reviewed: false
+checks-gas_far_below_expected-why = Mtambo mmoja wenye afya kati ya ishirini uko chini kidogo ya kadirio; chini hivyo, gesi inapotea, au tope ni gonjwa.
+# of 4cfe3fbb, reviewed: false
+checks-gas_far_below_expected-do = Tafuta uvujaji kwa maji ya sabuni, kisha angalia pH, joto, tabaka gumu la juu na mashapo, na pima malisho kwa wiki moja.
+# of f3f97830, reviewed: false
+checks-gas_not_above_expected-title = Gesi iliyopimwa iko ndani ya kile malisho yanachoweza kutoa
+# of fde99de1, reviewed: false
+checks-gas_not_above_expected-why = Ni zaidi ya malisho yanavyotoa hata kwenye mtambo bora kuliko yote ya aina hiyo, kwa hiyo malisho au gesi imeandikwa vibaya, au kitu kingine kinalishwa pia.
+# of 847b534f, reviewed: false
+checks-gas_not_above_expected-do = Uliza nini kingine kinaingia, pima malisho kwa wiki moja, na angalia mita.
+# of f1e1e335, reviewed: false
+checks-running_steadily-title = Umelishwa kwa angalau muda mmoja wa kukaa
+# of e3aac22e, reviewed: false
+checks-running_steadily-why = Hadi wakati huo gesi bado inaongezeka, kwa hiyo hailinganishwi na ya ulishaji wa mara kwa mara.
+# of 8440ebfe, reviewed: false
+checks-running_steadily-do = Pima gesi tena mtambo utakapokuwa umelishwa kwa muda mmoja wa kukaa.
+# of 4042c90e, reviewed: false
+checks-losses_do_not_undo_savings-title = Methani inayopotea inaongeza joto la dunia pungufu kuliko nishati iliyookolewa

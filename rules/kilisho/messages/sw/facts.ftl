@@ -128,8 +128,6 @@ facts-pipe_pressure_drop-name = Presha inayopotea kwenye bomba la gesi katika sa
 facts-appliance_pressure_ratio-name = Presha ya gesi kwenye kifaa kugawanya kwa presha ndogo kabisa ambayo kifaa kinahitaji
 # of fb53c40a, reviewed: false
 facts-appliance_pressure_ratio-description = Wakati vifaa vyote vinavyotumiwa katika saa yenye matumizi makubwa zaidi vinawaka.
-# of 535e0a69, reviewed: false
-facts-methane_loss_over_saving-name = Ongezeko la joto la dunia kutokana na methani inayopotea kugawanya kwa kinachookolewa
 # of 9977d61b, reviewed: false
 facts-flame_arrester-name = Kizuia mwali au kizuizi cha maji kipo kwenye bomba kabla ya vifaa vya gesi
 # of 5813eaa2, reviewed: false
@@ -414,3 +412,35 @@ facts-volatile_acids_to_alkalinity-description = Vyote kwa kizio kimoja, kama vi
 facts-days_since_feeding-name = Muda tangu ulishaji wa mwisho
 # of 36dce85f, reviewed: false
 facts-digester_age-name = Muda tangu mtambo wa biogesi ulipojazwa kwa mara ya kwanza
+# of bb580a91, reviewed: false
+facts-total_volume_to_smallest-name = Ujazo wote ukilinganishwa na mdogo kabisa unaojengwa wa aina hii
+# of c7dcc51b, reviewed: false
+facts-total_volume_to_largest-name = Ujazo wote ukilinganishwa na mkubwa kabisa unaojengwa wa aina hii
+# of 813f3d2b, reviewed: false
+facts-gas_storage_to_usual-name = Hifadhi ya gesi ikilinganishwa na ya kawaida kwa ujazo wote
+# of c785d217, reviewed: false
+facts-herd_to_largest_herd-name = Kinyesi cha kundi kikilinganishwa na kingi kabisa ambacho mtambo unapokea
+# of 1041db11, reviewed: false
+facts-herd_to_largest_herd-description = Kwa maji ya kawaida, kwa muda mfupi kabisa wa kukaa ambao ni wa kawaida kwa joto lake.
+# of 40970afc, reviewed: false
+facts-herd_to_smallest_herd-name = Kinyesi cha kundi kikilinganishwa na kidogo kabisa kinachojaza mtambo
+# of 25ec9f4a, reviewed: false
+facts-herd_to_smallest_herd-description = Kwa maji ya kawaida, kwa muda mrefu kabisa wa kukaa ambao ni wa kawaida kwa joto lake.
+# of 9f25cf16, reviewed: false
+facts-mean_air_temperature-name = Hewa, wastani wa mwaka
+# of 496ace8e, reviewed: false
+facts-feed_to_herd_most-name = Malisho yakilinganishwa na mengi kabisa ambayo kundi linaweza kutoa
+# of 2533fa83, reviewed: false
+facts-water_to_wettest-name = Maji ya kuchanganyia yakilinganishwa na mengi kabisa ambayo malisho haya hupunguzwa nayo
+# of bfcac76f, reviewed: false
+facts-gas_ratio_to_high-name = Gesi iliyopimwa ikilinganishwa na nyingi kabisa inayotarajiwa kwa malisho
+# of f3a523ae, reviewed: false
+facts-gas_pressure_to_highest-name = Presha ya gesi ikilinganishwa na ya juu kabisa inayotumika kwa mtambo wa aina hii
+# of 98262224, reviewed: false
+facts-gas_is_measured-name = Gesi ya siku ilipimwa
+# of 7ad14ada, reviewed: false
+facts-age_at_visit-name = Muda kuanzia mtambo kuanza kazi hadi ziara
+# of 983d2788, reviewed: false
+facts-age_over_retention-name = Umri wa mtambo ukilinganishwa na muda wa kukaa uliopangwa
+# of ec678e15, reviewed: false
+facts-methane_loss_over_saving-name = Ongezeko la joto kutokana na methani inayopotea likilinganishwa na la nishati iliyookolewa

@@ -1,0 +1,2 @@
+# of f8ac34b7, reviewed: false
+detail-leaving = Huduma inasimamishwa na haipokei kazi mpya; nyingine inajibu.
