@@ -11,7 +11,7 @@ from kilisho_api.documents import Document, late_page, page
 
 # The reference's library sets inline styles and draws its icons from data addresses; everything else stays with the service.
 REFERENCE_POLICY = "default-src 'self'; style-src 'self' 'unsafe-inline'; img-src 'self' data:; frame-ancestors 'none'"
-GUIDE_POLICY = "default-src 'none'; style-src 'self'; img-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'"
+GUIDE_POLICY = "default-src 'self'; script-src 'none'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'"
 ONE_DAY = 86_400
 HTML = "text/html"
 ASSETS = {
