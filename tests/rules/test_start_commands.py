@@ -152,12 +152,14 @@ def test_a_failed_check_fails_the_run_although_the_tests_pass(monkeypatch: pytes
     monkeypatch.setattr(start, "prepare", lambda locks: None)
     monkeypatch.setattr(run, "pytest_command", lambda arguments, in_ci: says[0])
     monkeypatch.setattr(run, "steps", lambda: [("fine", says[0]), ("broken", says[3])])
+    monkeypatch.setattr(run, "node_steps", list)
     assert run.main([]) == 1
     shown = capfd.readouterr().out
     assert "told 3" in shown
     assert "failed before pytest: broken" in shown
     assert shown.rstrip().endswith("told 0")
     monkeypatch.setattr(run, "steps", lambda: [("fine", says[0])])
+    monkeypatch.setattr(run, "node_steps", list)
     assert run.main([]) == 0
 
 
