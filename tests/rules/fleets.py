@@ -46,6 +46,7 @@ FACTS = (
     "gas_ratio_to_low",
     "slurry_ph",
     "pressure_relief",
+    "feed_contains",
 )
 
 
@@ -72,6 +73,8 @@ def _type_of(name: str) -> pa.DataType:
         return pa.string()
     if name in DAYS:
         return pa.date32()
+    if fact is not None and fact.kind == "list_of":
+        return pa.list_(pa.string())
     return pa.bool_() if fact is not None and fact.kind == "yes_no" else pa.float64()
 
 
@@ -168,6 +171,8 @@ def fact(name: str) -> st.SearchStrategy[Any]:
         return st.booleans()
     if entry.kind == "one_of":
         return st.sampled_from(entry.values)
+    if entry.kind == "list_of":
+        return st.lists(st.sampled_from([*entry.values[:6], "gold"]), max_size=3, unique=True)
     assert entry.at_least is not None
     assert entry.at_most is not None
     return st.floats(entry.at_least, entry.at_most)

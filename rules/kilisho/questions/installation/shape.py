@@ -17,7 +17,7 @@ class Aspects(Told):
     record: Record = Field(description="doubtful: a number of the record cannot be right. possible: nothing that was stated cannot be.")
     size: Size = Field(
         description="The digester against its herd and climate. too_small: the herd's dung would leave it undigested. too_large: the herd "
-        "does not fill it. unknown: herd, climate or size is not known."
+        "does not fill it. fitting: neither. unknown: herd, climate or size is not known."
     )
     feeding: Feeding = Field(
         description="starved, too_wet, too_dry, overfed, too_seldom (in this order), or fitting. unknown: something of it is not known."
