@@ -35,7 +35,7 @@ SECTIONS = (
     "tests",
     "sources",
 )
-PARTS_OF_PRACTICE = ("containers", "covers", "slurry_stores", "spreadings", "curves", "figures")
+PARTS_OF_PRACTICE = ("containers", "covers", "slurry_stores", "spreadings", "manure_managements", "curves", "figures")
 
 
 NAMES = (*SECTIONS, "practice", "quantities", "rulebook")

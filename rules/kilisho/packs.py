@@ -43,7 +43,7 @@ _SECTIONS_OF_ENTRIES = (
     "causes",
     "tests",
 )
-_SECTIONS_OF_PRACTICE = ("containers", "covers", "slurry_stores", "spreadings", "curves", "figures")
+_SECTIONS_OF_PRACTICE = ("containers", "covers", "slurry_stores", "spreadings", "manure_managements", "curves", "figures")
 
 # How many steps of a path lead to what a layer replaces whole: section, id, field.
 _FIELD_DEPTHS: dict[str | int, int] = {"practice": 4, "process": 2}

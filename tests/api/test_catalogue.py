@@ -30,7 +30,7 @@ SECTIONS = (
     "tests",
     "sources",
 )
-PARTS = ("containers", "covers", "slurry_stores", "spreadings", "curves", "figures")
+PARTS = ("containers", "covers", "slurry_stores", "spreadings", "manure_managements", "curves", "figures")
 
 
 def _authored() -> dict[str, Any]:
