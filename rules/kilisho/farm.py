@@ -38,6 +38,9 @@ SUBSTRATE_QUANTITIES = {
 QUANTITIES = {
     "substrates": SUBSTRATE_QUANTITIES,
     "structures": {"depth": "soil_depth"},
+    "manure_managements": dict.fromkeys(
+        ("methane_conversion_cool", "methane_conversion_temperate", "methane_conversion_warm"), "methane_conversion"
+    ),
     "fuels": {"heating_value": "fuel_heating_value", "stove_efficiency": "fuel_stove_efficiency", "density": "fuel_density"},
 }
 TWELVE_DIGITS = 12
@@ -204,7 +207,7 @@ class Shelf:
             name: tuple(getattr(self.data, name))
             for name in ("substrates", "animals", "structures", "appliances", "fuels", "crops", "facts", "checks", "symptoms")
         }
-        parts = {name: tuple(getattr(self.data.practice, name)) for name in ("covers", "slurry_stores", "spreadings")}
+        parts = {name: tuple(getattr(self.data.practice, name)) for name in ("covers", "slurry_stores", "spreadings", "manure_managements")}
         return {**sections, **parts}
 
     @cached_property

@@ -28,6 +28,7 @@ CROSS_FIELD_CODES = frozenset(
         "mass_expected",
         "limits_disordered",
         "not_fed_daily",
+        "not_manure",
         "nothing_to_forecast",
         "nothing_to_mix",
         "outside_forecast",

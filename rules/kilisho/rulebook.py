@@ -347,6 +347,23 @@ class Spreading(Named):
     ammonia_loss: Share = Field(description="Part of the ammonium nitrogen that escapes in the field.")
 
 
+class ManureManagement(Named):
+    """How manure is kept where no digester takes it: part of its methane potential that the air gets, by the mean air of the year.
+
+    The figures ``cool_climate_to`` and ``temperate_climate_to`` of practice part the climates.
+    """
+
+    methane_conversion_cool: Share = Field(description="In a cool climate.")
+    methane_conversion_temperate: Share = Field(description="Between cool and warm.")
+    methane_conversion_warm: Share = Field(description="In a warm climate.")
+
+    @model_validator(mode="after")
+    def _rising(self) -> Self:
+        if not self.methane_conversion_cool.typical <= self.methane_conversion_temperate.typical <= self.methane_conversion_warm.typical:
+            raise PydanticCustomError("climates_disordered", "a warmer climate must not give less methane")
+        return self
+
+
 class Crop(Named):
     """A crop that digestate can feed."""
 
@@ -400,6 +417,7 @@ class Practice(Entry):
     covers: dict[Identifier, Cover]
     slurry_stores: dict[Identifier, SlurryStore]
     spreadings: dict[Identifier, Spreading]
+    manure_managements: dict[Identifier, ManureManagement]
     curves: dict[Identifier, Curve]
     figures: dict[Identifier, PracticeFigure]
     measurements: dict[Identifier, Measurement] = Field(

@@ -30,7 +30,7 @@ SECTIONS = (
     "tests",
     "sources",
 )
-PARTS = ("containers", "covers", "slurry_stores", "spreadings", "curves", "figures", "measurements")
+PARTS = ("containers", "covers", "slurry_stores", "spreadings", "manure_managements", "curves", "figures", "measurements")
 
 
 def _authored() -> dict[str, Any]:

@@ -161,7 +161,8 @@ def maybe(required: Mapping[str, Any], **optional: Any) -> st.SearchStrategy[Jso
 
 
 def ids(section: str) -> st.SearchStrategy[str]:
-    data: Any = base().data.practice if section in {"covers", "containers", "slurry_stores", "spreadings"} else base().data
+    practice = {"covers", "containers", "slurry_stores", "spreadings", "manure_managements"}
+    data: Any = base().data.practice if section in practice else base().data
     return st.sampled_from(sorted(getattr(data, section)))
 
 
@@ -330,6 +331,13 @@ def appliance_uses() -> st.SearchStrategy[list[Json]]:
     return st.lists(by_hours | maybe({"appliance": ids("appliances"), "use": use}, count=st.integers(1, 1000)), max_size=3)
 
 
+def manures() -> st.SearchStrategy[Json]:
+    """Manure with the way in which it was kept; what is no manure is refused and tried elsewhere."""
+    substrates = [name for name, entry in base().data.substrates.items() if entry.group in {"dung", "droppings", "poultry", "urine"}]
+    told = {"substrate": st.sampled_from(substrates), "mass": measure(0.001, 1e5, "kg/d"), "management": ids("manure_managements")}
+    return maybe(told, **overrides())
+
+
 def gas_uses() -> st.SearchStrategy[Json]:
     pipe = maybe(
         {"length": measure(0.1, 2000, "m")},
@@ -347,6 +355,7 @@ def gas_uses() -> st.SearchStrategy[Json]:
             maybe({"fuel": ids("fuels")}, share=measure(0, 0.5, "1")), max_size=2, unique_by=lambda one: one["fuel"]
         ),
         "substrate": ids("substrates"),
+        "manure_before": st.lists(manures(), max_size=2),
         "climate": maybe({}, altitude=measure(-400, 5500, "m")) | climates(),
     }
     return (
@@ -477,6 +486,7 @@ def farm_plans() -> st.SearchStrategy[Json]:
         purchases=purchases(),
         containers=containers(),
         crops=st.lists(maybe({"crop": ids("crops")}, area=measure(0.0001, 10_000, "har")), max_size=2),
+        manure_management_before=ids("manure_managements"),
     )
 
 

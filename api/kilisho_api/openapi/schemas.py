@@ -96,7 +96,7 @@ def _readable(name: str) -> str:
 
 def _ids(data: RulebookData) -> Mapping[str, list[str]]:
     entries = {name: getattr(data, name) for name in type(data).model_fields}
-    entries |= {name: getattr(data.practice, name) for name in ("containers", "covers", "slurry_stores", "spreadings")}
+    entries |= {name: getattr(data.practice, name) for name in ("containers", "covers", "slurry_stores", "spreadings", "manure_managements")}
     return {section: list(found) for section, found in entries.items() if isinstance(found, Mapping)}
 
 

@@ -20,6 +20,7 @@ from fluent.syntax import ast
 
 from kilisho.messages.amounts import Amount, Day, Listed, Number, Parameter
 from kilisho.messages.fluent import Entry, File, MessageFileError, read, references_of, source_of, stamp_of
+from kilisho.messages.formats import Format, format_of
 from kilisho.messages.message import Message
 
 DEFAULT = "en"
@@ -61,6 +62,10 @@ class Language:
         return dict(read([*_own_files(self.tag), *self.overlays]))
 
     @cached_property
+    def _formats(self) -> Mapping[str, Format | None]:
+        return {name: format_of(entry.message) for name, entry in self.entries.items()}
+
+    @cached_property
     def _bundle(self) -> FluentBundle:
         bundle = FluentBundle([self.tag, DEFAULT], use_isolating=False)
         bundle.add_resource(ast.Resource([entry.message for entry in self.entries.values()]))
@@ -95,6 +100,26 @@ class Language:
 
     def _write(self, name: str, parameters: Mapping[str, Any]) -> str:
         shown = {key: self._shown(value) for key, value in parameters.items()}
+        plain = self._formats.get(name)
+        if plain is None:
+            return self._by_fluent(name, shown)
+        try:
+            return self._form(plain, shown).format_map({key: self._as_text(value) for key, value in shown.items()})
+        except KeyError as lacking:
+            raise ValueError(f"{self.tag} {name}: no parameter {lacking}") from None
+
+    def _form(self, plain: Format, shown: Mapping[str, Any]) -> str:
+        if plain.by is None:
+            return plain.usual
+        count = shown[plain.by]
+        return plain.usual if isinstance(count, str) else plain.forms.get(self.locale.plural_form(count), plain.usual)
+
+    def _as_text(self, value: str | float) -> str:
+        if isinstance(value, str):
+            return value
+        return f"{value:,}" if self.tag == DEFAULT and isinstance(value, int) else str(format_decimal(value, locale=self.locale))
+
+    def _by_fluent(self, name: str, shown: dict[str, Any]) -> str:
         written, faults = self._bundle.format_pattern(self._pattern(name), shown)
         if faults:
             raise ValueError(f"{self.tag} {name}: {faults[0]}")

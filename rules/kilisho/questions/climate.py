@@ -160,6 +160,12 @@ def take_temperature(warmth: Warmth, ledger: Ledger) -> None:
     ledger.sample(digester_temperature=warmth.uncertain.samples)
 
 
+def mean_air_of(climate: Climate | None) -> float | None:
+    """Mean air temperature of the year [Cel] as stated, outright or by months; None where it was not."""
+    air = _air(climate)
+    return None if air is None else air.mean
+
+
 def _air(climate: Climate | None) -> Air | None:
     if climate is None:
         return None

@@ -262,6 +262,7 @@ PIPE_MATERIAL = one_of(("galvanised_steel", "plastic"))
 CROP = Identifier("crops")
 SLURRY_STORE = Identifier("slurry_stores")
 SPREADING = Identifier("spreadings")
+MANURE_MANAGEMENT = Identifier("manure_managements")
 CARRIED_BY = one_of(("hand", "head", "barrow", "cart", "animal", "vehicle"))
 HOUSING = one_of(("stall", "night_pen", "grazing"))
 

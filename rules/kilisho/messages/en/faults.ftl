@@ -15,6 +15,7 @@ fault-nothing_to_size_for = state a herd with animals, a feed with masses, or a 
 fault-starter_fills_digester = must leave room for fresh slurry
 fault-charge_and_starter_too_large = the charge and its starter make more slurry than total_volume holds
 fault-fuel_twice = name each fuel once
+fault-not_manure = only dung, droppings and urine of animals count as manure here
 fault-shares_of_fuels = the shares of all fuels must not exceed 1
 fault-substrate_gives_no_gas = this substrate gives no gas
 fault-nothing_to_use = state appliances, people_cooked_for, gas_demand or biogas_per_day

@@ -16,10 +16,15 @@ use-feed-needed = Fed evenly, at 25 Cel and 60 days' retention; a colder digeste
 use-saves = The saved fuel outweighs the methane that is lost, over the whole range.
 use-harms = The methane that is lost warms more than the saved fuel would have: find the leaks and use all gas.
 use-uncertain = Leaks and venting may undo what the saved fuel gains: only a tight plant whose gas is all used is sure to help.
+# The same three where it is counted, too, what the manure would have given off if it had been kept as before.
+use-saves-with-manure = The saved fuel and the methane that the manure no longer gives off outweigh the methane that is lost, over the whole range.
+use-harms-with-manure = The methane that is lost warms more than the saved fuel and the methane of the manure would have: find the leaks and use all gas.
+use-uncertain-with-manure = Leaks and venting may undo what the saved fuel and manure gain: only a tight plant whose gas is all used is sure to help.
 
 ## What the balance of emissions does not count.
 use-left-out-fire = Methane, nitrous oxide and soot of the fire that is replaced, and the making of charcoal: they would raise what is saved.
 use-left-out-manure = Methane that the dung would have given off on a heap or field, which the digester may spare.
+use-left-out-nitrous-oxide = Nitrous oxide that the manure would have given off as it was kept before.
 use-left-out-slip = Methane that slips unburnt through the burner, or comes from the digested slurry after it has left the plant.
 use-left-out-fertiliser = Fertiliser that the digested slurry replaces, and the building of the plant.
 
@@ -27,3 +32,4 @@ use-left-out-fertiliser = Fertiliser that the digested slurry replaces, and the 
 use-store-unknown = Nobody stated the store: it is taken as large as this use needs.
 use-pipe-material-unknown = Nobody stated it; it is the rougher one.
 use-feed-unknown = Nobody said what would be fed.
+use-climate-unknown = Nobody stated the air's mean temperature: of cool, temperate and warm, cool is taken, where manure gives off least methane.

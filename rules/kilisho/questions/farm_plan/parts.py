@@ -17,9 +17,9 @@ from kilisho.messages import Listed, Message, say
 from kilisho.questions.answers import Answer
 from kilisho.questions.findings import Inspector
 from kilisho.questions.opening import Form
-from kilisho.questions.requests import FeedItem
+from kilisho.questions.requests import FeedItem, MeasuredSubstrate
 
-Item = TypeVar("Item", bound=FeedItem)
+Item = TypeVar("Item", bound=MeasuredSubstrate)
 # Members of other questions that stand elsewhere in a farm.
 STANDS_IN: dict[Place, Place] = {("digester_ready_on",): ("construction", "digester_ready_on")}
 

@@ -58,6 +58,9 @@ class FarmPlanRequest(Enquiry):
     purchases: Purchases = Field([], description="Who could sell or give what is short.")
     containers: Containers = Field([], description="What material is carried in; a bucket is assumed when empty.")
     labour: Labour | None = None
+    manure_management_before: Annotated[str | None, f.MANURE_MANAGEMENT] = Field(
+        None, description="How the manure was kept before, for the methane that it no longer gives off; nothing is assumed when absent."
+    )
     crops: list[CropItem] = Field([], max_length=LONGEST_CROPS, description="Fields for the digestate, the first its need first.")
     with_forecast: Annotated[bool, f.YES_NO] = Field(True, description="Whether the gas of the first year is forecast month by month.")
 

@@ -14,6 +14,8 @@ from kilisho.questions.digestate.request import DigestedFeedItem
 from kilisho.questions.farm_plan.parts import Plan, as_item, number
 from kilisho.questions.findings import Inspector
 from kilisho.questions.gas_forecast.request import DoseItem
+from kilisho.questions.gas_use.manure import MANURE
+from kilisho.questions.gas_use.request import ManureBefore
 from kilisho.questions.limits import DEFAULTS
 from kilisho.questions.maintenance_feed.request import Feeding
 from kilisho.questions.requests import Ask, ChargeItem, DailyFeedItem, Digester
@@ -134,7 +136,17 @@ def _use(plan: Plan, digester: Digester, fed: Answer) -> None:
         one_way |= {"gas_demand": asked.gas_demand, "people_cooked_for": None if asked.gas_demand else asked.people_cooked_for}
     size = plan.parts.get("sizing")
     storage = digester.gas_storage_volume if size is None else number(size, "gas_storage_volume")
-    plan.ask(gas_use.FORM, **one_way, biogas_per_day=number(fed, "biogas_per_day"), gas_storage_volume=storage)
+    gas = number(fed, "biogas_per_day")
+    plan.ask(gas_use.FORM, **one_way, biogas_per_day=gas, gas_storage_volume=storage, manure_before=_manure(plan, fed))
+
+
+def _manure(plan: Plan, fed: Answer) -> list[ManureBefore]:
+    """The manure of the daily feed, as it was kept before; none where nobody said how."""
+    before, substrates = plan.asked.manure_management_before, plan.ledger.shelf.data.substrates
+    masses = [(one["substrate"], number(one, "mass")) for one in fed["per_feeding"]["substrates"]] if before is not None else []
+    return [
+        as_item(ManureBefore, _item(plan, name), mass=mass, management=before) for name, mass in masses if substrates[name].group in MANURE
+    ]
 
 
 def _digestate(plan: Plan, fed: Answer) -> None:

@@ -9,6 +9,7 @@ from kilisho.questions.answers import Answer
 from kilisho.questions.findings import Inspector
 from kilisho.questions.gas_state import gas_state
 from kilisho.questions.gas_use.fuels import trace_of_fuels
+from kilisho.questions.gas_use.manure import trace_of_manure
 from kilisho.questions.gas_use.pipe import pipe_step
 from kilisho.questions.gas_use.request import EXAMPLE, GasUseRequest
 from kilisho.questions.gas_use.shape import GasUseAnswer
@@ -44,7 +45,7 @@ def _ranged(work: Work) -> dict[str, Any]:
 
 def _derivation(work: Work) -> list[dict[str, Any]]:
     pipe = pipe_step(work.pipe) if work.pipe is not None else []
-    return [*work.ledger.trace(), *trace_of_fuels(work.climate), *pipe]
+    return [*work.ledger.trace(), *trace_of_fuels(work.climate), *trace_of_manure(work.climate.manure), *pipe]
 
 
 FORM = Form(

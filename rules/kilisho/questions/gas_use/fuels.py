@@ -1,4 +1,4 @@
-"""The fuels whose place the gas takes, and what the change does to the climate: fuel saved less methane lost."""
+"""The fuels whose place the gas takes, and what the change does to the climate: fuel and methane of manure saved less methane lost."""
 
 from __future__ import annotations
 
@@ -19,11 +19,16 @@ from kilisho.questions.answers import (
     in_percent,
     known,
 )
+from kilisho.questions.gas_use.manure import Manure, not_counted, told_manure, work_out_manure
 from kilisho.ranges import Numeric, Uncertain, applied, certain, sum_of
 from kilisho.rulebook import Fuel
 
-LEFT_OUT = (say("use-left-out-fire"), say("use-left-out-manure"), say("use-left-out-slip"), say("use-left-out-fertiliser"))
 TEXTS = {"saves": say("use-saves"), "harms": say("use-harms"), "uncertain": say("use-uncertain")}
+TEXTS_WITH_MANURE = {
+    "saves": say("use-saves-with-manure"),
+    "harms": say("use-harms-with-manure"),
+    "uncertain": say("use-uncertain-with-manure"),
+}
 LOSSES = ("gas_leaked_per_day", "methane_lost_per_day", "warming_of_methane_lost", "methane_in_gas")
 FIELDS = {"stove_efficiency": "fuel_stove_efficiency", "emission_factor": "emission_factor", "non_renewable_share": "non_renewable_share"}
 OPTIONAL = {"heating_value": "fuel_heating_value", "density": "fuel_density"}
@@ -47,20 +52,28 @@ class Replaced:
 
 @dataclass(frozen=True, slots=True)
 class Climate:
-    """Carbon dioxide saved less the warming of the methane lost [kg/d]; the fuels are ``together`` or each an alternative."""
+    """Carbon dioxide saved less the warming of the methane lost [kg/d]; the fuels are ``together`` or each an alternative.
+
+    ``manure`` is what was fed instead of being kept as before, None where nobody said how that was.
+    """
 
     fuels: list[Replaced]
     together: bool
     lost: Uncertain
+    manure: Manure | None
 
     @property
     def avoided(self) -> Uncertain | None:
         """Carbon dioxide of all stated fuels; None where none was stated."""
         return sum_of(fuel.avoided for fuel in self.fuels) if self.together else None
 
+    def saved(self, avoided: Uncertain) -> Uncertain:
+        """Carbon dioxide of the fuel [kg/d], and the warming of the methane that its manure would have given off."""
+        return avoided if self.manure is None else avoided.plus(self.manure.warming)
+
     def net(self, avoided: Uncertain) -> Uncertain:
         """What is won [kg/d]; below nothing where the losses undo it."""
-        return avoided.plus(self.lost.times(-1.0))
+        return self.saved(avoided).plus(self.lost.times(-1.0))
 
 
 def work_out_fuels(asked: Any, ledger: Ledger) -> Climate:
@@ -72,7 +85,8 @@ def work_out_fuels(asked: Any, ledger: Ledger) -> Climate:
     ledger.solve(*LOSSES)
     shares = {one.fuel: one.share for one in asked.replaced_fuels} or dict.fromkeys(ledger.shelf.data.fuels, 1.0)
     fuels = [_replaced(name, share, ledger) for name, share in shares.items()]
-    return Climate(fuels, bool(asked.replaced_fuels), ledger.uncertain("warming_of_methane_lost"))
+    manure = work_out_manure(asked.manure_before, asked.climate, ledger)
+    return Climate(fuels, bool(asked.replaced_fuels), ledger.uncertain("warming_of_methane_lost"), manure)
 
 
 def _replaced(name: str, share: float, ledger: Ledger) -> Replaced:
@@ -132,7 +146,8 @@ def told_emissions(climate: Climate, ledger: Ledger) -> Answer:
             if avoided is None
             else {"carbon_dioxide_avoided_per_year": in_kilograms_per_year(*avoided.told)} | _balance(avoided, climate, ledger)
         ),
-        "left_out": list(LEFT_OUT),
+        **told_manure(climate.manure),
+        "left_out": [say("use-left-out-fire"), not_counted(climate.manure), say("use-left-out-slip"), say("use-left-out-fertiliser")],
     }
 
 
@@ -144,19 +159,19 @@ def _balance(avoided: Uncertain, climate: Climate, ledger: Ledger) -> Answer:
     return {
         "net_per_year": in_kilograms_per_year(*net.told),
         "verdict": verdict,
-        **known(breakeven_leak_share=_breakeven(avoided, ledger)),
-        "text": TEXTS[verdict],
+        **known(breakeven_leak_share=_breakeven(climate.saved(avoided), ledger)),
+        "text": (TEXTS if climate.manure is None else TEXTS_WITH_MANURE)[verdict],
     }
 
 
-def _breakeven(avoided: Uncertain, ledger: Ledger) -> Answer | None:
+def _breakeven(saved: Uncertain, ledger: Ledger) -> Answer | None:
     """The leak share with which nothing is won, venting as it is; None where no gas is used."""
     if not ledger.values["gas_burnt_per_day"] + ledger.values["gas_vented_per_day"]:
         return None
     names = ("methane_in_gas", "warming_potential", "gas_vented_per_day", "gas_burnt_per_day")
-    return in_percent(*applied(_leak_that_undoes, avoided, *(ledger.uncertain(name) for name in names)).told)
+    return in_percent(*applied(_leak_that_undoes, saved, *(ledger.uncertain(name) for name in names)).told)
 
 
-def _leak_that_undoes(avoided: Numeric, methane: Numeric, potential: Numeric, vented: Numeric, burnt: Numeric) -> Numeric:
-    over_metered = most(avoided / potential / methane - vented, 0.0) / (burnt + vented)
+def _leak_that_undoes(saved: Numeric, methane: Numeric, potential: Numeric, vented: Numeric, burnt: Numeric) -> Numeric:
+    over_metered = most(saved / potential / methane - vented, 0.0) / (burnt + vented)
     return over_metered / (1.0 + over_metered)

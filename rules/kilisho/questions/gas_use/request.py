@@ -7,9 +7,10 @@ from typing import Annotated, Any
 from pydantic import Field
 
 from kilisho.questions import fields as f
-from kilisho.questions.requests import Appliances, Ask, Climate, Enquiry
+from kilisho.questions.requests import Appliances, Ask, Climate, Enquiry, MeasuredSubstrate
 
 MOST_FUELS = 12
+MOST_MANURES = 24
 
 
 class GasPipe(Ask):
@@ -30,6 +31,13 @@ class ReplacedFuel(Ask):
 
     fuel: Annotated[str, f.FUEL] = Field(description="Id of a fuel of the rulebook.")
     share: Annotated[float, f.MASS_SHARE] = Field(1.0, description="Part of the useful heat for which it would be burnt.")
+
+
+class ManureBefore(MeasuredSubstrate):
+    """Manure that is fed to the digester, and how it was kept before there was one."""
+
+    mass: Annotated[float, f.DAILY_MASS] = Field(description="Fresh mass per day.")
+    management: Annotated[str, f.MANURE_MANAGEMENT] = Field(description="Id of a way of keeping manure, of the rulebook's practice.")
 
 
 class GasUseRequest(Enquiry):
@@ -55,7 +63,12 @@ class GasUseRequest(Enquiry):
     substrate: Annotated[str | None, f.SUBSTRATE] = Field(
         None, description="What would be fed, for the feed that the demand needs; cattle dung is assumed when absent."
     )
-    climate: Climate | None = Field(None, description="Only the altitude matters here.")
+    manure_before: list[ManureBefore] = Field(
+        [],
+        max_length=MOST_MANURES,
+        description="For the methane that manure no longer gives off. Nothing is assumed and nothing counted of it when empty.",
+    )
+    climate: Climate | None = Field(None, description="The altitude, and for manure_before the air's mean of the year.")
 
 
 EXAMPLE: dict[str, Any] = {
@@ -72,5 +85,6 @@ EXAMPLE: dict[str, Any] = {
     "gas_pressure": {"value": 40, "unit": "cm[H2O]"},
     "pipe": {"length": {"value": 25, "unit": "m"}, "inner_diameter": {"value": 20.9, "unit": "mm"}, "fittings": 6},
     "replaced_fuels": [{"fuel": "firewood", "share": 0.8}, {"fuel": "paraffin", "share": 0.2}],
-    "climate": {"altitude": {"value": 1500, "unit": "m"}},
+    "manure_before": [{"substrate": "cattle_dung", "mass": {"value": 75, "unit": "kg/d"}, "management": "solid_storage"}],
+    "climate": {"mean_air_temperature": {"value": 19, "unit": "Cel"}, "altitude": {"value": 1500, "unit": "m"}},
 }

@@ -118,10 +118,21 @@ class FuelTold(Told):
     volume_per_day: Amount | None = None
     volume_per_year: Amount | None = None
     carbon_dioxide_avoided_per_year: Amount
-    net_per_year: Amount | None = Field(None, description="Of an alternative: carbon dioxide avoided less the warming of methane lost.")
+    net_per_year: Amount | None = Field(None, description="Of an alternative; see emissions.")
     verdict: Literal["saves", "harms", "uncertain"] | None = None
     breakeven_leak_share: Amount | None = None
     text: str | None = None
+
+
+class ManureTold(Told):
+    """Manure that is fed instead of being kept as before."""
+
+    substrate: str
+    name: str
+    management: str
+    management_name: str
+    methane_conversion: Amount = Field(description="Part of its methane potential that the air would have got.")
+    methane_per_year: Amount = Field(description="Mass of methane.")
 
 
 class Emissions(Told):
@@ -132,7 +143,13 @@ class Emissions(Told):
     leak_share: Amount = Field(description="Part of the gas made that leaks before it is metered; on top of biogas_per_day.")
     warming_of_methane_lost_per_year: Amount = Field(description="Mass of carbon dioxide that would warm as much.")
     carbon_dioxide_avoided_per_year: Amount | None = Field(None, description="Of the stated fuels; absent where none was stated.")
-    net_per_year: Amount | None = Field(None, description="Avoided less lost; below 0 the losses undo the saving.")
+    climate: Literal["cool", "temperate", "warm"] | None = Field(None, description="By the air's mean; for the methane of manure.")
+    manure: list[ManureTold] | None = Field(None, description="Absent where nobody said how the manure was kept before.")
+    manure_methane_spared_per_year: Amount | None = Field(None, description="Mass of methane; default factors of national inventories.")
+    warming_of_manure_methane_per_year: Amount | None = Field(None, description="Mass of carbon dioxide that would have warmed as much.")
+    net_per_year: Amount | None = Field(
+        None, description="Avoided, with the warming of the manure's methane where it is told, less lost; below 0 the losses undo it."
+    )
     verdict: Literal["saves", "harms", "uncertain"] | None = None
     breakeven_leak_share: Amount | None = Field(None, description="Leak share with which nothing is won.")
     text: str | None = None

@@ -14,6 +14,7 @@ from kilisho.questions.gas_state import take_gas_state
 from kilisho.questions.gas_use.demand import Demand, busiest_flow, demand_of, faults_of_demand
 from kilisho.questions.gas_use.fuels import Climate, work_out_fuels
 from kilisho.questions.gas_use.hours import Day, day_of, storage_of, take_storage_needed
+from kilisho.questions.gas_use.manure import faults_of_manure
 from kilisho.questions.gas_use.pipe import PipeWork, line_of, work_out_pipe
 from kilisho.questions.gas_use.properties import take_methane_share
 from kilisho.questions.stated_facts import all_facts, values_by_id
@@ -45,7 +46,7 @@ class Work:
 
 def work_out(asked: Any, ledger: Ledger) -> Work:
     """Everything of one use of gas; raises :class:`RefusedError` for faults between members of the request."""
-    _refuse(asked)
+    _refuse(asked, ledger)
     take_gas_state(asked.climate, ledger)
     take_methane_share(asked.methane_share, ledger)
     demand, supply = demand_of(asked, ledger), asked.biogas_per_day
@@ -89,8 +90,8 @@ def _burnt(demand: Demand | None, supply: float | None, day: Day | None) -> tupl
     return burnt, certain(supply).plus(burnt.times(-1.0))
 
 
-def _refuse(asked: Any) -> None:
-    faults = [*faults_of_demand(asked), *refusals.faults_of_months(asked.climate)]
+def _refuse(asked: Any, ledger: Ledger) -> None:
+    faults = [*faults_of_demand(asked), *refusals.faults_of_months(asked.climate), *faults_of_manure(asked, ledger)]
     fuels = [one.fuel for one in asked.replaced_fuels]
     if len(set(fuels)) < len(fuels):
         faults.append(Fault(("replaced_fuels",), "fuel_twice", say("fault-fuel_twice")))
@@ -106,8 +107,8 @@ def facts_of(work: Work) -> dict[str, Any]:
     if work.asked.gas_pressure is not None:
         facts["gas_pressure"] = work.asked.gas_pressure
     avoided = work.climate.avoided
-    if avoided is not None and avoided.value > 0:
-        facts["methane_loss_over_saving"] = work.climate.lost.value / avoided.value
+    if avoided is not None and (saved := work.climate.saved(avoided).value) > 0:
+        facts["methane_loss_over_saving"] = work.climate.lost.value / saved
     return all_facts(work.ledger.shelf.data, facts, values_by_id(work.asked.facts))
 
 
