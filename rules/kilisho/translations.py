@@ -1,4 +1,4 @@
-"""Work on translations: what a language lacks, what is stale, what nobody has reviewed, and the mark that binds a message to its English."""
+"""Work on translations: what a language lacks, what is stale or not reviewed, and the mark that binds a message to its English."""
 
 from __future__ import annotations
 

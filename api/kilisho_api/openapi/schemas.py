@@ -11,7 +11,7 @@ from pydantic.json_schema import GenerateJsonSchema, models_json_schema
 
 from kilisho.questions import fields
 from kilisho.questions.fields import InUnit
-from kilisho.rulebook import RulebookData
+from kilisho.rulebook import SECTIONS_OF_PRACTICE, RulebookData
 from kilisho_api.openapi.walk import PLACE, Schema, conditioned, listed, mapped, opened, renamed
 
 Mode = Literal["validation", "serialization"]
@@ -96,7 +96,7 @@ def _readable(name: str) -> str:
 
 def _ids(data: RulebookData) -> Mapping[str, list[str]]:
     entries = {name: getattr(data, name) for name in type(data).model_fields}
-    entries |= {name: getattr(data.practice, name) for name in ("containers", "covers", "slurry_stores", "spreadings", "manure_managements")}
+    entries |= {name: getattr(data.practice, name) for name in SECTIONS_OF_PRACTICE}
     return {section: list(found) for section, found in entries.items() if isinstance(found, Mapping)}
 
 

@@ -1442,5 +1442,5 @@ checks-running_steadily-title = Se ha alimentado durante al menos una retención
 checks-running_steadily-why = Hasta entonces el gas sigue creciendo, así que no se compara con el de una alimentación pareja.
 # of 8440ebfe, reviewed: false
 checks-running_steadily-do = Mida de nuevo el gas cuando el biodigestor se haya alimentado durante una retención.
-# of 4042c90e, reviewed: false
-checks-losses_do_not_undo_savings-title = El metano que se pierde calienta menos que el combustible ahorrado
+# of 5079dd4c, reviewed: false
+checks-losses_do_not_undo_savings-title = El metano que se pierde calienta menos que lo que se ahorra

@@ -442,5 +442,5 @@ facts-gas_is_measured-name = Se midió el gas de un día
 facts-age_at_visit-name = Tiempo desde la puesta en marcha hasta la visita
 # of 983d2788, reviewed: false
 facts-age_over_retention-name = Edad del biodigestor frente a la retención de diseño
-# of ec678e15, reviewed: false
-facts-methane_loss_over_saving-name = Calentamiento por el metano que se pierde frente al del combustible ahorrado
+# of 535e0a69, reviewed: false
+facts-methane_loss_over_saving-name = Calentamiento por el metano que se pierde frente a lo que se ahorra

@@ -1442,5 +1442,5 @@ checks-running_steadily-title = Il a été alimenté pendant au moins une réten
 checks-running_steadily-why = Jusque-là, le gaz augmente encore : il n'est donc pas comparé à celui d'une alimentation régulière.
 # of 8440ebfe, reviewed: false
 checks-running_steadily-do = Mesurez de nouveau le gaz quand le digesteur aura été alimenté pendant une rétention.
-# of 4042c90e, reviewed: false
-checks-losses_do_not_undo_savings-title = Le méthane perdu réchauffe moins que le combustible économisé
+# of 5079dd4c, reviewed: false
+checks-losses_do_not_undo_savings-title = Le méthane perdu réchauffe moins que ce qui est économisé

@@ -442,5 +442,5 @@ facts-gas_is_measured-name = Le gaz d'un jour a été mesuré
 facts-age_at_visit-name = Temps de la mise en service à la visite
 # of 983d2788, reviewed: false
 facts-age_over_retention-name = Âge du digesteur par rapport à la rétention de calcul
-# of ec678e15, reviewed: false
-facts-methane_loss_over_saving-name = Réchauffement par le méthane perdu par rapport à celui du combustible économisé
+# of 535e0a69, reviewed: false
+facts-methane_loss_over_saving-name = Réchauffement par le méthane perdu par rapport à ce qui est économisé

@@ -1442,5 +1442,5 @@ checks-running_steadily-title = Umelishwa kwa angalau muda mmoja wa kukaa
 checks-running_steadily-why = Hadi wakati huo gesi bado inaongezeka, kwa hiyo hailinganishwi na ya ulishaji wa mara kwa mara.
 # of 8440ebfe, reviewed: false
 checks-running_steadily-do = Pima gesi tena mtambo utakapokuwa umelishwa kwa muda mmoja wa kukaa.
-# of 4042c90e, reviewed: false
-checks-losses_do_not_undo_savings-title = Methani inayopotea inaongeza joto la dunia pungufu kuliko nishati iliyookolewa
+# of 5079dd4c, reviewed: false
+checks-losses_do_not_undo_savings-title = Methani inayopotea inaongeza joto la dunia pungufu kuliko kinachookolewa

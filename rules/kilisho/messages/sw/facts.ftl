@@ -442,5 +442,5 @@ facts-gas_is_measured-name = Gesi ya siku ilipimwa
 facts-age_at_visit-name = Muda kuanzia mtambo kuanza kazi hadi ziara
 # of 983d2788, reviewed: false
 facts-age_over_retention-name = Umri wa mtambo ukilinganishwa na muda wa kukaa uliopangwa
-# of ec678e15, reviewed: false
-facts-methane_loss_over_saving-name = Ongezeko la joto kutokana na methani inayopotea likilinganishwa na la nishati iliyookolewa
+# of 535e0a69, reviewed: false
+facts-methane_loss_over_saving-name = Ongezeko la joto kutokana na methani inayopotea likilinganishwa na kinachookolewa
