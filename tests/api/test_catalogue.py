@@ -30,6 +30,7 @@ SECTIONS = (
     "tests",
     "sources",
 )
+ENGLISH = {"tag": "en", "reviewed": True, "untranslated": 0}
 PARTS = ("containers", "covers", "slurry_stores", "spreadings", "manure_managements", "curves", "figures", "measurements")
 
 
@@ -99,7 +100,7 @@ def _twelve_digits(number: float | None) -> float | None:
 @pytest.mark.parametrize("section", SECTIONS)
 def test_every_entry_has_a_page_of_its_own(client: httpx.Client, rulebook: Rulebook, section: str) -> None:
     for name, item in _served(client, section).items():
-        assert client.get(f"/v1/{section}/{name}").json() == {**item, "rulebook": rulebook.identity}
+        assert client.get(f"/v1/{section}/{name}").json() == {**item, "rulebook": rulebook.identity, "language": ENGLISH}
 
 
 @pytest.mark.parametrize("section", [*SECTIONS, "practice", "quantities"])
@@ -107,7 +108,7 @@ def test_a_collection_names_its_rulebook_and_has_one_page(client: httpx.Client, 
     body = client.get(f"/v1/{section}").json()
     assert body["next"] is None
     assert body["rulebook"] == rulebook.identity
-    assert list(body) == ["items", "next", "rulebook"]
+    assert list(body) == ["items", "next", "rulebook", "language"]
 
 
 def test_an_unknown_id_is_answered_with_the_nearest(client: httpx.Client) -> None:

@@ -19,15 +19,30 @@ from kilisho_api.problem_types import PROBLEM_TYPES
 from kilisho_api.problems import syntax_detail
 from kilisho_api.settings import Settings
 
+ENGLISH = {"tag": "en", "reviewed": True, "untranslated": 0}
+
 
 @pytest.mark.parametrize("slug", PROBLEM_TYPES)
 def test_every_kind_of_problem_has_a_page(client: httpx.Client, slug: str) -> None:
     kind = PROBLEM_TYPES[slug]
-    assert client.get(kind.address).json() == kind.as_dict()
+    assert client.get(kind.address).json() == {**kind.as_dict(), "language": ENGLISH}
     page = client.get(kind.address, headers={"accept": "text/html"})
     assert page.headers["content-type"] == "text/html; charset=utf-8"
     assert f"<h1>{kind.title}</h1>" in page.text
     assert page.headers["etag"] != client.get(kind.address).headers["etag"]
+
+
+@pytest.mark.parametrize(
+    ("tag", "title"), [("sw", "Mwili wa ombi si JSON"), ("fr", "Le corps n'est pas du JSON"), ("es", "El cuerpo no es JSON")]
+)
+def test_a_page_and_a_problem_speak_the_language_that_is_asked_for(client: httpx.Client, tag: str, title: str) -> None:
+    wanted = {"accept-language": f"{tag}-KE, en;q=0.3"}
+    page = client.get("/problems/malformed-json", headers=wanted)
+    assert (page.json()["title"], page.headers["content-language"]) == (title, tag)
+    html = client.get("/problems/malformed-json", headers={**wanted, "accept": "text/html"}).text
+    assert f'<html lang="{tag}">' in html
+    refused = client.post("/v1/sizing", content=b"{", headers={**wanted, "content-type": "application/json"})
+    assert (refused.json()["title"], refused.headers["content-language"]) == (title, tag)
 
 
 def test_a_kind_that_is_none_is_not_found(client: httpx.Client) -> None:
