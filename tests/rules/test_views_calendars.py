@@ -8,6 +8,8 @@ import json
 import subprocess
 import sys
 from collections.abc import Iterable
+from dataclasses import replace
+from pathlib import Path
 from typing import Any
 
 import pytest
@@ -16,6 +18,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 from icalendar import Calendar
 from tests.rules.conftest import FARM, FIRST_CHARGE, Json, ask, first_charges, like, maintenance_feeds, questions
+from tests.tongues import stretched_language
 
 from kilisho.faults import RefusedError
 from kilisho.messages import LANGUAGES
@@ -27,9 +30,9 @@ EN = LANGUAGES["en"]
 PLAIN = Layout("invented", ("starts_on",), {"flame_test": ["first_flame"]})
 
 
-def written(name: str, body: Json) -> str:
+def written(name: str, body: Json, language: str = "en") -> str:
     question = questions()[name]
-    return question.write(question.read(json.loads(json.dumps(body))), False, CALENDAR)
+    return question.write(question.read(json.loads(json.dumps(body))), False, CALENDAR, language)
 
 
 def events(text: str) -> list[Any]:
@@ -224,6 +227,70 @@ def test_a_danger_stands_in_the_event_where_it_matters(name: str, body: Json, ti
 def test_an_answer_without_the_caution_is_told_without_it() -> None:
     told = {**schedule(row("flame_test")), "cautions": []}
     assert events(as_calendar(PLAIN, told, EN))[0]["description"] == "Do it."
+
+
+# ---- other languages ----------------------------------------------------------------------------------------------------------------
+
+TAGS = tuple(tag for tag in LANGUAGES if tag != "en")
+CALENDARS = ("first-charge", "maintenance-feed", "batch-rotation", "farm-plan")
+
+
+@pytest.mark.parametrize("name", CALENDARS)
+def test_ids_and_days_do_not_change_with_the_language(name: str) -> None:
+    """Whoever imports the same plan in another language finds each event once."""
+    body = questions()[name].example
+    english = events(written(name, body))
+    assert len(english) > 2
+    for tag in TAGS:
+        text = written(name, body, tag)
+        assert [(one["uid"], one.start) for one in events(text)] == [(one["uid"], one.start) for one in english]
+        assert [one["summary"] for one in events(text)] != [one["summary"] for one in english]
+
+
+@pytest.mark.parametrize("tag", LANGUAGES)
+def test_the_product_id_ends_in_the_language(tag: str) -> None:
+    assert Calendar.from_ical(written("first-charge", CHARGING, tag))["prodid"] == f"-//Kilisho//Biogas plans//{tag.upper()}"
+
+
+@pytest.mark.parametrize("tag", TAGS)
+def test_a_title_is_told_with_the_farm_s_own_name(tag: str) -> None:
+    shown = [one["summary"] for one in events(written("first-charge", CHARGING, tag))]
+    assert f"{LANGUAGES[tag].word('event', 'flame_test')} - Highfold (invented)" in shown
+
+
+@pytest.mark.parametrize("tag", TAGS)
+@pytest.mark.parametrize("name", CALENDARS)
+def test_a_danger_s_english_stands_on_the_line_below_it(name: str, tag: str) -> None:
+    body = questions()[name].example
+    told = questions()[name].ask(json.dumps(body).encode(), language=tag)
+    english = {f"DANGER: {one['text']}" for one in ask(name, body)["cautions"] if one["signal"] == "danger"}
+    signal, found = LANGUAGES[tag].word("signal", "danger").upper(), 0
+    for event in events(written(name, body, tag)):
+        lines = event["description"].split("\n")
+        for place, line in enumerate(lines):
+            if line in english:
+                found += 1
+                assert lines[place - 1].startswith(signal)
+                assert any(lines[place - 1].endswith(one["text"]) for one in told["cautions"])
+    assert found > 2
+
+
+def test_reviewed_dangers_stand_there_alone() -> None:
+    told = schedule(row("flame_test"))
+    assert events(as_calendar(PLAIN, told, LANGUAGES["sw"]))[0]["description"].count("\n") == 1
+    [flame] = told["cautions"]
+    flame["english"] = {"text": "Try it outdoors."}
+    assert events(as_calendar(PLAIN, told, LANGUAGES["sw"]))[0]["description"].endswith("\nDANGER: Try it outdoors.")
+
+
+def test_no_line_of_a_calendar_escapes_its_language(tmp_path: Path) -> None:
+    """Told in stretched English, nothing is as it was in English but the dangers that are told in English too."""
+    question = replace(questions()["first-charge"], languages={**LANGUAGES, "sw": stretched_language(tmp_path)})
+    text = question.write(question.read(json.loads(json.dumps(CHARGING))), False, CALENDAR, "sw")
+    plain = {line for one in events(written("first-charge", CHARGING)) for line in (one["summary"], *one["description"].split("\n"))}
+    same = {line for one in events(text) for line in (one["summary"], *one["description"].split("\n"))} & plain
+    assert {line for line in same if not line.startswith("DANGER: ")} == set()
+    assert same
 
 
 # ---- a date is missing --------------------------------------------------------------------------------------------------------------

@@ -6,9 +6,12 @@ import base64
 import copy
 import datetime as dt
 import hashlib
+import json
 import re
+from dataclasses import replace
 from functools import cache
 from html.parser import HTMLParser
+from pathlib import Path
 from typing import Any
 
 import pytest
@@ -16,9 +19,10 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from jinja2 import UndefinedError
 from tests.rules.conftest import FIRST_CHARGE, Json, ask, farm_plans, first_charges, like, maintenance_feeds, questions
+from tests.tongues import stretched_language
 
 from kilisho.faults import RefusedError
-from kilisho.messages import LANGUAGES
+from kilisho.messages import LANGUAGES, Message
 from kilisho.views.sheets import HTML, SIGNALS, as_sheet, style_source, stylesheet
 
 EN = LANGUAGES["en"]
@@ -41,6 +45,8 @@ class Page(HTMLParser):
         self.tags: list[tuple[str, dict[str, str | None]]] = []
         self.texts: list[tuple[tuple[str, ...], str]] = []
         self.open: list[str] = []
+        self.tongues: list[str | None] = []
+        self.said: list[tuple[str, str]] = []
         self.feed(html)
         self.close()
         assert self.open == []
@@ -49,6 +55,7 @@ class Page(HTMLParser):
         self.tags.append((tag, dict(attrs)))
         if tag not in VOID:
             self.open.append(tag)
+            self.tongues.append(dict(attrs).get("lang"))
 
     def handle_startendtag(self, tag: str, attrs: list[tuple[str, str | None]]) -> None:
         self.tags.append((tag, dict(attrs)))
@@ -56,10 +63,16 @@ class Page(HTMLParser):
     def handle_endtag(self, tag: str) -> None:
         assert self.open
         assert self.open.pop() == tag
+        self.tongues.pop()
 
     def handle_data(self, data: str) -> None:
         if data.strip() and "style" not in self.open:
             self.texts.append((tuple(self.open), " ".join(data.split())))
+            self.said.append(([tongue for tongue in self.tongues if tongue][-1], " ".join(data.split())))
+
+    def in_tongue(self, tag: str) -> list[str]:
+        """Texts that the page says to be in a language."""
+        return [text for tongue, text in self.said if tongue == tag]
 
     @property
     def text(self) -> str:
@@ -327,6 +340,125 @@ def test_the_footer_says_what_the_numbers_rest_on() -> None:
         assert f"rulebook {told['rulebook']['id']} {told['rulebook']['version']} ({told['rulebook']['hash'][:12]})" in text
         assert f"{len(told['assumptions'])} figures were assumed" in text
     assert EN.amount(example("first-charge")["labour"]["total"]) in page("first-charge").text
+
+
+# ---- other languages ----------------------------------------------------------------------------------------------------------------
+
+TAGS = tuple(tag for tag in LANGUAGES if tag != "en")
+
+
+@cache
+def told_in_language(name: str, tag: str) -> Json:
+    question = questions()[name]
+    return question.ask(json.dumps(question.example).encode(), language=tag)
+
+
+@cache
+def page_in(name: str, tag: str) -> Page:
+    return Page(as_sheet(name, told_in_language(name, tag), LANGUAGES[tag]))
+
+
+def dangers_of(told: Json) -> list[Json]:
+    return [one for one in told["cautions"] if one["signal"] == "danger"]
+
+
+@pytest.mark.parametrize("tag", TAGS)
+@pytest.mark.parametrize("name", SHEETS)
+def test_no_danger_is_lost_in_another_language_and_each_stands_there_in_english_too(name: str, tag: str) -> None:
+    told, shown = told_in_language(name, tag), page_in(name, tag)
+    assert ("html", {"lang": tag}) in shown.tags
+    assert {squeezed(one["text"]) for one in dangers_of(told)} <= set(shown.in_tongue(tag))
+    english = [squeezed(one["text"]) for one in dangers_of(example(name))]
+    assert sorted(one for one in shown.in_tongue("en") if one in english) == sorted(english)
+    for one in told["findings"]:
+        if one["verdict"] == "fail":
+            assert f"{one['title']}." in shown.of("strong")
+        elif (one["verdict"], one["severity"]) == ("unknown", "danger"):
+            assert f"{one['title']}." in shown.of("li")
+
+
+@pytest.mark.parametrize("tag", TAGS)
+def test_each_danger_stands_right_before_its_english(tag: str) -> None:
+    said = page_in("farm-plan", tag).said
+    for one in dangers_of(told_in_language("farm-plan", tag)):
+        place = said.index((tag, squeezed(one["text"])))
+        assert said[place + 1] == ("en", squeezed(one["english"]["text"]))
+
+
+def test_a_danger_that_failed_stands_there_in_english_too() -> None:
+    told = copy.deepcopy(told_in_language("maintenance-feed", "sw"))
+    told["findings"] = [{"verdict": "fail", "severity": "danger", "check": "x", "title": "Hakuna moto", "do": "Zima."}]
+    told["findings"][0]["english"] = {"title": "No flame", "do": "Put it out."}
+    shown = Page(as_sheet("maintenance-feed", told, LANGUAGES["sw"]))
+    assert {"No flame", "Put it out."} <= set(shown.in_tongue("en"))
+
+
+@pytest.mark.parametrize("tag", TAGS)
+@pytest.mark.parametrize("name", SHEETS)
+def test_a_translation_that_nobody_reviewed_says_so_in_both_languages(name: str, tag: str) -> None:
+    note = [shown for shown in page_in(name, tag).said if shown[1] == EN.say("sheet-not-reviewed")]
+    assert note == [("en", EN.say("sheet-not-reviewed"))]
+    assert LANGUAGES[tag].say("sheet-not-reviewed") in page_in(name, tag).in_tongue(tag)
+    assert EN.say("sheet-not-reviewed") not in page(name).text
+
+
+def test_the_lesser_cautions_of_a_plan_are_counted_where_dangers_need_the_room() -> None:
+    told, shown = told_in_language("farm-plan", "fr"), page_in("farm-plan", "fr")
+    lesser = {squeezed(one["text"]) for one in told["cautions"] if one["signal"] != "danger"}
+    assert not lesser & set(shown.of("li"))
+    assert LANGUAGES["fr"].say("sheet-lesser-cautions", count=len(lesser)) in shown.of("p")
+    for name in ("first-charge", "maintenance-feed"):
+        others = {squeezed(one["text"]) for one in told_in_language(name, "fr")["cautions"]}
+        assert others <= set(page_in(name, "fr").of("li"))
+
+
+@pytest.mark.parametrize("name", SHEETS)
+def test_a_reviewed_translation_stands_alone_with_every_caution(name: str) -> None:
+    told = copy.deepcopy(told_in_language(name, "sw"))
+    told["language"] = {"tag": "sw", "reviewed": True, "untranslated": 0}
+    for one in (*told["cautions"], *told["findings"]):
+        one.pop("english", None)
+    shown = Page(as_sheet(name, told, LANGUAGES["sw"]))
+    assert shown.in_tongue("en") == []
+    assert {squeezed(one["text"]) for one in told["cautions"]} <= set(shown.of("li"))
+
+
+@pytest.mark.parametrize(
+    ("count", "words"),
+    [(1, "One sentence is English for want of a translation."), (7, "7 sentences are English for want of a translation.")],
+)
+def test_sentences_without_a_translation_are_counted(count: int, words: str) -> None:
+    told = {**example("maintenance-feed"), "language": {"tag": "en", "reviewed": True, "untranslated": count}}
+    assert words in Page(written("maintenance-feed", told)).of("p")
+    assert "want of a translation" not in page("maintenance-feed").text
+
+
+WORD = re.compile(r"[^\W\d_]{4,}")
+
+
+@pytest.mark.parametrize("name", SHEETS)
+def test_no_word_of_a_sheet_escapes_its_language(name: str, tmp_path: Path) -> None:
+    """Told in stretched English, nothing is as it was in English but names, and what is said to be English."""
+    tongue, body = stretched_language(tmp_path), questions()[name].example
+    told = replace(questions()[name], languages={**LANGUAGES, "sw": tongue}).ask(json.dumps(body).encode(), language="sw")
+    shown = Page(as_sheet(name, told, tongue))
+    names = {body["name"], "bucket, 20 L"}
+    same = {text for text in shown.in_tongue("sw") if WORD.search(text)} & set(page(name).in_tongue("en"))
+    assert same - names == set()
+
+
+def test_a_message_is_cleaned_as_any_text() -> None:
+    """An answer in English holds messages, which are texts with a memory."""
+    told = copy.deepcopy(example("maintenance-feed"))
+    told["storing"]["text"] = Message("Feed it\x1b <b>fresh</b>\x00.", "storing-fresh")
+    html = written("maintenance-feed", told)
+    assert "Feed it  &lt;b&gt;fresh&lt;/b&gt; ." in html
+    assert not {"\x1b", "\x00"} & set(html)
+
+
+def test_an_answer_from_before_languages_has_a_sheet_too() -> None:
+    told = {key: one for key, one in example("maintenance-feed").items() if key != "language"}
+    assert written("maintenance-feed", told) == written("maintenance-feed", example("maintenance-feed"))
 
 
 # ---- what people typed stays text ---------------------------------------------------------------------------------------------------

@@ -11,7 +11,7 @@ from kilisho.messages import Language
 from kilisho.views.axes import Panel, day_marks, draw_axes, panel_of, upright
 from kilisho.views.paper import LINE, SMALL, Paper, Point, Words, headed, wrapped
 
-HEIGHT, BELOW, ABOVE = 170, 30, 32
+HEIGHT, BELOW, ABOVE = 170, 28, 40
 NARROW = 300
 Answer = Mapping[str, Any]
 
