@@ -69,7 +69,7 @@ def test_an_exception_is_told_within_its_record() -> None:
 
 def test_nothing_that_is_sent_begins_a_line_of_text() -> None:
     lines = TextLines().format(record("failed on %s", FORGED, failed=failure(FORGED))).split("\n")
-    assert re.match(r"[\d-]+T[\d:.]+Z ERROR kilisho\.test: failed on x\\u000a2027", lines[0])
+    assert re.match(r"[\d-]+T[\d:.]+Z ERROR kilisho\.test: failed on x\\n2027", lines[0])
     assert all(line.startswith("    ") for line in lines[1:])
     assert any("ERROR kilisho.api: forged" in line for line in lines[1:])
 

@@ -50,7 +50,7 @@ def document(rulebook: Rulebook, questions: Mapping[str, Question], settings: Se
         "paths": paths,
         "components": {"schemas": dict(sorted((components.schemas | literals.PROBLEM_SCHEMAS).items())), **responses.components()},
     }
-    return guarding(marked(made), settings)
+    return responses.referred(guarding(marked(made), settings))
 
 
 def _operation(question: Question, asked: str, told: str) -> Part:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 from collections.abc import Mapping
 from typing import Any
 
@@ -12,8 +13,6 @@ Part = dict[str, Any]
 EXAMPLE_ID = "6f1c0f0e-6a0b-4c57-9d3e-2b8d1c9f7a10"
 OF_EVERY_GET = ("not-acceptable", "invalid-request", "internal-error")
 OF_EVERY_POST = ("malformed-json", "not-acceptable", "too-large", "unsupported-media-type", "invalid-request", "internal-error")
-# What an operation that is asked as it is described can still answer; a wrong method or a broken line of HTTP belongs to none.
-LISTED = frozenset((*OF_EVERY_GET, *OF_EVERY_POST, "not-found", "not-ready", "overloaded"))
 _EXAMPLES: Mapping[str, tuple[str, list[Part]]] = {
     "malformed-json": ("The body is not one JSON document (line 3, column 14).", []),
     "not-found": (
@@ -31,9 +30,9 @@ _EXAMPLES: Mapping[str, tuple[str, list[Part]]] = {
 
 
 def components() -> Part:
-    """Shared responses, headers and parameters by name."""
+    """Shared responses, headers and parameters by name; see :func:`referred`."""
     return {
-        "responses": {_name(PROBLEM_TYPES[slug]): _response(PROBLEM_TYPES[slug]) for slug in PROBLEM_TYPES if slug in LISTED},
+        "responses": {_name(kind): _response(kind) for kind in PROBLEM_TYPES.values()},
         "headers": {
             "RequestId": {"description": "The request's id.", "schema": {"type": "string", "format": "uuid"}},
             "RetryAfter": {"description": "Seconds after which to try again.", "schema": {"type": "integer", "minimum": 1}},
@@ -51,6 +50,14 @@ def components() -> Part:
             },
         },
     }
+
+
+def referred(document: Part) -> Part:
+    """``document`` without the shared responses and headers that nothing in it refers to."""
+    for part in ("responses", "headers"):
+        shown, shared = json.dumps(document, default=str), document["components"][part]
+        document["components"][part] = {name: one for name, one in shared.items() if f'"#/components/{part}/{name}"' in shown}
+    return document
 
 
 def problems(*slugs: str) -> Part:

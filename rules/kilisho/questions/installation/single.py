@@ -17,6 +17,9 @@ from kilisho.questions.stated_facts import all_facts, values_by_id
 WHY_SUBSTRATE = say("installation-substrate")
 WHY_HOUSING = say("installation-housing")
 WHY_ALTITUDE = say("assumed-altitude")
+# Figures of a substrate that an answer hangs on, and those that the high end of its gas hangs on where it has a growth model.
+USED = ("total_solids", "volatile_solids", "bulk_density", "biogas_yield", "degradation_rate")
+USED_BY_GROWTH = ("methane_share", "methane_potential")
 
 
 def ids_of(figures: Figures) -> dict[str, tuple[str, ...]]:
@@ -98,8 +101,9 @@ def _assume_of_feed(work: Work, ledger: Ledger) -> None:
         ledger.choose("substrate", substrate, WHY_SUBSTRATE)
     if work.number("feed_mass") is None:
         return
-    for reading in ledger.shelf.substrates[substrate].readings.values():
-        ledger.use(reading)
+    grows = ledger.shelf.data.substrates[substrate].growth_model is not None
+    for field in (*USED, *(USED_BY_GROWTH if grows else ())):
+        ledger.use(ledger.shelf.reading("substrates", substrate, field))
     if work.guessed["water_volume"] is not False:
         ledger.assumptions.append(ledger.shelf.dilution(substrate))
     if work.guessed["altitude"] is not False:

@@ -1,0 +1,171 @@
+"""Loosely typed rows, as files of text and of JSON lines give them."""
+
+from __future__ import annotations
+
+import csv
+import datetime as dt
+import io
+import json
+from pathlib import Path
+from typing import Any
+
+import pytest
+from hypothesis import given, settings
+from tests.rules import fleets
+from tests.rules.conftest import Json
+from tests.rules.fleets import fleet, row, table
+
+from kilisho.faults import Fault
+from kilisho.fleet import FAULTS, read_rows
+
+CONTRACT = Path(__file__).parents[1] / "contract"
+
+
+def answered(rows: list[Any]) -> list[Json]:
+    found: list[Json] = fleet().answer(read_rows(rows, fleet().members)).to_pylist()
+    return found
+
+
+def reasons(found: Json) -> list[tuple[str, str]]:
+    return [(fault["column"], fault["code"]) for fault in found[FAULTS] or ()]
+
+
+NOT_JSON = Fault((), "row_unreadable", "not one JSON document")
+
+
+def lines(name: str) -> list[Any]:
+    """The rows of a file of JSON lines, or the fault of a line that is none."""
+    found: list[Any] = []
+    for line in (CONTRACT / name).read_text("utf-8").splitlines():
+        try:
+            found.append(json.loads(line))
+        except ValueError:
+            found.append(NOT_JSON)
+    return found
+
+
+def test_the_fleet_of_the_contract_as_text() -> None:
+    rows = list(csv.DictReader(io.StringIO((CONTRACT / "fleet.csv").read_text("utf-8"))))
+    found = answered(rows)
+    assert [one["id"] for one in found] == [one["id"] for one in rows]
+    assert [one["verdict"] for one in found] == ["attention", "faulty", "refused", "refused", "refused", "doubtful"]
+    assert found[1]["feeding"] == "starved"
+    assert [reasons(one) for one in found[2:5]] == [
+        [("structure", "unknown_id")],
+        [("total_volume", "out_of_range")],
+        [("feed_mass", "number_expected")],
+    ]
+
+
+def test_the_fleet_of_the_contract_as_lines_of_json() -> None:
+    rows = lines("fleet.ndjson")
+    found = answered(rows)
+    assert len(found) == len(rows)
+    assert [one["verdict"] for one in found] == ["attention", "faulty", "refused", "refused", "refused", "refused", "doubtful"]
+    assert reasons(found[5]) == [("", "row_unreadable")]
+
+
+def test_both_files_say_the_same_of_the_same_rows() -> None:
+    by_text = {one["id"]: one for one in answered(list(csv.DictReader(io.StringIO((CONTRACT / "fleet.csv").read_text("utf-8")))))}
+    by_json = {one["id"]: one for one in answered(lines("fleet.ndjson"))}
+    for name in ("K-000002", "K-000003", "K-000004", "K-000005", "K-000007"):
+        assert by_text[name] == by_json[name]
+
+
+@given(fleets.rows())
+@settings(max_examples=60)
+def test_a_row_of_plain_cells_is_that_of_a_typed_column(stated: Json) -> None:
+    plain = {name: cell.isoformat() if isinstance(cell, dt.date) else cell for name, cell in stated.items()}
+    [typed] = fleet().answer(table([stated])).to_pylist()
+    [loose] = answered([plain])
+    assert loose == typed
+
+
+@given(fleets.rows(with_facts=False))
+@settings(max_examples=60)
+def test_a_row_of_text_says_what_its_numbers_say(stated: Json) -> None:
+    finite = {name: cell for name, cell in stated.items() if not isinstance(cell, float) or abs(cell) < 1e300}
+    as_text = {name: cell.isoformat() if isinstance(cell, dt.date) else str(cell) for name, cell in finite.items()}
+    [typed] = fleet().answer(table([finite])).to_pylist()
+    [loose] = answered([as_text])
+    assert loose == typed
+
+
+IN_MANY_WAYS: list[tuple[Any, float]] = [
+    (40, 40.0),
+    (40.0, 40.0),
+    ("40", 40.0),
+    (" 4e1 ", 40.0),
+    ({"value": 40, "unit": "kg/d"}, 40.0),
+    ({"value": 0.04, "unit": "t/d"}, 40.0),
+]
+
+
+@pytest.mark.parametrize(("cell", "kilograms"), IN_MANY_WAYS)
+def test_a_number_may_come_in_many_ways(cell: Any, kilograms: float) -> None:
+    assert answered([row(feed_mass=cell)]) == answered([row(feed_mass=kilograms)])
+
+
+@pytest.mark.parametrize("nothing", [None, "", "   "])
+def test_nothing_in_a_cell_says_nothing(nothing: Any) -> None:
+    without = row(water_volume=None)
+    assert answered([{**without, "water_volume": nothing}]) == answered([without])
+
+
+@pytest.mark.parametrize(
+    ("name", "cell", "code"),
+    [
+        ("feed_mass", "forty", "number_expected"),
+        ("feed_mass", True, "number_expected"),
+        ("feed_mass", {"value": 40}, "value_and_unit"),
+        ("feed_mass", {"value": 40, "unit": "m3"}, "unknown_unit"),
+        ("feed_mass", float("nan"), "out_of_range"),
+        ("animal_count", "2.5", "whole_number_expected"),
+        ("structure", 7, "text_expected"),
+        ("visited_on", "yesterday", "date_expected"),
+        ("entry_planned", 1, "yes_no_expected"),
+    ],
+)
+def test_a_bad_cell_is_a_fault_of_its_row_and_of_no_other(name: str, cell: Any, code: str) -> None:
+    before, bad, after = answered([row(), {**row(), name: cell}, row()])
+    assert reasons(bad) == [(name, code)]
+    assert bad["verdict"] == "refused"
+    assert before == after == answered([row()])[0]
+
+
+@pytest.mark.parametrize("thing", [[1, 2], "a word", 7, None])
+def test_a_row_that_is_no_object_keeps_its_place(thing: Any) -> None:
+    found = answered([row(), thing, row()])
+    assert [one["verdict"] for one in found] == ["unknown", "refused", "unknown"]
+    assert reasons(found[1]) == [("", "row_unreadable")]
+
+
+def test_every_bad_cell_of_a_row_is_told() -> None:
+    [bad] = answered([row(structure="igloo", feed_mass="x", ph=-3, total_volume=None)])
+    assert sorted(reasons(bad)) == [
+        ("feed_mass", "number_expected"),
+        ("ph", "out_of_range"),
+        ("structure", "unknown_id"),
+        ("total_volume", "missing"),
+    ]
+
+
+@pytest.mark.parametrize(("cell", "told"), [("K-1", "K-1"), (417, "417"), ("", None), (None, None)])
+def test_ids_are_given_back_as_text(cell: Any, told: str | None) -> None:
+    assert answered([{**row(), "id": cell}])[0]["id"] == told
+
+
+def test_columns_that_nobody_reads_are_passed_over() -> None:
+    assert answered([{**row(), "district": "North", "feed_mas": 3}]) == answered([row()])
+
+
+def test_no_rows_make_an_empty_batch() -> None:
+    assert answered([]) == []
+
+
+def test_a_batch_that_was_read_can_be_cut_like_any_other() -> None:
+    rows = [row(id=str(number), feed_mass="x" if number % 3 == 0 else 40 + number) for number in range(9)]
+    batch = read_rows(rows, fleet().members)
+    at_once = fleet().answer(batch).to_pylist()
+    parts = [one for start in range(0, 9, 2) for one in fleet().answer(batch.slice(start, 2)).to_pylist()]
+    assert parts == at_once
