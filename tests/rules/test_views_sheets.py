@@ -320,6 +320,13 @@ def test_several_substrates_are_told_apart() -> None:
     ]
 
 
+def test_the_heading_says_how_often_is_fed() -> None:
+    assert "At each feeding, every day" in page("maintenance-feed").of("h2")
+    told = copy.deepcopy(example("maintenance-feed"))
+    told["per_feeding"]["every"]["value"] = 2.0
+    assert "At each feeding, every 2 days" in Page(written("maintenance-feed", told)).of("h2")
+
+
 def test_missed_feedings_are_told_where_there_are_any() -> None:
     example_body = questions()["maintenance-feed"].example
     told = ask("maintenance-feed", {**example_body, "feeding": {"every": 1, "missed": 4}})
@@ -507,7 +514,7 @@ def test_a_plan_shows_every_part_that_it_has_and_says_what_it_lacks() -> None:
     told = ask("farm-plan", body)
     shown = Page(written("farm-plan", told))
     headings = shown.of("h2")
-    assert {"At each feeding, every 1 day", "Days", "The plan in numbers"} <= set(headings)
+    assert {"At each feeding, every day", "Days", "The plan in numbers"} <= set(headings)
     assert {"First filling, feed", "Gas wanted"} <= set(shown.of("th"))
     assert "Enough for" not in shown.of("th")
     assert "Gas through the first year" not in headings

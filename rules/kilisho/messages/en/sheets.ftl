@@ -105,6 +105,7 @@ sheet-from-day = from day { $day } on { $feed }
 
 sheet-feed-title = Feeding the digester
 sheet-at-each-feeding = At each feeding, every { $every }
+sheet-at-each-feeding-daily = At each feeding, every day
 sheet-weighed = The same, weighed and measured
 sheet-urine-for-water = Urine, in place of water
 sheet-expect = What to expect

@@ -144,6 +144,8 @@ sheet-from-day = desde el día { $day } con { $feed }
 sheet-feed-title = Alimentar el biodigestor
 # of d16af94c, reviewed: false
 sheet-at-each-feeding = En cada alimentación, cada { $every }
+# of b79e2300, reviewed: false
+sheet-at-each-feeding-daily = En cada alimentación, todos los días
 # of 31eecde3, reviewed: false
 sheet-weighed = Lo mismo, pesado y medido
 # of 4852ca70, reviewed: false

@@ -144,6 +144,8 @@ sheet-from-day = à partir du jour { $day } avec { $feed }
 sheet-feed-title = Alimenter le digesteur
 # of d16af94c, reviewed: false
 sheet-at-each-feeding = À chaque alimentation, tous les { $every }
+# of b79e2300, reviewed: false
+sheet-at-each-feeding-daily = À chaque alimentation, chaque jour
 # of 31eecde3, reviewed: false
 sheet-weighed = La même chose, pesée et mesurée
 # of 4852ca70, reviewed: false

@@ -144,6 +144,8 @@ sheet-from-day = kuanzia siku ya { $day } kwa { $feed }
 sheet-feed-title = Kulisha mtambo
 # of d16af94c, reviewed: false
 sheet-at-each-feeding = Kwa kila ulishaji, kila { $every }
+# of b79e2300, reviewed: false
+sheet-at-each-feeding-daily = Kwa kila ulishaji, kila siku
 # of 31eecde3, reviewed: false
 sheet-weighed = Hayo hayo, kwa uzito na kipimo
 # of 4852ca70, reviewed: false
