@@ -191,7 +191,7 @@ def test_a_large_body_without_a_key_is_turned_away(guarded: Guarded) -> None:
     problem(ask(guarded.client, "sizing", b" " * 900_000), 401, "unauthorized")
 
 
-@pytest.mark.parametrize("key", [KEY, OTHER])
+@pytest.mark.parametrize("key", [KEY, OTHER], ids=["one", "another"])
 @pytest.mark.parametrize("scheme", ["Bearer", "bearer", "BEARER "])
 def test_whoever_shows_a_key_is_answered(guarded: Guarded, questions: Mapping[str, Question], key: str, scheme: str) -> None:
     shown = {"authorization": f"{scheme} {key}"}
