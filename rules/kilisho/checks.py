@@ -23,7 +23,9 @@ class Verdict(StrEnum):
     unknown = "unknown"
 
 
-_PASSED, _FAILED = Verdict.passed, Verdict.failed
+# Members of an enumeration are slow to look up; these are asked for at every check.
+_PASSED, _FAILED, _UNKNOWN = Verdict.passed, Verdict.failed, Verdict.unknown
+_DANGER = Severity.danger
 Facts = Mapping[str, Any]
 Test = Callable[[Any], bool]
 
@@ -133,10 +135,10 @@ def overall(findings: Sequence[Finding]) -> str:
     A failed danger-level check outweighs everything; then a danger-level check that could not be answered, which is never
     clear; then the signal word of the worst failed check.
     """
-    failed = {finding.compiled.severity for finding in findings if finding.verdict is Verdict.failed}
-    if Severity.danger in failed:
+    failed = {finding.compiled.severity for finding in findings if finding.verdict is _FAILED}
+    if _DANGER in failed:
         return "danger"
-    if any(f.verdict is Verdict.unknown and f.compiled.severity is Severity.danger for f in findings):
+    if any(f.verdict is _UNKNOWN and f.compiled.severity is _DANGER for f in findings):
         return "unknown"
     return next((str(severity) for severity in Severity if severity in failed), "clear")
 

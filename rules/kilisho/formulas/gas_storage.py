@@ -168,27 +168,24 @@ def store_levels(net: Array, storage: Numeric, start: Numeric) -> Array:
     return _after(_shifts(net, storage), start)
 
 
-def _after(shifts: tuple[Array, Array, Array], start: Numeric) -> Array:
-    """Levels after each step from the clipped shift of all steps so far: shift, low and high."""
-    shift, low, high = shifts
+def _after(shifts: tuple[Array, Array], start: Numeric) -> Array:
+    """Levels after each step from the clipped shift of all steps so far: shift, and low and high."""
+    shift, (low, high) = shifts
     levels: Array = np.minimum(np.maximum(start + shift, low), high)
     return levels
 
 
-def _shifts(net: Array, storage: Numeric) -> tuple[Array, Array, Array]:
-    """For each step, what it and all before it do to a level: the shift, and the low and high that it is then held between."""
+def _shifts(net: Array, storage: Numeric) -> tuple[Array, Array]:
+    """For each step, what it and all before it do to a level: the shift, and the low and high that it is then held between, stacked."""
     shift = np.array(net, dtype=float)
-    low, high = np.zeros_like(shift), np.broadcast_to(np.asarray(storage, dtype=float), shift.shape).copy()
+    held = np.stack([np.zeros_like(shift), np.broadcast_to(np.asarray(storage, dtype=float), shift.shape)])
     reach = 1
     while reach < len(shift):
-        later = shift[reach:], low[reach:], high[reach:]
-        low[reach:], high[reach:], shift[reach:] = (
-            np.minimum(np.maximum(low[:-reach] + later[0], later[1]), later[2]),
-            np.minimum(np.maximum(high[:-reach] + later[0], later[1]), later[2]),
-            shift[:-reach] + later[0],
-        )
+        later = shift[reach:], held[0, reach:], held[1, reach:]
+        held[:, reach:] = np.minimum(np.maximum(held[:, :-reach] + later[0], later[1]), later[2])
+        shift[reach:] = shift[:-reach] + later[0]
         reach *= 2
-    return shift, low, high
+    return shift, held
 
 
 def storage_over_days(supply: Array, demand: Array) -> Numeric:

@@ -3,19 +3,17 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from itertools import pairwise
 from typing import Any
-
-import numpy as np
 
 from kilisho.farm import Ledger
 from kilisho.faults import Fault
-from kilisho.formulas.gas_storage import Interval, clock_of, hours_of, volumes_between
+from kilisho.formulas.gas_storage import Interval, clock_of, hours_of
 from kilisho.messages import say
 from kilisho.questions.gas_state import at_the_place
 from kilisho.ranges import Numeric, Uncertain, certain
 
 HOURS_TOLERANCE = 0.01
-TWICE_AT_ONCE = 1.5
 
 
 def clock_intervals(use: Any, rate: Numeric = 1.0) -> tuple[Interval, ...]:
@@ -72,10 +70,20 @@ def faults_of_appliances(appliances: Sequence[Any]) -> Iterator[Fault]:
             yield from _faults_of_hours(i, use)
 
 
+def _overlap(intervals: Sequence[Interval]) -> bool:
+    """Whether two intervals hold the same time of the day."""
+    middles = [(before + after) / 2 for before, after in pairwise(clock_of(*intervals).tolist())]
+    return any(sum([_holds(one, middle) for one in intervals]) > 1 for middle in middles)
+
+
+def _holds(interval: Interval, time: float) -> bool:
+    """Whether an interval, which may last over midnight, holds a time of the day [h]."""
+    after, before = interval.start <= time, time < interval.end
+    return (after and before) if interval.end > interval.start else (after or before)
+
+
 def _faults_of_hours(i: int, use: Any) -> Iterator[Fault]:
-    intervals = clock_intervals(use)
-    clock = clock_of(*intervals)
-    if (volumes_between(clock, intervals) > TWICE_AT_ONCE * np.diff(clock)).any():
+    if _overlap(clock_intervals(use)):
         yield Fault(("appliances", i, "use"), "use_overlaps", say("fault-use_overlaps"))
     elif use.hours_per_day is not None and abs(use.hours_per_day - clock_hours(use)) > HOURS_TOLERANCE * use.hours_per_day:
         yield Fault(("appliances", i, "hours_per_day"), "stated_twice", say("fault-hours_denied"))

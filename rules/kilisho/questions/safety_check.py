@@ -12,11 +12,13 @@ from kilisho.farm import Ledger
 from kilisho.faults import Fault, RefusedError
 from kilisho.messages import Listed, Message, in_a_row, say
 from kilisho.questions.answers import Answer, Common, Told
-from kilisho.questions.findings import Inspector
+from kilisho.questions.findings import FAILED, UNKNOWN, Inspector
 from kilisho.questions.opening import Form
 from kilisho.questions.requests import Enquiry
 from kilisho.questions.stated_facts import GROUPS, all_facts, values_by_id
+from kilisho.rulebook import Severity
 
+DANGER = Severity.danger
 EXAMPLE: dict[str, Any] = {
     "name": "Highfold (invented)",
     "site": {"distance_to_well": {"value": 25, "unit": "m"}, "distance_to_dwelling": {"value": 12, "unit": "m"}},
@@ -96,14 +98,14 @@ def stated_in(asked: Any) -> dict[str, Any]:
 
 
 def _unanswered(findings: list[CheckFinding]) -> list[str]:
-    dangers = [f for f in findings if f.verdict is Verdict.unknown and f.compiled.severity == "danger"]
+    dangers = [f for f in findings if f.verdict is UNKNOWN and f.compiled.severity is DANGER]
     return sorted({name for finding in dangers for name in finding.missing})
 
 
 def _in_words(findings: list[CheckFinding], verdict: str) -> Message:
-    failed = [f for f in findings if f.verdict is Verdict.failed]
-    dangers = [f.compiled.check.title for f in failed if f.compiled.severity == "danger"]
-    unknown = sum(1 for f in findings if f.verdict is Verdict.unknown and f.compiled.severity == "danger")
+    failed = [f for f in findings if f.verdict is FAILED]
+    dangers = [f.compiled.check.title for f in failed if f.compiled.severity is DANGER]
+    unknown = sum(1 for f in findings if f.verdict is UNKNOWN and f.compiled.severity is DANGER)
     if verdict == "danger":
         stop = say("safety-stop", titles=Listed(dangers))
         return in_a_row(stop, say("safety-more-unanswered", count=unknown)) if unknown else stop

@@ -42,19 +42,19 @@ def told_gas(volume: Uncertain, ledger: Ledger) -> Answer:
     methane, pressure = ledger.uncertain("methane_share"), ledger.values["gas_pressure"]
     heat = volume.by(ledger.uncertain("lower_heating_value")).told
 
-    def of(formula: Callable[[Any], Any]) -> tuple[float, ...]:
-        return applied(formula, methane).told
+    lower, relative = applied(heating_value_lower, methane), applied(relative_density, methane)
+
+    def of(formula: Callable[..., Any], *parts: Uncertain) -> tuple[float, ...]:
+        return applied(formula, *parts).told
 
     return {
         "methane_share": in_percent(*methane.told),
         "lower_heating_value": in_megajoules_per_cubic_metre(*ledger.of("lower_heating_value")),
-        "lower_heating_value_normal": in_megajoules_per_cubic_metre(*of(heating_value_lower)),
-        "higher_heating_value_normal": in_megajoules_per_cubic_metre(*of(heating_value_higher)),
-        "lower_wobbe_index_normal": in_megajoules_per_cubic_metre(
-            *of(lambda share: wobbe_index(heating_value_lower(share), relative_density(share)))
-        ),
-        "density": in_kilograms_per_cubic_metre(*of(lambda share: moist_biogas_density(share, REFERENCE_TEMPERATURE, pressure))),
-        "relative_density": in_number(*of(relative_density)),
+        "lower_heating_value_normal": in_megajoules_per_cubic_metre(*lower.told),
+        "higher_heating_value_normal": in_megajoules_per_cubic_metre(*of(heating_value_higher, methane)),
+        "lower_wobbe_index_normal": in_megajoules_per_cubic_metre(*of(wobbe_index, lower, relative)),
+        "density": in_kilograms_per_cubic_metre(*of(lambda share: moist_biogas_density(share, REFERENCE_TEMPERATURE, pressure), methane)),
+        "relative_density": in_number(*relative.told),
         "gas_per_day": in_cubic_metres_per_day(*volume.told),
         "gas_per_day_normal": in_cubic_metres_per_day(*volume.times(float(normal_factor(REFERENCE_TEMPERATURE, pressure))).told),
         "heat_per_day": in_megajoules_per_day(*heat),
