@@ -18,8 +18,9 @@ from kilisho.questions.installation import gas_range as grid
 from kilisho.questions.installation.gas_range import COLDEST, LEAST_PLACE, MIDDLE_RETENTION, MOST_PLACE, RETENTIONS, TEMPERATURES, WARMEST
 
 Expr = pl.Expr
-COLUMNS = """id structure total_volume substrate feed_mass water_volume feeding_interval biogas_measured mean_air_temperature animal
-    animal_count""".split()
+STANDARD = """id structure total_volume substrate feed_mass water_volume feeding_interval biogas_measured mean_air_temperature animal
+animal_count"""
+COLUMNS = STANDARD.split()
 # Seven figures of twelve places would round; the fleet's own arithmetic is in double precision too.
 SOIL_OFFSET, GUESS, WATER_DENSITY = 1.5, 22.0, 1000.0
 KNOTS = (12.5, 17.5, 22.5, 27.5, 33.0)
@@ -159,7 +160,9 @@ class Rival:
 
     def _watered(self, frame: pl.LazyFrame) -> pl.LazyFrame:
         feed, density = pl.col("feed"), pl.col("bulk_density")
-        frame = frame.with_columns((feed / density).alias("volume"), (feed / pl.max_horizontal(density, pl.lit(WATER_DENSITY))).alias("room"))
+        frame = frame.with_columns(
+            (feed / density).alias("volume"), (feed / pl.max_horizontal(density, pl.lit(WATER_DENSITY))).alias("room")
+        )
         frame = frame.with_columns(
             _finite(pl.col("water") / (pl.col("volume") * pl.col("wettest_water_to_feed"))).alias("to_wettest"),
             ((pl.col("room") + pl.col("volume") * pl.col("usual_water_to_feed")) * pl.col("design") / pl.col("working")).alias("fed_share"),
@@ -306,7 +309,7 @@ class Rival:
             pl.when(refused).then(pl.lit("refused")).otherwise(words.pop("verdict")).alias("verdict"),
             *(pl.when(~refused).then(word).alias(name) for name, word in words.items()),
             *(pl.when(~refused).then(pl.col(key)).alias(name) for name, key in numbers.items()),
-            *(pl.when(~refused).then(self._bits(which, half)).alias(f"{name}_{half}") for which, name in enumerate(ENDS) for half in (0, 1)),
+            *(pl.when(~refused).then(self._bits(*of)).alias(name) for name, of in BITS.items()),
         ]
 
     def _bits(self, which: int, half: int) -> Expr:
@@ -330,9 +333,20 @@ class Rival:
         return {"verdict": verdict, "record": record, "size": size, "feeding": feeding, "gas": gas, "safety": pl.lit("open")}
 
 
-ENDS = ("failed", "unknown")
-DOUBT = """total_volume_possible_least total_volume_possible_most air_temperature_possible feed_mass_possible_most feed_mass_possible_least
-    feed_within_herd water_volume_possible_most water_volume_possible_least gas_measured_possible_most gas_measured_possible_least""".split()
+# Failed and unknown checks as bits: the first 64 of the rulebook's order, and the rest.
+BITS = {"failed_0": (0, 0), "failed_1": (0, 1), "unknown_0": (1, 0), "unknown_1": (1, 1)}
+DOUBT = (
+    "total_volume_possible_least",
+    "total_volume_possible_most",
+    "air_temperature_possible",
+    "feed_mass_possible_most",
+    "feed_mass_possible_least",
+    "feed_within_herd",
+    "water_volume_possible_most",
+    "water_volume_possible_least",
+    "gas_measured_possible_most",
+    "gas_measured_possible_least",
+)
 FEEDING = {
     "starved": ("fed_share_least",),
     "too_wet": ("slurry_total_solids_least",),
@@ -346,9 +360,29 @@ GAS = {
     "above": "gas_not_above_expected",
     "not_measured": "gas_is_measured",
 }
-ATTENTION = """latrine_retention dose_fits temperature_least temperature_cool temperature_most temperature_freezing gas_not_below_expected
-    crop_residue_most poultry_share_most loading_simple retention_below_25 retention_below_20 retention_below_15 gas_not_above_expected
-    household_volume herd_covers_feed slurry_total_solids_usual crop_residue_more feeding_three_days retention_usual fed_share_usual""".split()
+ATTENTION = (
+    "latrine_retention",
+    "dose_fits",
+    "temperature_least",
+    "temperature_cool",
+    "temperature_most",
+    "temperature_freezing",
+    "gas_not_below_expected",
+    "crop_residue_most",
+    "poultry_share_most",
+    "loading_simple",
+    "retention_below_25",
+    "retention_below_20",
+    "retention_below_15",
+    "gas_not_above_expected",
+    "household_volume",
+    "herd_covers_feed",
+    "slurry_total_solids_usual",
+    "crop_residue_more",
+    "feeding_three_days",
+    "retention_usual",
+    "fed_share_usual",
+)
 
 
 def _first(*cases: tuple[Expr, str]) -> Any:
