@@ -143,11 +143,11 @@ class Rival:
         frame = frame.with_columns(self.gathered(name, "fed_code").alias(name) for name in (*names, "wettest_water_to_feed"))
         frame = frame.with_columns(self.gathered(name, "fed_code").alias(name) for name in ("crop", "poultry", "excreta"))
         feed, count, working = pl.col("feed_mass"), pl.col("animal_count"), pl.col("working")
-        own = pl.col("given") == pl.col("fed_code")
+        own, herd = pl.col("given") == pl.col("fed_code"), count * pl.col("dung_per_head")
         frame = frame.with_columns(
             (feed * pl.col("total_solids") * pl.col("volatile_solids_share") / working).alias("loading"),
             pl.when(own).then(_finite(feed / (count * pl.col("most_dung_per_head")))).alias("to_herd_most"),
-            _finite(pl.when(own).then(count * pl.col("dung_per_head")).otherwise(count * 0.0) / feed).alias("sufficiency"),
+            _finite(pl.when(own).then(herd).otherwise(count * pl.col("dung_per_head") * 0.0) / feed).alias("sufficiency"),
             (count * pl.col("slurry_per_head") * pl.col("shortest") / working).alias("to_largest"),
             (count * pl.col("slurry_per_head") * pl.col("longest") / working).alias("to_smallest"),
         )
@@ -161,7 +161,7 @@ class Rival:
     def _watered(self, frame: pl.LazyFrame) -> pl.LazyFrame:
         feed, density = pl.col("feed"), pl.col("bulk_density")
         frame = frame.with_columns(
-            (feed / density).alias("volume"), (feed / pl.max_horizontal(density, pl.lit(WATER_DENSITY))).alias("room")
+            (feed / density).alias("volume"), (feed / pl.when(density < WATER_DENSITY).then(WATER_DENSITY).otherwise(density)).alias("room")
         )
         frame = frame.with_columns(
             _finite(pl.col("water") / (pl.col("volume") * pl.col("wettest_water_to_feed"))).alias("to_wettest"),

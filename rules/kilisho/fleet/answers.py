@@ -11,10 +11,10 @@ import numpy.typing as npt
 import pyarrow as pa
 
 from kilisho.check_columns import Array, packed
-from kilisho.fleet.patterns import Packing, Teller, bitmap, combinations, lists, with_validity
+from kilisho.fleet.patterns import LISTS, Packing, Teller, bitmap, combinations, every_list_of, lists, with_validity
 from kilisho.fleet.table import FAULTS, FAULTS_TYPE, ID, Refusals
 from kilisho.questions.installation.slips import Slipped, Suspect, home_of, readings_of, slipped, suspects, together
-from kilisho.questions.installation.verdicts import REFUSED, WORDS, places
+from kilisho.questions.installation.verdicts import REFUSED, WORDS
 from kilisho.questions.installation.work import ASSUMED, Desk, Work
 from kilisho.rulebook import Slipping
 
@@ -39,7 +39,7 @@ NUMBERS = {
 }
 MEMBERS: tuple[str, ...] = get_args(Slipping)
 READ_AS = tuple(dict.fromkeys(reading.read_as for member in MEMBERS for reading in readings_of(member)))
-LISTS = ("failed", "unknown", "open_dangers")
+OF_ASSUMED = every_list_of(len(ASSUMED))
 
 
 def schema_of(ids: int, id_type: pa.DataType | None = None) -> pa.Schema:
@@ -91,12 +91,11 @@ def answer(sheet: Sheet, identity: pa.Array | None, refusals: Refusals, teller: 
     rows, told = sum(sheet.sizes), _told(refusals)
     found = combinations(_joined(sheet.ends, sheet.sizes), rows)
     combined = teller.tell(found.distinct)
-    codes = np.array([one.words for one in combined], np.int8).reshape(len(combined), len(WORDS))
     schema = schema_of(len(teller.ids), identity.type if identity is not None else None)
     columns = [
         identity if identity is not None else pa.nulls(rows, pa.string()),
-        *(_words(name, codes[:, place].take(found.number), told) for place, name in enumerate(WORDS)),
-        *(lists([getattr(one, name) for one in combined], found.number, teller.ids, told) for name in LISTS),
+        *(_words(name, combined.words[:, place].take(found.number), told) for place, name in enumerate(WORDS)),
+        *(lists(padded, found.number, teller.ids, told) for padded in combined.lists),
         _slips([slipped(together(parts), desk) for parts in sheet.suspects.values()], rows, told),
         _assumed(_joined(sheet.assumed, sheet.sizes)[0], rows, told),
         *(_numbers(sheet.numbers[name], sheet.sizes, told) for name in NUMBERS),
@@ -148,7 +147,7 @@ def _full(part: Any, size: int) -> Array:
 
 def _assumed(bits: Any, rows: int, told: Rows | None) -> pa.ListArray:
     number = np.full(rows, bits, np.int64) if isinstance(bits, int) else bits.astype(np.int64)
-    return lists([places(one) for one in range(1 << len(ASSUMED))], number, pa.array(ASSUMED, pa.string()), told)
+    return lists(OF_ASSUMED, number, pa.array(ASSUMED, pa.string()), told)
 
 
 def _slips(found: Sequence[Slipped], rows: int, told: Rows | None) -> pa.ListArray:

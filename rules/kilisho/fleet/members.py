@@ -67,11 +67,12 @@ class Member:
             return self._reason(value)
         # True is not 1 here.
         key = (type(value), value)
-        if key not in self._kept:
+        found = self._kept.get(key, self)
+        if isinstance(found, Member):
             if len(self._kept) >= MOST_KEPT:
-                self._kept.clear()
-            self._kept[key] = self._reason(value)
-        return self._kept[key]
+                self._kept.clear()  # safe while other threads read: each keeps the value that it has found or made
+            found = self._kept[key] = self._reason(value)
+        return found
 
     def _reason(self, value: Any) -> Reason | None:
         try:

@@ -6,8 +6,9 @@ lists of checks are taken by that number.
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterable, Sequence
+from collections.abc import Collection, Sequence
 from functools import lru_cache
+from threading import Lock
 from typing import Any, NamedTuple, TypeAlias
 
 import numpy as np
@@ -18,18 +19,41 @@ from kilisho.check_columns import WORD, Bits, Evaluation, Mask, packed
 from kilisho.questions.installation.verdicts import WORDS, Judge, places
 
 MOST_KEPT = 100_000
+# Combinations that there is room for at first.
+FIRST_ROWS = 256
 # Codes below this are numbered anew by a table instead of by hashing.
 LARGEST_TABLE = 1 << 21
 Numbers: TypeAlias = npt.NDArray[np.int64]
+Padded: TypeAlias = tuple[npt.NDArray[np.int32], npt.NDArray[Any]]
 
 
-class Told(NamedTuple):
-    """One combination: its words as places in ``WORDS``, and its checks by place, the most urgent first."""
+LISTS = ("failed", "unknown", "open_dangers")
 
-    words: tuple[int, ...]
-    failed: tuple[int, ...]
-    unknown: tuple[int, ...]
-    open_dangers: tuple[int, ...]
+
+class Page:
+    """Lists of places of checks, one after the other as rows of a padded table; grows as lists are added."""
+
+    def __init__(self, width: int) -> None:
+        self.kind = np.int8 if width <= 127 else np.int16
+        self.lengths = np.zeros(FIRST_ROWS, np.int32)
+        self._table = np.full((FIRST_ROWS, max(width, 1)), -1, self.kind)
+
+    def write(self, row: int, places: Sequence[int]) -> None:
+        """Put a list into a row."""
+        if row >= len(self._table):
+            self._table = np.concatenate([self._table, np.full_like(self._table, -1)])
+            self.lengths = np.concatenate([self.lengths, np.zeros_like(self.lengths)])
+        self._table[row, : len(places)] = places
+        self.lengths[row] = len(places)
+
+    def take(self, rows: Numbers) -> tuple[npt.NDArray[np.int32], npt.NDArray[Any]]:
+        """The lengths of the lists of some rows, and the lists padded with -1 to the longest of them."""
+        lengths = self.lengths.take(rows)
+        return lengths, self.whole(rows)[:, : max(int(lengths.max(initial=0)), 1)]
+
+    def whole(self, rows: Numbers) -> npt.NDArray[Any]:
+        """The lists of some rows, padded with -1 to the width of the page."""
+        return self._table.take(rows, axis=0)
 
 
 class Packing:
@@ -104,40 +128,51 @@ def _renumbered(codes: Numbers, most: int) -> tuple[Numbers, list[int]]:
     return table.take(codes), present.tolist()
 
 
+class Told(NamedTuple):
+    """Some combinations: the words of each as places in ``WORDS``, and its lists of places of checks, the most urgent first."""
+
+    words: npt.NDArray[Any]
+    lists: tuple[Padded, ...]
+
+
 class Teller:
-    """Tells combinations, and keeps what it has told."""
+    """Tells combinations, and keeps what it has told; threads may share it."""
 
     def __init__(self, judge: Judge, packing: Packing) -> None:
         self.judge, self.packing = judge, packing
         self.ids = pa.array([check.compiled.id for check in judge.checks], pa.string())
-        self._kept: dict[tuple[int, ...], Told] = {}
+        self._lock = Lock()
+        self._forget()
 
-    def tell(self, distinct: Iterable[tuple[int, ...]]) -> list[Told]:
-        """Each combination in words and lists."""
-        if len(self._kept) > MOST_KEPT:
-            self._kept.clear()
-        return [self._kept.get(key) or self._told(key) for key in distinct]
+    def _forget(self) -> None:
+        self._rows: dict[tuple[int, ...], int] = {}
+        self._words = Page(len(WORDS))
+        self._lists = tuple(Page(len(self.ids)) for _ in LISTS)
 
-    def _told(self, key: tuple[int, ...]) -> Told:
+    def tell(self, distinct: Sequence[tuple[int, ...]]) -> Told:
+        """The words of each combination, and its lists in the order of ``LISTS``."""
+        with self._lock:
+            if len(self._rows) + len(distinct) > MOST_KEPT:
+                self._forget()
+            rows = np.array([self._rows[key] if key in self._rows else self._told(key) for key in distinct], np.int64)
+            return Told(self._words.whole(rows), tuple(page.take(rows) for page in self._lists))
+
+    def _told(self, key: tuple[int, ...]) -> int:
         failed, unknown = (self.packing.in_order(half) for half in (key[: len(key) // 2], key[len(key) // 2 :]))
-        danger = self.judge.danger
-        verdicts = self.judge.judge(failed, unknown)._asdict()
-        words = tuple(WORDS[name].index(word) for name, word in verdicts.items())
-        found = Told(words, *(tuple(places(bits)) for bits in (failed, unknown & ~danger, unknown & danger)))
-        self._kept[key] = found
-        return found
+        verdicts, danger, row = self.judge.judge(failed, unknown)._asdict(), self.judge.danger, len(self._rows)
+        self._words.write(row, [WORDS[name].index(word) for name, word in verdicts.items()])
+        for page, bits in zip(self._lists, (failed, unknown & ~danger, unknown & danger), strict=True):
+            page.write(row, places(bits))
+        self._rows[key] = row
+        return row
 
 
-def lists(of_each: Sequence[Sequence[int]], number: Numbers, ids: pa.Array, told: npt.NDArray[np.bool_] | None) -> pa.ListArray:
+def lists(padded: Padded, number: Numbers, ids: pa.Array, told: npt.NDArray[np.bool_] | None) -> pa.ListArray:
     """A column of lists of ``ids``, by the number of each row's list; null where not ``told``.
 
-    Lists of all lengths are taken as rows of a table, padded, and the padding is filtered out: three times as fast as taking lists.
+    Lists of all lengths are taken as rows of a padded table, and the padding is filtered out: much faster than taking lists.
     """
-    kind = np.int8 if len(ids) <= 127 else np.int16
-    lengths = np.array([len(one) for one in of_each], np.int32)
-    table = np.full((len(of_each), max(int(lengths.max(initial=0)), 1)), -1, kind)
-    for row, one in zip(table, of_each, strict=True):
-        row[: len(one)] = one
+    lengths, table = padded
     offsets = np.zeros(number.size + 1, np.int32)
     np.cumsum(lengths.take(number), out=offsets[1:])
     flat = table.take(number, axis=0).ravel()
@@ -145,6 +180,14 @@ def lists(of_each: Sequence[Sequence[int]], number: Numbers, ids: pa.Array, told
     coded = pa.DictionaryArray.from_arrays(values, ids, safe=False)
     buffers = [None if told is None else bitmap(told).buffers()[1], pa.py_buffer(offsets)]
     return pa.ListArray.from_buffers(pa.list_(coded.type), number.size, buffers, children=[coded])
+
+
+def every_list_of(bits: int) -> Padded:
+    """The places of the set bits of every number of so many bits, as padded lists in the order of the numbers."""
+    page = Page(bits)
+    for number in range(1 << bits):
+        page.write(number, places(number))
+    return page.take(np.arange(1 << bits))
 
 
 def bitmap(mask: npt.NDArray[np.bool_]) -> pa.BooleanArray:
