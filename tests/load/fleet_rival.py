@@ -414,3 +414,14 @@ def answer(table: Any, rival: Rival) -> pl.DataFrame:
     frame = pl.from_arrow(table)
     assert isinstance(frame, pl.DataFrame)
     return rival.query(frame.lazy().select(COLUMNS)).collect()
+
+
+def with_lists(answered: pl.DataFrame, rival: Rival) -> pl.DataFrame:
+    """The failed checks as lists of ids too, from the bits: told once for each distinct pair and joined, which is the fastest here."""
+    bits = ("failed_0", "failed_1")
+    distinct = answered.select(bits).unique().drop_nulls()
+    ids = [
+        [name for place, name in enumerate(rival.order) if (first | second << 64) >> place & 1] for first, second in distinct.iter_rows()
+    ]
+    told = distinct.with_columns(pl.Series("failed", ids, dtype=pl.List(pl.String)))
+    return answered.join(told, on=bits, how="left", maintain_order="left")
