@@ -47,17 +47,16 @@ _FAILS: dict[str, Any] = {"at_least": np.less, "at_most": np.greater, "more_than
 
 @dataclass(frozen=True, slots=True)
 class Asked:
-    """What a check asks of one fact: the operator and bound for numbers, the plain test for everything else."""
+    """What a check asks of one fact: the operator and bound for numbers, the plain test for everything else.
+
+    ``key`` is the same for the same question, whatever check asks it.
+    """
 
     name: str
     operator: str
     bound: Any
     test: Test
-
-    @property
-    def key(self) -> tuple[str, str, Any]:
-        """The same for the same question, whatever check asks it."""
-        return self.name, self.operator, self.bound
+    key: tuple[str, str, Any]
 
 
 @dataclass(frozen=True, slots=True)
@@ -77,8 +76,12 @@ def for_columns(checks: Iterable[Compiled], data: RulebookData) -> tuple[ColumnC
 def _for_columns(compiled: Compiled, data: RulebookData) -> ColumnCheck:
     conditions = [(compiled.subject, compiled.check.must, compiled.test)]
     conditions += [(name, compiled.check.when[name], test) for name, test in compiled.when]
-    subject, *when = (Asked(name, *bound_of(condition, data.facts[name]), test) for name, condition, test in conditions)
+    subject, *when = (_asked(name, *bound_of(condition, data.facts[name]), test) for name, condition, test in conditions)
     return ColumnCheck(compiled, subject, tuple(when))
+
+
+def _asked(name: str, operator: str, bound: Any, test: Test) -> Asked:
+    return Asked(name, operator, bound, test, (name, operator, bound))
 
 
 def either(*masks: Mask) -> Mask:
@@ -121,12 +124,21 @@ class Evaluation:
         self.facts = facts
         self._known: dict[Any, Mask] = {}
 
+    @property
+    def names(self) -> frozenset[str]:
+        """The facts of which at least one row may know something."""
+        return frozenset(name for name, column in self.facts.items() if not isinstance(column, float) or not np.isnan(column))
+
     def failed(self, check: ColumnCheck) -> Mask:
         """Rows in which the check applies and fails."""
+        if not check.when:
+            return self._fails(check.subject)
         return both(self._fails(check.subject), *map(self._passes, check.when))
 
     def unknown(self, check: ColumnCheck) -> Mask:
         """Rows in which the check applies or may apply, and cannot be answered."""
+        if not check.when:
+            return self._missing(check.subject.name)
         missing = either(*(self._missing(one.name) for one in (check.subject, *check.when)))
         return both(missing, *(opposite(self._fails(one)) for one in check.when))
 

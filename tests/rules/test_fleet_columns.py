@@ -99,7 +99,7 @@ def test_the_bounds_of_a_column_are_those_of_the_request(name: str) -> None:
     edges = [member.least, member.most]
     trials = [*edges, *np.nextafter(edges, [-math.inf, math.inf]).tolist(), (member.least + member.most) / 2, math.nan]
     _, bad = read(name, pa.array(trials))
-    assert bad == [row for row, trial in enumerate(trials) if member.fault_of(trial) is not None]
+    assert bad == [row for row, trial in enumerate(trials) if member.reason_of(trial) is not None]
 
 
 @given(st.data())
@@ -191,27 +191,27 @@ def test_a_member_of_the_record_comes_before_a_fact_of_its_name() -> None:
     ],
 )
 def test_a_fault_has_the_words_of_the_request(name: str, cell: Any, code: str) -> None:
-    fault = MEMBERS[name].fault_of(cell)
-    assert fault is not None
-    assert (fault.code, fault.place) == (code, (name,))
-    assert fault.detail
-    assert MEMBERS[name].fault_of(cell) == fault
+    reason = MEMBERS[name].reason_of(cell)
+    assert reason is not None
+    assert (reason.code, reason.column) == (code, name)
+    assert reason.detail
+    assert MEMBERS[name].reason_of(cell) == reason
 
 
-def test_a_good_cell_has_no_fault_and_true_is_not_one() -> None:
-    assert MEMBERS["animal_count"].fault_of(1) is None
-    assert MEMBERS["animal_count"].fault_of(True) is not None
-    assert MEMBERS["animal_count"].fault_of(1) is None
+def test_a_good_cell_has_no_reason_and_true_is_not_one() -> None:
+    assert MEMBERS["animal_count"].reason_of(1) is None
+    assert MEMBERS["animal_count"].reason_of(True) is not None
+    assert MEMBERS["animal_count"].reason_of(1) is None
 
 
 def test_faults_that_are_kept_do_not_fill_the_memory() -> None:
     member = MEMBERS["ph"]
     for number in range(MOST_KEPT + 10):
-        member.fault_of(-1.0 - number)
+        member.reason_of(-1.0 - number)
     assert len(member._kept) <= MOST_KEPT
 
 
 def test_a_misspelt_id_is_told_its_nearest() -> None:
-    fault = MEMBERS["substrate"].fault_of("cow_dung")
-    assert fault is not None
-    assert "cattle_dung" in fault.nearest
+    reason = MEMBERS["substrate"].reason_of("cow_dung")
+    assert reason is not None
+    assert "cattle_dung" in reason.detail

@@ -9,7 +9,7 @@ import pytest
 from tests.rules.conftest import ask, base, value
 
 from kilisho.questions.feeding import Fed, feed_facts
-from kilisho.questions.installation.figures import HOUSINGS, Figures, column, water_of
+from kilisho.questions.installation.figures import HOUSINGS, Figures, Lines, column, water_of
 from kilisho.questions.installation.work import UNKNOWN, desk_of, known_where, or_else
 from kilisho.questions.opening import shelf_of
 
@@ -100,9 +100,16 @@ def test_the_unknown_animal_gives_the_unknown_substrate() -> None:
 
 @pytest.mark.parametrize("temperature", [5.0, 12.5, 16.0, 22.5, 24.9, 31.0, 60.0])
 def test_the_design_retention_is_read_as_the_curve_is(temperature: float) -> None:
-    at, *ends = figures().design_retention
-    found = [float(np.interp(temperature, at, values)) for values in ends]
+    found = [float(values[0]) for values in figures().design_retention.read(np.array([temperature]))]
     assert found == pytest.approx(list(shelf_of(DATA).curve("design_retention", temperature)))
+
+
+def test_lines_are_numpy_s_own() -> None:
+    lines = Lines(np.array([0.0, 1.0, 4.0]), np.array([[2.0, 8.0, -1.0], [0.0, 0.0, 3.0]]))
+    places = np.array([-5.0, 0.0, 0.25, 1.0, 3.9, 4.0, 99.0])
+    for found, values in zip(lines.read(places), lines.values, strict=True):
+        assert found == pytest.approx(np.interp(places, lines.at, values))
+    assert all(np.isnan(found).all() for found in lines.read(np.array([np.nan])))
 
 
 def test_facts_that_follow_from_the_substrate() -> None:

@@ -17,12 +17,12 @@ import pyarrow as pa
 
 from kilisho.fleet.answers import Sheet, answer, schema_of
 from kilisho.fleet.members import Member, members_of
-from kilisho.fleet.patterns import Teller
+from kilisho.fleet.patterns import Packing, Teller
 from kilisho.fleet.rows import read_rows
 from kilisho.fleet.table import FAULTS, FAULTS_TYPE, ID, read
 from kilisho.packs import Rulebook
 from kilisho.questions.installation.verdicts import Judge
-from kilisho.questions.installation.work import desk_of, work_out
+from kilisho.questions.installation.work import desk_of, facts_told, work_out
 from kilisho.questions.opening import shelf_of
 from kilisho.questions.same import Same
 
@@ -41,7 +41,9 @@ class Fleet:
         self.shelf = shelf_of(rulebook.data)
         self.desk = desk_of(self.shelf)
         self.members: dict[str, Member] = members_of(self.shelf, self.desk)
-        self._teller = Teller(Judge(self.desk.checks))
+        judge = Judge(self.desk.checks)
+        self._packing = Packing(judge, facts_told(self.desk))
+        self._teller = Teller(judge, self._packing)
 
     @property
     def schema(self) -> pa.Schema:
@@ -55,12 +57,13 @@ class Fleet:
     def answer(self, batch: pa.RecordBatch) -> pa.RecordBatch:
         """One batch answered whole; a large one is better sliced, see :func:`validate`."""
         records, refusals = read(batch, self.members, self.shelf)
-        sheet = Sheet()
+        sheet = Sheet(self._packing)
+        identity = batch.column(ID) if ID in batch.schema.names else None
+        # What divides by nothing comes out as unknown.
         with np.errstate(all="ignore"):
             for start in range(0, max(batch.num_rows, 1), PART):
                 sheet.add(work_out(records.part(start, start + PART), self.desk), refusals)
-        identity = batch.column(ID) if ID in batch.schema.names else None
-        return answer(sheet, identity, refusals, self._teller)
+            return answer(sheet, identity, refusals, self._teller, self.desk)
 
 
 def fleet_of(rulebook: Rulebook) -> Fleet:

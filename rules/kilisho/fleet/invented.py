@@ -105,8 +105,8 @@ def _usual(figures: Figures, substrate: Any, feed: Any) -> dict[str, Any]:
 
 def _fed(figures: Figures, substrate: Any, working: Array, warmth: Array, chance: np.random.Generator) -> Array:
     """Feed near the design: what keeps the design retention with the usual water, more or less."""
-    at, _, typical, _ = figures.design_retention
-    slurry = working / np.interp(warmth, at, typical)
+    _, typical, _ = figures.design_retention.read(warmth)
+    slurry = working / typical
     feed: Array = slurry / _usual(figures, substrate, np.ones(ROWS))["usual_slurry_per_day"] * _drawn(*FED_SHARE, chance)
     return feed
 

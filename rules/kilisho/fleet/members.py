@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
-from typing import Annotated, Any
+from typing import Annotated, Any, NamedTuple
 
 from pydantic import TypeAdapter, ValidationError
 
@@ -27,6 +27,17 @@ FLAG = (False, True)
 MOST_KEPT = 10_000
 
 
+NEAREST = "{detail} (nearest: {nearest})"
+
+
+class Reason(NamedTuple):
+    """Why a row is refused: the column, a stable code, and what was expected."""
+
+    column: str
+    code: str
+    detail: str
+
+
 @dataclass(frozen=True)
 class Member:
     """One column of a table. ``values`` are what a coded column may hold, in the order of the codes; numbers have bounds instead.
@@ -44,31 +55,37 @@ class Member:
     factor: float = 1.0
     offset: float = 0.0
     whole: bool = False
-    _kept: dict[Any, Fault | None] = field(default_factory=dict, repr=False, compare=False)
+    _kept: dict[Any, Reason | None] = field(default_factory=dict, repr=False, compare=False)
 
     def read(self, value: Any) -> Any:
         """The canonical value of one cell; raises ``pydantic.ValidationError``."""
         return self.reader.validate_python(value, context=self.ids)
 
-    def fault_of(self, value: Any) -> Fault | None:
+    def reason_of(self, value: Any) -> Reason | None:
         """What is wrong with one cell, as a request would be told; None where nothing is."""
         if isinstance(value, list | dict):
-            return self._fault(value)
+            return self._reason(value)
         # True is not 1 here.
         key = (type(value), value)
-        if key not in self._kept:
+        found = self._kept.get(key, self)
+        if isinstance(found, Member):
             if len(self._kept) >= MOST_KEPT:
-                self._kept.clear()
-            self._kept[key] = self._fault(value)
-        return self._kept[key]
+                self._kept.clear()  # safe while other threads read: each keeps the value that it has found or made
+            found = self._kept[key] = self._reason(value)
+        return found
 
-    def _fault(self, value: Any) -> Fault | None:
+    def _reason(self, value: Any) -> Reason | None:
         try:
             self.read(value)
         except ValidationError as error:
             [found] = faults_of(error)
-            return Fault((self.name,), found.code, found.detail, found.nearest)
+            return Reason(self.name, found.code, with_nearest(found))
         return None
+
+
+def with_nearest(fault: Fault) -> str:
+    """The detail of a fault, with valid values that are near."""
+    return NEAREST.format(detail=fault.detail, nearest=", ".join(fault.nearest)) if fault.nearest else fault.detail
 
 
 def members_of(shelf: Shelf, desk: Desk) -> dict[str, Member]:

@@ -11,7 +11,7 @@ from pydantic import ValidationError
 from kilisho.faults import Fault
 from kilisho.fleet.columns import as_written
 from kilisho.fleet.members import FLAG, Member
-from kilisho.fleet.table import CANONICAL, FAULTS, FAULTS_TYPE, ID, told_fault
+from kilisho.fleet.table import CANONICAL, FAULTS, FAULTS_TYPE, ID
 
 NOT_AN_OBJECT = Fault((), "row_unreadable", "a row is an object with the columns as members")
 LONGEST_ID = 200
@@ -56,7 +56,8 @@ class _Row:
         """Read a row; what is wrong with it is kept."""
         found = cls()
         if not isinstance(row, Mapping):
-            found.faults.append(told_fault("", row if isinstance(row, Fault) else NOT_AN_OBJECT))
+            fault = row if isinstance(row, Fault) else NOT_AN_OBJECT
+            found.faults.append({"column": "", "code": fault.code, "detail": fault.detail})
             return found
         found.id = _identity(row.get(ID))
         for name in members.keys() & row.keys():
@@ -70,7 +71,8 @@ class _Row:
         try:
             self.cells[member.name] = member.read(as_written(cell, member))
         except ValidationError:
-            self.faults.append(told_fault(member.name, member.fault_of(as_written(cell, member))))
+            reason = member.reason_of(as_written(cell, member))
+            self.faults += [reason._asdict()] if reason is not None else []
 
 
 def _identity(cell: Any) -> str | None:

@@ -11,10 +11,9 @@ import pyarrow as pa
 
 from kilisho.check_columns import Coded, Column
 from kilisho.farm import Shelf
-from kilisho.faults import Fault
 from kilisho.fleet import columns
 from kilisho.fleet.columns import Rows
-from kilisho.fleet.members import DATES, FLAG, REQUIRED, Member
+from kilisho.fleet.members import DATES, FLAG, REQUIRED, Member, Reason
 from kilisho.questions.installation.work import CODES, NUMBERS, Records
 
 ID, FAULTS = "id", "faults"
@@ -24,6 +23,7 @@ FAULTS_TYPE = pa.list_(FAULT_TYPE)
 CANONICAL = b"kilisho.canonical"
 TWICE = "stated_twice"
 MISSING = "this member is required"
+UNREADABLE, UNREADABLE_TEXT = "cell_unreadable", "not a value that this column takes"
 DENIED = "denies what follows from the rest of the row; leave it out or make them agree"
 
 
@@ -32,35 +32,37 @@ class Refusals:
     """The rows that cannot be answered, each with everything that is wrong with it."""
 
     rows: int
-    found: dict[int, list[dict[str, str]]] = field(default_factory=dict)
+    found: dict[int, list[Reason]] = field(default_factory=dict)
 
-    def add(self, row: int, column: str, code: str, detail: str) -> None:
+    def add(self, row: int, reason: Reason) -> None:
         """One more thing that is wrong with a row."""
-        self.found.setdefault(row, []).append({"column": column, "code": code, "detail": detail})
+        self.found.setdefault(row, []).append(reason)
 
     def add_denied(self, rows: Iterable[int], fact: str) -> None:
         """Rows whose stated fact is denied by the rest; as in a request, only once every cell can be read."""
+        reason = Reason(fact, TWICE, DENIED)
         for row in rows:
-            if all(fault["code"] == TWICE for fault in self.found.get(row, ())):
-                self.add(row, fact, TWICE, DENIED)
+            if all(one.code == TWICE for one in self.found.get(row, ())):
+                self.add(row, reason)
 
     def add_missing(self, rows: Iterable[int], column: str) -> None:
         """Rows in which nothing stands in a column where something must, unless something is wrong there already, or with the row."""
+        reason = Reason(column, "missing", MISSING)
         for row in rows:
-            if not any(fault["column"] in (column, "") for fault in self.found.get(row, ())):
-                self.add(row, column, "missing", MISSING)
+            if not any(one.column in (column, "") for one in self.found.get(row, ())):
+                self.add(row, reason)
 
     def add_cells(self, rows: Rows, member: Member, column: pa.Array) -> None:
         """Bad cells, in the words in which a request would be refused."""
         cells = columns.cells(column, rows, member) if rows.size else []
         for row, cell in zip(rows.tolist(), cells, strict=True):
-            self.add(row, **told_fault(member.name, member.fault_of(cell)))
+            self.add(row, member.reason_of(cell) or Reason(member.name, UNREADABLE, UNREADABLE_TEXT))
 
     def add_given(self, given: pa.Array) -> None:
         """Faults that were found before, while rows were read."""
         for row in np.flatnonzero(given.is_valid().to_numpy(zero_copy_only=False)).tolist():
             for fault in given[row].as_py():
-                self.add(row, **fault)
+                self.add(row, Reason(**fault))
 
     @property
     def refused(self) -> Rows:
@@ -68,25 +70,16 @@ class Refusals:
         return np.array(sorted(self.found), np.intp)
 
     def told(self) -> pa.Array:
-        """The faults as a column; nothing in rows that are answered."""
-        lengths = np.zeros(self.rows + 1, np.int32)
-        lengths[self.refused + 1] = [len(self.found[row]) for row in self.refused.tolist()]
-        flat = [fault for row in self.refused.tolist() for fault in sorted(self.found[row], key=lambda fault: fault["column"])]
-        answered = np.ones(self.rows, bool)
-        answered[self.refused] = False
+        """The faults as a column, by column in each row; nothing in rows that are answered."""
+        places: dict[Reason, int] = {}
+        lengths, answered, flat = np.zeros(self.rows + 1, np.int32), np.ones(self.rows, bool), list[int]()
+        for row in sorted(self.found):
+            reasons = sorted(self.found[row])
+            flat += [places.setdefault(reason, len(places)) for reason in reasons]
+            lengths[row + 1], answered[row] = len(reasons), False
+        distinct = pa.array([reason._asdict() for reason in places], FAULT_TYPE)
         offsets = pa.array(np.cumsum(lengths, dtype=np.int32))
-        return pa.ListArray.from_arrays(offsets, pa.array(flat, FAULT_TYPE), mask=pa.array(answered))
-
-
-UNREADABLE = Fault((), "cell_unreadable", "not a value that this column takes")
-NEAREST = "{detail} (nearest: {nearest})"
-
-
-def told_fault(column: str, fault: Fault | None) -> dict[str, str]:
-    """A fault as an answer has it."""
-    fault = fault or UNREADABLE
-    detail = NEAREST.format(detail=fault.detail, nearest=", ".join(fault.nearest)) if fault.nearest else fault.detail
-    return {"column": column, "code": fault.code, "detail": detail}
+        return pa.ListArray.from_arrays(offsets, distinct.take(pa.array(flat, pa.int32())), mask=pa.array(answered))
 
 
 def read(batch: pa.RecordBatch, members: Mapping[str, Member], shelf: Shelf) -> tuple[Records, Refusals]:

@@ -12,7 +12,7 @@ import numpy.typing as npt
 from kilisho.check_columns import Array, Codes, ColumnCheck
 from kilisho.questions import fields as f
 from kilisho.questions.installation.request import InstallationRequest
-from kilisho.questions.installation.work import Work
+from kilisho.questions.installation.work import Desk, Work
 from kilisho.units import KINDS, Unit, unit_of
 
 DECIMAL_POINT = "decimal_point"
@@ -67,45 +67,76 @@ def _among(ratio: float, ratios: set[float]) -> bool:
     return any(abs(ratio / one - 1) < _SAME for one in ratios)
 
 
-def slips(work: Work) -> Iterator[Slipped]:
-    """The numbers that are likely in another reading, member by member; a number that no reading makes likely is left out."""
+@dataclass(frozen=True, slots=True)
+class Suspect:
+    """Rows in which a number cannot be right: the number (canonical) and the subjects of the checks that say so, None where not known."""
+
+    member: str
+    rows: Codes
+    written: Array
+    subjects: tuple[Array | None, ...]
+
+
+def suspects(work: Work) -> Iterator[Suspect]:
+    """The numbers of a work that cannot be right, member by member."""
     for member, doubted in work.doubted.items():
         if not isinstance(doubted, bool):
             rows = np.flatnonzero(doubted)
-            found = _likely(work, member, rows)
-            if found.rows.size:
-                yield found
+            columns = (work.facts.get(check.compiled.subject) for check in work.desk.suspects[member])
+            subjects = tuple(column[rows] if isinstance(column, np.ndarray) else None for column in columns)
+            yield Suspect(member, rows, work.records.numbers[member][rows], subjects)
 
 
-def _likely(work: Work, member: str, rows: Codes) -> Slipped:
-    written, home = work.records.numbers[member][rows], home_of(member)
-    chosen, values = np.full(rows.size, -1, np.intp), np.full(rows.size, np.nan)
-    for place, reading in enumerate(readings_of(member)):
+def together(parts: Sequence[tuple[int, Suspect]]) -> Suspect:
+    """The suspects of one member from several parts of a table, each with the row at which its part begins."""
+    of_checks = zip(*(suspect.subjects for _, suspect in parts), strict=True)
+    return Suspect(
+        parts[0][1].member,
+        np.concatenate([suspect.rows + start for start, suspect in parts]),
+        np.concatenate([suspect.written for _, suspect in parts]),
+        tuple(_joined(subjects, [suspect.rows.size for _, suspect in parts]) for subjects in of_checks),
+    )
+
+
+def _joined(subjects: Sequence[Array | None], sizes: Sequence[int]) -> Array | None:
+    if all(subject is None for subject in subjects):
+        return None
+    return np.concatenate([np.full(size, np.nan) if one is None else one for one, size in zip(subjects, sizes, strict=True)])
+
+
+def slips(work: Work) -> list[Slipped]:
+    """The numbers of a work that are likely in another reading; a number that no reading makes likely is left out."""
+    return [found for suspect in suspects(work) if (found := slipped(suspect, work.desk)).rows.size]
+
+
+def slipped(suspect: Suspect, desk: Desk) -> Slipped:
+    """The rows of a suspect in which another reading makes the number likely, the first of ``readings_of``."""
+    written, home, size = suspect.written, home_of(suspect.member), suspect.rows.size
+    chosen, values = np.full(size, -1, np.intp), np.full(size, np.nan)
+    ranges = [_likely_range(check, desk) for check in desk.suspects[suspect.member]]
+    for place, reading in enumerate(readings_of(suspect.member)):
         read = (written - home.offset) / home.factor * reading.factor + reading.offset
-        likely = (chosen < 0) & _all_likely(work, work.desk.suspects[member], rows, read / written)
+        likely = (chosen < 0) & _all_likely(suspect.subjects, ranges, read / written)
         chosen[likely], values[likely] = place, read[likely]
     there = chosen >= 0
-    return Slipped(member, rows[there], chosen[there], values[there])
+    return Slipped(suspect.member, suspect.rows[there], chosen[there], values[there])
 
 
-def _all_likely(work: Work, checks: Sequence[ColumnCheck], rows: Codes, ratio: Array) -> npt.NDArray[np.bool_]:
+def _all_likely(subjects: Sequence[Array | None], ranges: Sequence[tuple[float, float]], ratio: Array) -> npt.NDArray[np.bool_]:
     """Where the subjects of all checks that can be answered would be likely, and there is one."""
-    known, likely = np.zeros(rows.size, bool), np.ones(rows.size, bool)
-    for check in checks:
-        column = work.facts.get(check.compiled.subject)
-        if not isinstance(column, np.ndarray):
-            continue
-        subject, (low, high) = column[rows] * ratio, _likely_range(work, check)
-        here = ~np.isnan(subject)
-        known |= here
-        likely &= ~here | ((subject >= low) & (subject <= high))
+    known, likely = np.zeros(ratio.size, bool), np.ones(ratio.size, bool)
+    for subject, (low, high) in zip(subjects, ranges, strict=True):
+        if subject is not None:
+            here, would_be = ~np.isnan(subject), subject * ratio
+            known |= here
+            likely &= ~here | ((would_be >= low) & (would_be <= high))
     return known & likely
 
 
-def _likely_range(work: Work, check: ColumnCheck) -> tuple[float, float]:
+def _likely_range(check: ColumnCheck, desk: Desk) -> tuple[float, float]:
     entry = check.compiled.check
     assert entry.slip is not None
-    kind = work.desk.figures.shelf.data.facts[check.compiled.subject].kind
+    kind = desk.figures.shelf.data.facts[check.compiled.subject].kind
     unit = unit_of(kind, entry.must.unit or KINDS[kind].canonical.code)
     low, high = (end * unit.factor + unit.offset for end in entry.slip.likely)
     return low, high

@@ -170,6 +170,13 @@ def work_out(records: Records, desk: Desk) -> Work:
     return work
 
 
+def facts_told(desk: Desk) -> frozenset[str]:
+    """The facts that a record can tell by itself, with everything stated."""
+    full = Records(1, {name: np.ones(1) for name in NUMBERS}, {name: np.zeros(1, np.intp) for name in CODES}, np.ones(1))
+    with np.errstate(all="ignore"):
+        return frozenset(work_out(full, desk).facts)
+
+
 def or_else(first: Array | None, second: Any) -> Any:
     """``first`` where it is known, ``second`` elsewhere."""
     if first is None:
@@ -227,9 +234,8 @@ def _take_warmth(work: Work) -> None:
 
 
 def _take_design_retention(work: Work, temperature: Array) -> None:
-    at, *retentions = work.desk.figures.design_retention
     names = ("shortest_retention", "design_retention_time", "longest_retention")
-    work.values.update({name: np.interp(temperature, at, values) for name, values in zip(names, retentions, strict=True)})
+    work.values.update(zip(names, work.desk.figures.design_retention.read(temperature), strict=True))
 
 
 def _some(mask: Any) -> Mask:
