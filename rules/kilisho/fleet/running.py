@@ -14,11 +14,12 @@ import shutil
 import signal
 import sys
 import threading
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from concurrent.futures import FIRST_COMPLETED, ProcessPoolExecutor, wait
 from concurrent.futures.process import BrokenProcessPool
 from contextlib import contextmanager
 from dataclasses import asdict, dataclass
+from itertools import islice
 from multiprocessing import get_context, parent_process
 from pathlib import Path
 from typing import Any
@@ -110,6 +111,8 @@ class Worker:
         """Answer a block into its part, and give what its answers come to."""
         counted = [nothing()]
         write(self._answers(block, counted), self.schema, self.parts.part(number), self.parts.kind)
+        if counted[0]["rows"] != block.rows:
+            raise UnreadableError(f"{block.file}: was changed while it was read")
         with whole_file(self.parts.mark(number)) as begun:
             begun.write_text(json.dumps(counted[0]), "utf-8")
         return counted[0]
@@ -186,6 +189,8 @@ def _run(order: Order, rulebook: Rulebook, tables: Sequence[Table], parts: Parts
     for counts in _counts(blocks, made_of, order.workers or cores()):
         counted, done = added(counted, counts, order.by), done + counts["rows"]
         progress(done, rows)
+    if done != rows:
+        raise StoppedError(f"{rows - done} of {rows} rows were not answered; the same command goes on")
     if not blocks or not order.into_folder:
         _put_together(order, parts, len(blocks), schema)
     return counted
@@ -228,12 +233,12 @@ def _by_many(blocks: Sequence[tuple[int, Block]], made_of: tuple[Any, ...], work
     left = iter(blocks)
     pool = ProcessPoolExecutor(workers, get_context("spawn"), _begin, made_of)
     try:
-        under_way = {pool.submit(_answer, *one) for one, _ in zip(left, range(workers * UNDER_WAY), strict=False)}
+        under_way = {pool.submit(_answer, *one) for one in islice(left, workers * UNDER_WAY)}
         while under_way:
             ready, under_way = wait(under_way, return_when=FIRST_COMPLETED)
             for one in ready:
                 yield one.result()
-                under_way |= {pool.submit(_answer, *another) for another, _ in zip(left, range(1), strict=False)}
+                under_way |= {pool.submit(_answer, *another) for another in islice(left, 1)}
     finally:
         pool.shutdown(cancel_futures=True)
 

@@ -24,8 +24,7 @@ def as_markdown(report: Answer, language: Language) -> str:
 
 
 def _written(template: str, report: Answer, language: Language, **further: Any) -> str:
-    shown = [name for name in report["groups"] if name["group"] != "sound"]
-    return environment(language).get_template(template).render(report=report, shown=shown, percent=_percent(language), **further)
+    return environment(language).get_template(template).render(report=report, percent=_percent(language), **further)
 
 
 def _percent(language: Language) -> Any:
