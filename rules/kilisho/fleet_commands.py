@@ -7,6 +7,7 @@ import sys
 from argparse import Namespace
 from collections.abc import Callable, Iterator, Sequence
 from contextlib import contextmanager
+from importlib import import_module
 from pathlib import Path
 from typing import Any
 
@@ -47,11 +48,10 @@ def validate(chosen: Namespace) -> int:
 
 def _require() -> None:
     try:
-        import pyarrow
-        import rich
+        import_module("kilisho.fleet")
+        import_module("rich")
     except ImportError:
         raise UnusableError(NEEDS) from None
-    del pyarrow, rich
 
 
 def _language(tag: str, rulebook: Rulebook) -> Language:

@@ -37,11 +37,9 @@ def report(stated: list[Json], by: str | None = None, cut: int = 1000) -> Json:
     return report_of(counts_of(stated, cut, by), fleet(), base(), "fleet.csv", by)
 
 
-STARVED, LEAKING, DANGER = (
-    row(id="S", feed_mass=8.0, water_volume=8.0, biogas_measured=0.2),
-    row(id="L", biogas_measured=0.3),
-    row(id="D", gas_smell_indoors=True),
-)
+STARVED = row(id="S", feed_mass=8.0, water_volume=8.0, biogas_measured=0.2)
+LEAKING = row(id="L", biogas_measured=0.3)
+DANGER = row(id="D", gas_smell_indoors=True)
 MIXED = [row(), STARVED, LEAKING, DANGER, row(id="N", total_volume=-1.0), row(id="V", total_volume=9000.0)]
 
 
@@ -70,7 +68,7 @@ def test_the_worst_come_first_with_what_to_do() -> None:
     verdicts = [one["verdict"] for one in worst]
     assert verdicts == sorted(verdicts, key=("danger", "faulty", "doubtful", "attention").index)
     [doubtful] = [one for one in worst if one["verdict"] == "doubtful"]
-    assert doubtful["slip"] == "total_volume is probably 9 (read as: L)." or "total_volume is probably 9" in doubtful["slip"]
+    assert doubtful["slip"].startswith("total_volume is probably 9 ")
     assert len(report([STARVED] * 30)["worst"]) == MOST_WORST
 
 

@@ -180,9 +180,7 @@ def test_after_a_kill_the_same_command_goes_on_and_loses_and_doubles_nothing(lar
     found = pq.read_table(tmp_path / "out.parquet" if into == "out.parquet" else sorted((tmp_path / "out").glob("part-*.parquet")))
     assert counts["rows"] == 40_000
     assert len(progress) == 400
-    assert (
-        found.to_pylist() == fleet_of(base()).answer(next(pa.Table.from_pylist(pq.read_table(large).to_pylist()).to_reader())).to_pylist()
-    )
+    assert found.to_pylist() == [one for batch in pq.read_table(large).to_batches() for one in fleet().answer(batch).to_pylist()]
     if into == "out/":
         assert {path: path.stat().st_mtime_ns for path in before} == before
 
@@ -346,10 +344,15 @@ def test_wrong_numbers_are_wrong_usage(arguments: list[str], capsys: Captured) -
     assert capsys.readouterr().err.startswith("usage: kilisho")
 
 
-def test_without_arrow_one_line_says_what_to_install(file: Path, tmp_path: Path, capsys: Captured, monkeypatch: pytest.MonkeyPatch) -> None:
-    monkeypatch.setitem(sys.modules, "pyarrow", None)
-    assert main(["validate", str(file), "-o", str(tmp_path / "out.csv")]) == 2
-    assert capsys.readouterr().err == "this command needs further packages: pip install 'kilisho[fleet]'\n"
+@pytest.mark.parametrize("name", ["pyarrow", "rich"])
+@pytest.mark.parametrize("command", ["validate", "invent-fleet"])
+def test_without_its_packages_one_line_says_what_to_install(file: Path, tmp_path: Path, name: str, command: str) -> None:
+    program = f"import sys; sys.modules['{name}'] = None; from kilisho.cli import main; sys.exit(main(sys.argv[1:]))"
+    given = str(file) if command == "validate" else "5"
+    started = [sys.executable, "-c", program, command, given, "-o", str(tmp_path / "out.csv")]
+    done = subprocess.run(started, text=True, capture_output=True, check=False)
+    assert (done.returncode, done.stdout) == (2, "")
+    assert done.stderr == "this command needs further packages: pip install 'kilisho[fleet]'\n"
 
 
 def test_the_command_line_starts_without_arrow_and_rich() -> None:
