@@ -141,7 +141,7 @@ def _faults(column: pa.ListArray) -> dict[str, int]:
 def _stated(column: pa.Array) -> int:
     if pa.types.is_string(column.type) or pa.types.is_large_string(column.type):
         return int(pc.sum(pc.not_equal(pc.utf8_trim_whitespace(column), "")).as_py() or 0)
-    return len(column) - column.null_count
+    return int(len(column) - column.null_count)
 
 
 def _keep_few(places: int, by: str | None) -> None:
