@@ -1,6 +1,7 @@
 """The command line: ask a question, look at the rulebook, check a pack. It knows no web server; `serve` comes from an entry point.
 
-Exit codes: 0 all is well; 1 the request is refused or the pack has faults; 2 wrong usage, an unreadable file, or unusable packs.
+Exit codes: 0 all is well; 1 the request is refused, the pack has faults, or a fleet has rows of a verdict that --fail-on names; 2 wrong
+usage, an unreadable file, or unusable packs; 3 the validation of a fleet was stopped, and the same command goes on.
 """
 
 from __future__ import annotations
@@ -12,7 +13,7 @@ from collections.abc import Callable, Sequence
 from importlib.metadata import PackageNotFoundError, entry_points, version
 from typing import Any
 
-from kilisho import commands, message_commands, packs
+from kilisho import commands, fleet_commands, message_commands, packs
 from kilisho.messages import DEFAULT
 
 EXAMPLES = """examples:
@@ -20,6 +21,7 @@ EXAMPLES = """examples:
   kilisho ask sizing farm.json --pretty
   kilisho ask first-charge - --packs my-region.yaml < farm.json
   kilisho rulebook check my-region.yaml
+  kilisho validate register.csv -o answers.parquet --by district --report report.html
 """
 Arguments = argparse.Namespace
 Run = Callable[[Arguments], int]
@@ -60,6 +62,8 @@ def _parser() -> argparse.ArgumentParser:
     _add_operations(group)
     _add_messages(group)
     _add_rulebook(group)
+    _add_validate(group)
+    _add_invent(group)
     for point in entry_points(group="kilisho.commands"):
         point.load()(group)
     return parser
@@ -120,6 +124,54 @@ def _add_rulebook(group: Any) -> None:
     show = parts.add_parser("show", help="what the rulebook is and how much it holds")
     add_packs(show)
     show.set_defaults(run=commands.show)
+
+
+VALIDATE = """Answer every row of tables of installations: Parquet, Arrow, CSV or lines of JSON, by the end of the name. Rows keep their
+order; one that cannot be read is answered as refused, with what is wrong with it. A run that was stopped, even by a kill or a full disk,
+goes on where it was when the same command is given again; until then its parts stand in OUT.parts."""
+CODES = """exit codes: 0 every row is answered; 1 there are rows of a verdict that --fail-on names; 2 a file or an option cannot be used;
+3 stopped before the end, and the same command goes on."""
+
+
+def _add_validate(group: Any) -> None:
+    validate = group.add_parser("validate", help="validate a fleet of installations in files", description=VALIDATE, epilog=CODES)
+    validate.add_argument("files", nargs="+", metavar="FILE", help="tables with a column for each member of an installation's record")
+    about = "the answers, as Parquet, Arrow, CSV or lines of JSON by the end of the name; with / at the end a folder of such files"
+    validate.add_argument("-o", "--output", required=True, metavar="OUT", help=about)
+    validate.add_argument("--report", metavar="FILE", help="a report on the whole fleet, to print (.html) or to send (.md)")
+    validate.add_argument("--by", metavar="COLUMN", help="a column, such as a district, by which the report tells the counts")
+    validate.add_argument("--language", default=DEFAULT, metavar="TAG", help="the language of the report: en, es, fr, sw")
+    about = "exit with 1 if any row has this verdict; may be given more than once"
+    validate.add_argument("--fail-on", action="append", default=[], choices=fleet_commands.FAIL_ON, help=about)
+    validate.add_argument("--workers", type=_count, default=0, metavar="N", help="processes; as many as there are cores by default")
+    about = "rows that are worked on at once, about; fewer need less memory (131072 by default)"
+    validate.add_argument("--block", type=_count, default=131_072, metavar="ROWS", help=about)
+    validate.add_argument("--restart", action="store_true", help="forget what an earlier run of this output has done")
+    add_packs(validate)
+    validate.set_defaults(run=fleet_commands.validate)
+
+
+def _add_invent(group: Any) -> None:
+    about = "write a fleet of invented installations, some with a planted fault that the column `planted` names; no row is a real one"
+    invent = group.add_parser("invent-fleet", help="write a table of invented installations", description=about)
+    invent.add_argument("rows", type=_count, metavar="ROWS")
+    invent.add_argument("-o", "--output", required=True, metavar="FILE", help="ends in .parquet, .arrow, .csv or .ndjson")
+    invent.add_argument("--seed", type=int, default=1, metavar="N", help="the same number gives the same rows")
+    invent.add_argument("--faulty", type=_share, default=0.2, metavar="SHARE", help="of the rows, 0 to 1, that bear a fault")
+    add_packs(invent)
+    invent.set_defaults(run=fleet_commands.invent)
+
+
+def _count(text: str) -> int:
+    if not 0 < int(text) <= 10**12:
+        raise ValueError
+    return int(text)
+
+
+def _share(text: str) -> float:
+    if not 0 <= float(text) <= 1:
+        raise ValueError
+    return float(text)
 
 
 if __name__ == "__main__":

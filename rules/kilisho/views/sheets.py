@@ -41,7 +41,7 @@ def as_sheet(template: str, answer: Answer, language: Language) -> str:
     dangers = [one for one in ordered if one["signal"] == SIGNALS[0]]
     others = ordered[len(dangers) :]
     two_tongues = any("english" in one for one in dangers)
-    made = _environment(language).get_template(f"{template}.html.jinja")
+    made = environment(language).get_template(f"{template}.html.jinja")
     return made.render(
         sheet=template,
         answer=answer,
@@ -89,7 +89,8 @@ def style_source() -> str:
 
 
 @lru_cache(maxsize=16)
-def _environment(language: Language) -> Environment:
+def environment(language: Language) -> Environment:
+    """What templates are filled by, in one language: everything escaped, and nothing printed that an answer leaves out."""
     from jinja2 import Environment, PackageLoader, StrictUndefined
 
     class Absent(StrictUndefined):

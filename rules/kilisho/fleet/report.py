@@ -1,0 +1,135 @@
+"""The report on a fleet as an answer: what its counts say, in sentences and in the words of the checks, for people who decide.
+
+What nobody stated stands as prominently as what failed: an installation of which little is known is not a safe one.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+from typing import Any
+
+from kilisho.fleet import Fleet
+from kilisho.fleet.counting import GROUPS, Counts
+from kilisho.messages import Message, say
+from kilisho.packs import Rulebook
+from kilisho.questions.installation.told import TEXTS
+from kilisho.questions.installation.verdicts import WORDS
+from kilisho.questions.installation.work import CODES, NUMBERS
+from kilisho.rulebook import Severity
+
+NAMES = {
+    "dangerous": say("report-dangerous"),
+    "doubtful": say("report-doubtful"),
+    "mis_sized": say("report-mis_sized"),
+    "starved": say("report-starved"),
+    "fed_wrongly": say("report-fed_wrongly"),
+    "underperforming": say("report-underperforming"),
+    "unknown": say("report-unknown"),
+    "refused": say("report-refused"),
+    "sound": say("report-sound"),
+}
+RECORD = (*NUMBERS, *CODES, "commissioned_on", "visited_on")
+MOST_CHECKS, MOST_DANGERS, MOST_PLACES, MOST_FAULTS = 12, 8, 40, 10
+Report = dict[str, Any]
+
+
+def report_of(counts: Counts, fleet: Fleet, rulebook: Rulebook, name: str, by: str | None = None) -> Report:
+    """The report on a fleet that is called ``name``, from its counts."""
+    rows, checks = counts["rows"], _checks(fleet)
+    dangers = {name for name, check in checks.items() if check.severity is Severity.danger}
+    return {
+        "name": name,
+        "rows": rows,
+        "groups": [{"group": group, "text": NAMES[group], **_share(_in_group(counts, group), rows)} for group in GROUPS],
+        "verdicts": _verdicts(counts),
+        "dangers": [_check(checks, *one, rows) for one in _most(counts["failed"], MOST_DANGERS, dangers)],
+        "open": {
+            **_share(counts["words"].get("safety", {}).get("open", 0), rows),
+            "checks": [_check(checks, *one, rows) for one in _most(counts["open_dangers"], MOST_DANGERS)],
+            "others": max(0, len(counts["open_dangers"]) - MOST_DANGERS),
+        },
+        "failed": [_check(checks, *one, rows) for one in _most(counts["failed"], MOST_CHECKS, checks.keys() - dangers)],
+        "worst": [_one(number, entry, checks) for number, entry in enumerate(counts["worst"], start=1)],
+        "by": by,
+        "places": _places(counts["places"]) if by else [],
+        "faults": [{"fault": fault, **_share(count, rows)} for fault, count in _most(counts["faults"], MOST_FAULTS)],
+        "unstated": _unstated(counts, fleet),
+        "unread": list(counts["unread"]),
+        "rulebook": rulebook.identity,
+    }
+
+
+def _checks(fleet: Fleet) -> Mapping[str, Any]:
+    return {check.compiled.id: check.compiled.check for check in fleet.desk.checks}
+
+
+def _share(count: int, rows: int) -> dict[str, Any]:
+    return {"count": count, "share": count / rows if rows else 0.0}
+
+
+def _in_group(counts: Counts, group: str) -> int:
+    column, words = GROUPS[group]
+    return sum(counts["words"].get(column, {}).get(word, 0) for word in words)
+
+
+def _verdicts(counts: Counts) -> list[dict[str, Any]]:
+    found = counts["words"].get("verdict", {})
+    told = {**TEXTS, "refused": say("report-verdict-refused")}
+    return [{"verdict": word, "text": told[word], **_share(found.get(word, 0), counts["rows"])} for word in WORDS["verdict"]]
+
+
+def _most(counts: Mapping[str, int], most: int, among: Iterable[str] | None = None) -> list[tuple[str, int]]:
+    """The commonest, in the order of their names where they are as common."""
+    chosen = counts.items() if among is None else [(name, counts[name]) for name in set(among) & counts.keys()]
+    return sorted(chosen, key=lambda one: (-one[1], one[0]))[:most]
+
+
+def _check(checks: Mapping[str, Any], name: str, count: int, rows: int) -> dict[str, Any]:
+    check = checks[name]
+    return {"check": name, "title": check.title, "severity": str(check.severity), "do": check.do, **_share(count, rows)}
+
+
+def _one(number: int, entry: list[Any], checks: Mapping[str, Any]) -> dict[str, Any]:
+    """One of the worst: which it is, its verdict, and the gravest check that failed with what to do."""
+    *_, row, about = entry
+    first, *others = about["failed"]
+    check = checks[first]
+    told = {"number": number, "row": int(row) + 1, "verdict": about["verdict"], "severity": str(check.severity), "others": len(others)}
+    return {**told, "id": about["id"], "place": about["place"], "title": check.title, "do": check.do, "slip": _slip(about["slips"])}
+
+
+def _slip(slips: list[Mapping[str, Any]]) -> Message | None:
+    """How a number that cannot be right is read probably."""
+    if not slips:
+        return None
+    one = slips[0]
+    return say("report-slip", member=one["member"], value=f"{one['value']:.4g}", reading=one["read_as"])
+
+
+def _places(places: Mapping[str, Mapping[str, int]]) -> list[dict[str, Any]]:
+    """Each place with its counts, the largest first; the smallest together where there are many."""
+    ordered = sorted(places.items(), key=lambda one: (-one[1]["rows"], one[0]))
+    found = [_place(name or say("report-no-place"), counts) for name, counts in ordered[:MOST_PLACES]]
+    rest = [counts for _, counts in ordered[MOST_PLACES:]]
+    if rest:
+        together = {group: sum(one[group] for one in rest) for group in rest[0]}
+        found.append(_place(say("report-other-places", count=len(rest)), together))
+    return found
+
+
+def _place(name: str, counts: Mapping[str, int]) -> dict[str, Any]:
+    return {"place": name, "rows": counts["rows"], "groups": {group: _share(counts[group], counts["rows"]) for group in GROUPS}}
+
+
+def _unstated(counts: Counts, fleet: Fleet) -> dict[str, Any]:
+    """What share of the rows leaves each member of the record out, and how many facts beside it no row states."""
+    rows, stated = counts["rows"], counts["stated"]
+    members = [{"member": name, **_share(rows - stated.get(name, 0), rows)} for name in RECORD]
+    facts = [name for name in fleet.members if name not in RECORD]
+    left_out = sum(one["count"] for one in members)
+    return {
+        "members": sorted(members, key=lambda one: (-one["count"], one["member"])),
+        "record": _share(left_out, rows * len(RECORD)),
+        "facts": len(facts),
+        "facts_never_stated": sum(not stated.get(name) for name in facts),
+    }

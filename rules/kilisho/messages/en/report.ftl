@@ -1,0 +1,63 @@
+## The report on a fleet of installations, printed for whoever decides where to go first.
+
+report-title = Report on a fleet of digesters
+report-installations =
+    { $count ->
+        [one] One installation
+       *[other] { $total } installations
+    }
+report-what = What was found
+report-count = Count
+report-share = Share
+# Kinds of findings, as rows and columns of tables.
+report-dangerous = Dangerous
+report-doubtful = Number that cannot be right
+report-mis_sized = Wrong size
+report-starved = Starved
+report-fed_wrongly = Fed wrongly otherwise
+report-underperforming = Too little gas
+report-unknown = Not known enough
+report-refused = Cannot be read
+report-sound = Sound in all that is asked
+report-several = An installation may stand in several of these rows.
+report-dangers = Go there first: a check of danger level failed
+report-dangers-none = No check of danger level failed in what was stated. That is not safety: see what nobody stated.
+report-open = Nobody has ruled these dangers out
+# $total and $rows are counts, written as numbers.
+report-open-lead = In { $total } of { $rows } installations at least one check of danger level has no answer. Until somebody has looked, none of them is safe.
+report-open-others =
+    { $count ->
+        [one] One more check of danger level has no answer somewhere.
+       *[other] { $count } more checks of danger level have no answer somewhere.
+    }
+report-verdicts = Verdicts
+report-verdict = Verdict
+report-verdict-refused = The row cannot be read; the answers say what is wrong with it.
+report-by = By { $column }
+report-no-place = not stated
+report-other-places = { $count } smaller ones together
+report-worst = The worst, and what to do first
+report-worst-none = No check of caution level or worse failed.
+report-which = Which
+report-row = row { $row }
+report-first = What is wrong, and what to do first
+report-more =
+    { $count ->
+        [one] One more check failed.
+       *[other] { $count } more checks failed.
+    }
+# $member is a column, $value a number in its unit, $reading a word such as "litres".
+report-slip = { $member } is probably { $value } (read as: { $reading }).
+report-failed = What fails most often
+report-check = Check
+report-do = What to do
+report-faults = Rows that cannot be read
+report-fault = Column and fault
+report-unstated = What nobody stated
+report-unstated-record = { $share } % of the record's cells are empty.
+report-unstated-facts = Of { $facts } further facts that a table may state, { $never } stand in no row.
+report-column = Column
+report-left-out = Not stated
+report-unread = Columns that were not read
+report-unread-lead = No column is read by these names. Look for misspelt ones.
+report-order = The worst are told by their verdict, then by how many checks of danger and of warning level failed, then by how little gas they give.

@@ -1,0 +1,207 @@
+"""The report on a fleet: its counts are those of the answers, what nobody stated is told, and its text cannot be turned into anything."""
+
+from __future__ import annotations
+
+import re
+from html.parser import HTMLParser
+from pathlib import Path
+from typing import Any
+
+import pyarrow as pa
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+from tests.rules.conftest import Json, base
+from tests.rules.fleets import fleet, row, rows, table
+from tests.tongues import stretched_language
+
+from kilisho.cli import main
+from kilisho.fleet.counting import GROUPS, MOST_PLACES, MOST_WORST, Counting, Counts, TooManyPlacesError, added, nothing
+from kilisho.fleet.report import report_of
+from kilisho.messages import LANGUAGES, Message, told_in
+from kilisho.views.reports import as_markdown, as_page
+
+ENGLISH = LANGUAGES["en"]
+
+
+def counts_of(stated: list[Json], cut: int = 1000, by: str | None = None) -> Counts:
+    """The counts of rows, so many at once."""
+    found, counting = nothing(), Counting(fleet(), by)
+    for start in range(0, len(stated), cut):
+        batch = table(stated[start : start + cut])
+        found = added(found, counting.of(batch, fleet().answer(batch), start, ()), by)
+    return found
+
+
+def report(stated: list[Json], by: str | None = None, cut: int = 1000) -> Json:
+    return report_of(counts_of(stated, cut, by), fleet(), base(), "fleet.csv", by)
+
+
+STARVED = row(id="S", feed_mass=8.0, water_volume=8.0, biogas_measured=0.2)
+LEAKING = row(id="L", biogas_measured=0.3)
+DANGER = row(id="D", gas_smell_indoors=True)
+MIXED = [row(), STARVED, LEAKING, DANGER, row(id="N", total_volume=-1.0), row(id="V", total_volume=9000.0)]
+
+
+def test_counts_are_those_of_the_answers() -> None:
+    answers = fleet().answer(table(MIXED)).to_pylist()
+    told = {one["group"]: one["count"] for one in report(MIXED)["groups"]}
+    assert told == {group: sum(one[column] in words for one in answers) for group, (column, words) in GROUPS.items()}
+    assert told["dangerous"] == told["refused"] == told["doubtful"] == told["starved"] == 1
+    failed = report(MIXED)["failed"]
+    for one in failed:
+        assert one["count"] == sum(one["check"] in (answer["failed"] or ()) for answer in answers)
+        assert one["do"] == base().data.checks[one["check"]].do
+
+
+@given(st.lists(rows(), min_size=1, max_size=12), st.integers(1, 12), st.integers(1, 12))
+@settings(max_examples=40, deadline=None)
+def test_counts_do_not_hang_on_the_cut(stated: list[Json], one: int, other: int) -> None:
+    assert counts_of(stated, one, "structure") == counts_of(stated, other, "structure")
+
+
+def test_the_worst_come_first_with_what_to_do() -> None:
+    worst = report(MIXED)["worst"]
+    assert worst[0]["id"] == "D"
+    assert worst[0]["severity"] == "danger"
+    assert worst[0]["do"] == base().data.checks["no_gas_smell_indoors"].do
+    verdicts = [one["verdict"] for one in worst]
+    assert verdicts == sorted(verdicts, key=("danger", "faulty", "doubtful", "attention").index)
+    [doubtful] = [one for one in worst if one["verdict"] == "doubtful"]
+    assert doubtful["slip"].startswith("total_volume is probably 9 ")
+    assert len(report([STARVED] * 30)["worst"]) == MOST_WORST
+
+
+def test_the_worst_are_rows_of_the_whole_fleet() -> None:
+    rows_between = [row(id=f"I{number}") for number in range(40)]
+    found = report([*rows_between, DANGER], cut=7)["worst"]
+    assert (found[0]["id"], found[0]["row"]) == ("D", 41)
+
+
+def test_what_nobody_stated_is_told_and_never_safe() -> None:
+    found = report([row(), row(ph=7.0), {"id": "E", "structure": "bag", "total_volume": 9.0}])
+    unstated = {one["member"]: one["count"] for one in found["unstated"]["members"]}
+    assert unstated["ph"] == 2
+    assert unstated["feed_mass"] == 1
+    assert unstated["structure"] == 0
+    assert found["open"]["count"] == 3
+    assert found["unstated"]["facts_never_stated"] == found["unstated"]["facts"]
+    page = as_page(told_in(ENGLISH, found), ENGLISH)
+    assert "In 3 of 3 installations at least one check of danger level has no answer" in page
+    assert "That is not safety" in page
+
+
+def test_places_are_told_apart_the_largest_first() -> None:
+    batch = table(MIXED).append_column("district", pa.array(["north", "south", None, "north", "north", "south"]))
+    counts = Counting(fleet(), "district").of(batch, fleet().answer(batch), 0, ())
+    places = report_of(added(nothing(), counts), fleet(), base(), "f", "district")["places"]
+    assert [(one["place"], one["rows"]) for one in places] == [("north", 3), ("south", 2), ("not stated", 1)]
+    assert places[0]["groups"]["dangerous"] == {"count": 1, "share": 1 / 3}
+    assert sum(one["groups"]["starved"]["count"] for one in places) == 1
+
+
+def test_many_places_are_put_together_and_too_many_refused() -> None:
+    few = [row(ph=number / 100) for number in range(60)]
+    places = report(few, "ph")["places"]
+    assert len(places) == 41
+    assert places[-1]["place"] == "20 smaller ones together"
+    assert sum(one["rows"] for one in places) == 60
+    with pytest.raises(TooManyPlacesError, match="'id' has more than 1000"):
+        counts_of([row(id=str(number)) for number in range(MOST_PLACES + 1)], 100, "id")
+
+
+def test_a_column_that_a_file_lacks_is_one_place() -> None:
+    assert [one["place"] for one in report(MIXED, "nowhere")["places"]] == ["not stated"]
+
+
+# As text
+
+
+class _Parts(HTMLParser):
+    """What stands in a page: tags, and text."""
+
+    def __init__(self, page: str) -> None:
+        super().__init__()
+        self.tags: list[tuple[str, dict[str, Any]]] = []
+        self.feed(page)
+
+    def handle_starttag(self, tag: str, attrs: list[tuple[str, str | None]]) -> None:
+        self.tags.append((tag, dict(attrs)))
+
+
+WICKED = "</table><script>alert(1)</script> | **x** `y` [z](javascript:1) \x1b[31m\n# head"
+
+
+def wicked() -> Json:
+    batch = table([{**DANGER, "id": WICKED}, STARVED]).append_column("district", pa.array([WICKED, "b"]))
+    counts = Counting(fleet(), "district").of(batch, fleet().answer(batch), 0, [WICKED])
+    return told_in(ENGLISH, report_of(added(nothing(), counts), fleet(), base(), WICKED, "district"))
+
+
+def test_the_page_has_no_script_and_nothing_from_outside() -> None:
+    page = as_page(wicked(), ENGLISH)
+    parts = _Parts(page).tags
+    assert not {"script", "link", "img", "iframe", "a"} & {tag for tag, _ in parts}
+    assert not [attributes for _, attributes in parts if {"src", "href", "style", "onclick"} & attributes.keys()]
+    assert "&lt;script&gt;" in page
+    assert "\x1b" not in page
+
+
+def test_the_page_can_be_read_aloud() -> None:
+    page = as_page(told_in(ENGLISH, report(MIXED, "structure")), ENGLISH)
+    parts = _Parts(page).tags
+    assert ("html", {"lang": "en"}) in parts
+    ids = {attributes["id"] for _, attributes in parts if "id" in attributes}
+    named = [attributes["aria-labelledby"] for _, attributes in parts if "aria-labelledby" in attributes]
+    assert set(named) <= ids
+    assert all("scope" in attributes for tag, attributes in parts if tag == "th")
+    assert page.count("<h1>") == 1
+    tables = [attributes for tag, attributes in parts if tag == "table"]
+    assert len([one for one in tables if "aria-labelledby" in one]) + page.count("<caption") >= len(tables)
+
+
+def test_markdown_keeps_every_text_in_its_cell() -> None:
+    text = as_markdown(wicked(), ENGLISH)
+    assert "<script>" not in re.sub(r"\\<", "", text)
+    assert "\x1b" not in text
+    heads = [line for line in text.splitlines() if line.startswith("#")]
+    assert not [line for line in heads if line == "# head"]
+    for block in re.findall(r"(?:^\|.*\n)+", text, re.MULTILINE):
+        columns = {len(re.findall(r"(?<!\\)\|", line)) for line in block.splitlines()}
+        assert len(columns) == 1, block
+
+
+def test_every_sentence_can_be_told_in_another_language(tmp_path: Path) -> None:
+    language = stretched_language(tmp_path)
+    found = told_in(language, report(MIXED, "structure"))
+    assert found["language"]["untranslated"] == 0
+    page = as_page(found, language)
+    assert found["dangers"][0]["english"]["do"] in page
+    assert str(base().data.checks["no_gas_smell_indoors"].do) in page
+    assert "No speaker has reviewed this translation yet." in page
+
+
+def test_sentences_are_messages() -> None:
+    found = report(MIXED, "structure")
+    texts = [one["text"] for one in (*found["groups"], *found["verdicts"])] + [one["do"] for one in found["failed"]]
+    assert all(isinstance(text, Message) for text in texts)
+
+
+def test_a_share_is_never_told_as_nothing_or_all_where_it_is_not() -> None:
+    stated = [DANGER, *[row(id=f"I{number}") for number in range(2000)]]
+    page = as_page(told_in(ENGLISH, report(stated)), ENGLISH)
+    assert "&lt; 0.1 %" in page
+    assert "99.9 %" in page
+
+
+@pytest.mark.parametrize("kind", ["html", "md"])
+@pytest.mark.parametrize("language", ["en", "sw"])
+def test_the_command_writes_it(tmp_path: Path, kind: str, language: str) -> None:
+    (tmp_path / "fleet.csv").write_text("id,structure,total_volume,district\na,bag,9,north\nb,bag,-9,south\n")
+    file = tmp_path / f"report.{kind}"
+    command = ["validate", str(tmp_path / "fleet.csv"), "-o", str(tmp_path / "out.csv"), "--by", "district"]
+    assert main([*command, "--report", str(file), "--language", language]) == 0
+    text = file.read_text("utf-8")
+    assert "north" in text
+    assert "fleet.csv" in text
+    assert ("lang=" in text) == (kind == "html")
