@@ -7,8 +7,9 @@ with its fault. What is wrong with the file as a whole raises :class:`kilisho.fa
 from __future__ import annotations
 
 from kilisho.fleet.exchange.formats import FORMATS, Format
-from kilisho.fleet.exchange.incoming import Incoming, TooManyRowsError
+from kilisho.fleet.exchange.incoming import Incoming
 from kilisho.fleet.exchange.summary import Summary
-from kilisho.fleet.exchange.validating import Told, told
+from kilisho.fleet.exchange.validating import Terms, Told, told
+from kilisho.fleet.exchange.writers import SummaryWriter
 
-__all__ = ("FORMATS", "Format", "Incoming", "Summary", "Told", "TooManyRowsError", "told")
+__all__ = ("FORMATS", "Format", "Incoming", "Summary", "SummaryWriter", "Terms", "Told", "told")

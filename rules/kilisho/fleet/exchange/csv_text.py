@@ -54,7 +54,7 @@ def _piece(records: list[Record], names: list[str], heading: Heading) -> pa.Reco
     bad = [(at, fault) for at, record in enumerate(records) if (fault := _fault_of(record, width)) is not None]
     for at, _ in bad:
         records[at] = nothing
-    cells = list(zip(*records, strict=True)) if records else [()] * width  # type: ignore[arg-type]
+    cells = list(zip(*records, strict=True)) if records else [()] * width
     return of_texts(cells, heading, names, bad)
 
 

@@ -141,6 +141,6 @@ def _text_identities(array: pa.Array) -> pa.Array:
 
 def _in_parts(array: pa.Array) -> pa.Array:
     """A list in a cell of text: its parts stand between semicolons; an empty cell says nothing."""
-    return pa.array([[part.strip() for part in text.split(";")] if text.strip() else None for text in array.to_pylist()], pa.list_(pa.string()))
-
-
+    return pa.array(
+        [[part.strip() for part in text.split(";")] if text.strip() else None for text in array.to_pylist()], pa.list_(pa.string())
+    )

@@ -98,8 +98,8 @@ class Columns:
         if unit is None or kind is None or unit == kind.unit:
             return Place(name, found)
         window = kind.windows()[unit]
-        ends = {"least": window.least, "most": window.most, "factor": window.factor, "offset": window.offset}
-        return Place(name, replace(found, **ends), unit)
+        in_unit = replace(found, least=window.least, most=window.most, factor=window.factor, offset=window.offset)
+        return Place(name, in_unit, unit)
 
 
 def _twice(names: Iterable[str]) -> list[Fault]:

@@ -9,7 +9,7 @@ from typing import IO
 
 import pyarrow as pa
 
-from kilisho.faults import Fault, RefusedError
+from kilisho.faults import Fault, RefusedError, TooManyRowsError
 from kilisho.fleet.exchange.headings import Columns
 from kilisho.messages import say
 
@@ -20,13 +20,12 @@ LARGEST_PIECE = 128 << 20
 _COUNTED = 1 << 20
 
 
-class TooManyRowsError(ValueError):
-    """The table has more rows than the limit in force."""
-
-
 @dataclass
 class Incoming:
-    """A table as pieces of at most some ten thousand rows. ``unread`` names columns that nothing is read from; it may grow with the pieces."""
+    """A table as pieces of at most some ten thousand rows.
+
+    ``unread`` names columns that nothing is read from; it may grow with the pieces.
+    """
 
     pieces: Iterator[pa.RecordBatch]
     id_type: pa.DataType = field(default_factory=pa.string)

@@ -53,7 +53,9 @@ def _mapped(source: Source) -> Any:
 
 def _pieces(source: Source, schema: pa.Schema, heading: Heading) -> Iterator[pa.RecordBatch]:
     # Text stays in its dictionary: a long value that a file holds once would otherwise be copied to every row.
-    texts = [name for name in heading.wanted if pa.types.is_string(schema.field(name).type) or pa.types.is_large_string(schema.field(name).type)]
+    texts = [
+        name for name in heading.wanted if pa.types.is_string(schema.field(name).type) or pa.types.is_large_string(schema.field(name).type)
+    ]
     file = pq.ParquetFile(_mapped(source), pre_buffer=False, buffer_size=BUFFER, read_dictionary=texts)
     empty = True
     for batch in file.iter_batches(PIECE, columns=heading.wanted, use_threads=False):

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
 from typing import Any
 
 import numpy as np
@@ -54,7 +55,7 @@ def _lists(array: pa.ListArray) -> Column:
     """Lists as slices of all values."""
     ends = array.offsets.to_numpy(zero_copy_only=False).tolist()
     values = values_of(array.values) if not pa.types.is_struct(array.values.type) else _structs(array.values)
-    return _with_nulls([values[start:end] for start, end in zip(ends[:-1], ends[1:], strict=True)], array)
+    return _with_nulls([values[start:end] for start, end in pairwise(ends)], array)
 
 
 def _structs(array: pa.StructArray) -> Column:

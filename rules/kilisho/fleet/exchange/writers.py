@@ -5,7 +5,7 @@ from __future__ import annotations
 import csv
 import io
 from collections.abc import Callable, Mapping
-from typing import Any, Protocol
+from typing import Any
 
 import pyarrow as pa
 import pyarrow.parquet as pq
@@ -19,65 +19,55 @@ SUMMARY = "kilisho.summary"
 RULEBOOK = b"kilisho.rulebook"
 
 
-class Writer(Protocol):
+class Writer:
     """Writes one file. Each method gives the bytes that are ready by then; ``end`` the last."""
 
-    def begin(self, schema: pa.Schema) -> bytes:
+    def begin(self, _schema: pa.Schema, /) -> bytes:
         """What stands before the first row."""
+        return b""
 
-    def piece(self, batch: pa.RecordBatch) -> bytes:
+    def piece(self, _batch: pa.RecordBatch, /) -> bytes:
         """The next rows."""
+        return b""
 
-    def end(self, summary: Mapping[str, Any]) -> bytes:
-        """What stands after the last row."""
+    def end(self, _summary: Mapping[str, Any], /) -> bytes:
+        """What stands after the last row; nothing where a last line would be taken for a row."""
+        return b""
 
 
-class NdjsonWriter:
+class NdjsonWriter(Writer):
     """An object a line; what is not known is left out."""
 
     def __init__(self, encode: Encode) -> None:
         self._encode = encode
 
-    def begin(self, schema: pa.Schema) -> bytes:
-        """Nothing."""
-        return b""
-
-    def piece(self, batch: pa.RecordBatch) -> bytes:
+    def piece(self, batch: pa.RecordBatch, /) -> bytes:
         """The rows as lines."""
         return b"".join([self._encode(row) + b"\n" for row in rows_of(batch)])
 
-    def end(self, summary: Mapping[str, Any]) -> bytes:
-        """Nothing: a last line would be no row."""
-        return b""
 
-
-class SummaryWriter(NdjsonWriter):
+class SummaryWriter(Writer):
     """One JSON document once all rows are counted."""
 
-    def piece(self, batch: pa.RecordBatch) -> bytes:
-        """Nothing yet."""
-        return b""
+    def __init__(self, encode: Encode) -> None:
+        self._encode = encode
 
-    def end(self, summary: Mapping[str, Any]) -> bytes:
+    def end(self, summary: Mapping[str, Any], /) -> bytes:
         """The summary."""
         return self._encode(summary)
 
 
-class CsvWriter:
+class CsvWriter(Writer):
     """RFC 4180 with a header; lists stand in one cell, their parts after semicolons."""
 
-    def begin(self, schema: pa.Schema) -> bytes:
+    def begin(self, schema: pa.Schema, /) -> bytes:
         """The header; numbers name their unit."""
         return _lines([[f"{name} [{NUMBERS[name][2]}]" if name in NUMBERS else name for name in schema.names]])
 
-    def piece(self, batch: pa.RecordBatch) -> bytes:
+    def piece(self, batch: pa.RecordBatch, /) -> bytes:
         """The rows as lines."""
         told = [_texts(name, column) for name, column in zip(batch.schema.names, columns_of(batch), strict=True)]
         return _lines(zip(*told, strict=True))
-
-    def end(self, summary: Mapping[str, Any]) -> bytes:
-        """Nothing: a last line would be no row."""
-        return b""
 
 
 def _texts(name: str, column: list[Any]) -> list[Any]:
@@ -131,14 +121,14 @@ class Outlet(io.RawIOBase):
         return found
 
 
-class ArrowWriter:
+class ArrowWriter(Writer):
     """Arrow's streaming format; the schema's metadata name the rulebook."""
 
     def __init__(self) -> None:
         self._outlet = Outlet()
         self._writer: Any = None
 
-    def begin(self, schema: pa.Schema) -> bytes:
+    def begin(self, schema: pa.Schema, /) -> bytes:
         """The schema."""
         self._writer = self._open(self._outlet, schema)
         return self._outlet.take()
@@ -146,12 +136,12 @@ class ArrowWriter:
     def _open(self, outlet: Outlet, schema: pa.Schema) -> Any:
         return pa.ipc.new_stream(outlet, schema)
 
-    def piece(self, batch: pa.RecordBatch) -> bytes:
+    def piece(self, batch: pa.RecordBatch, /) -> bytes:
         """A record batch."""
         self._writer.write_batch(batch)
         return self._outlet.take()
 
-    def end(self, summary: Mapping[str, Any]) -> bytes:
+    def end(self, _summary: Mapping[str, Any], /) -> bytes:
         """The end of the stream."""
         self._writer.close()
         return self._outlet.take()
@@ -167,7 +157,7 @@ class ParquetWriter(ArrowWriter):
     def _open(self, outlet: Outlet, schema: pa.Schema) -> Any:
         return pq.ParquetWriter(outlet, schema)
 
-    def end(self, summary: Mapping[str, Any]) -> bytes:
+    def end(self, summary: Mapping[str, Any], /) -> bytes:
         """The footer."""
         self._writer.add_key_value_metadata({SUMMARY: self._encode(summary).decode()})
         return super().end(summary)

@@ -24,6 +24,7 @@ fault-table_not_ndjson = no line is a JSON object
 fault-table_not_csv = the first line is no header of CSV in UTF-8
 fault-table_not_arrow = not an Arrow stream, or one that is cut off
 fault-table_not_parquet = not a Parquet file, or one that is cut off
+fault-table_broken = what the file holds is not what it says of itself
 fault-table_explodes = a part of the file becomes too large when unpacked; write it with smaller batches, row groups or pages
 fault-table_encoding = a column is encoded as DELTA_BYTE_ARRAY; write it plain or with a dictionary
 fault-no_column = no column has the name of a member of an installation's record or of a fact
