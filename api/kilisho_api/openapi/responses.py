@@ -13,7 +13,8 @@ EXAMPLE_ID = "6f1c0f0e-6a0b-4c57-9d3e-2b8d1c9f7a10"
 OF_EVERY_GET = ("not-acceptable", "invalid-request", "internal-error")
 OF_EVERY_POST = ("malformed-json", "not-acceptable", "too-large", "unsupported-media-type", "invalid-request", "internal-error")
 # What an operation that is asked as it is described can still answer; a wrong method or a broken line of HTTP belongs to none.
-LISTED = frozenset((*OF_EVERY_GET, *OF_EVERY_POST, "not-found", "not-ready", "overloaded"))
+OF_TABLES = ("bad-request", "request-stalled", "no-room")
+LISTED = frozenset((*OF_EVERY_GET, *OF_EVERY_POST, *OF_TABLES, "not-found", "not-ready", "overloaded", "took-too-long"))
 _EXAMPLES: Mapping[str, tuple[str, list[Part]]] = {
     "malformed-json": ("The body is not one JSON document (line 3, column 14).", []),
     "not-found": (

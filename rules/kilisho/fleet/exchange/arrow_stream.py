@@ -10,7 +10,7 @@ import pyarrow as pa
 
 from kilisho.fleet.exchange.cleaning import cleaned, heading_of, id_type_of, unread_of
 from kilisho.fleet.exchange.headings import Heading
-from kilisho.fleet.exchange.incoming import LARGEST_PIECE, PIECE, Incoming, Source, unreadable
+from kilisho.fleet.exchange.incoming import LARGEST_PIECE, Incoming, Source, rows_at_once, unreadable
 
 # Places in Arrow's flatbuffers (format/Message.fbs of the Arrow specification).
 _HEADER, _DATA, _LENGTH, _BUFFERS, _COMPRESSION = 2, 1, 0, 2, 3
@@ -36,10 +36,11 @@ def _mapped(source: Source) -> Any:
 def _pieces(source: Source, heading: Heading) -> Iterator[pa.RecordBatch]:
     with pa.ipc.open_stream(_mapped(source)) as stream:
         empty = True
+        step = rows_at_once(len(heading.wanted))
         for batch in stream:
-            for start in range(0, batch.num_rows, PIECE):
+            for start in range(0, batch.num_rows, step):
                 empty = False
-                yield cleaned(batch.slice(start, PIECE), heading)
+                yield cleaned(batch.slice(start, step), heading)
         if empty:
             yield cleaned(pa.RecordBatch.from_pylist([], stream.schema), heading)
 

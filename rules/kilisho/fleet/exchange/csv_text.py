@@ -5,14 +5,14 @@ from __future__ import annotations
 import csv
 from collections import deque
 from collections.abc import Iterable, Iterator
-from itertools import chain
+from itertools import chain, islice
 
 import pyarrow as pa
 
 from kilisho.faults import Fault
 from kilisho.fleet.exchange.gathering import of_texts
 from kilisho.fleet.exchange.headings import NEVER_READ, Heading
-from kilisho.fleet.exchange.incoming import PIECE, Incoming, Source, unreadable
+from kilisho.fleet.exchange.incoming import Incoming, Source, rows_at_once, unreadable
 from kilisho.fleet.exchange.lines import blocks_of_lines
 from kilisho.messages import say
 
@@ -39,14 +39,11 @@ def read_csv(source: Source) -> Incoming:
 
 
 def _pieces(records: Iterator[Record], names: list[str], heading: Heading) -> Iterator[pa.RecordBatch]:
-    taken, first = _taken(records), True
-    while first or taken:
+    rows = rows_at_once(len(names))
+    taken = list(islice(records, rows))
+    yield _piece(taken, names, heading)
+    while taken := list(islice(records, rows)):
         yield _piece(taken, names, heading)
-        taken, first = _taken(records), False
-
-
-def _taken(records: Iterator[Record]) -> list[Record]:
-    return [record for _, record in zip(range(PIECE), records, strict=False)]
 
 
 def _piece(records: list[Record], names: list[str], heading: Heading) -> pa.RecordBatch:

@@ -14,7 +14,9 @@ from kilisho.fleet.exchange.headings import Columns
 from kilisho.messages import say
 
 # Rows of a piece: a fraction of a second of work, and as many as stay in the processor's cache.
-PIECE = 16_384
+PIECE = 8_192
+# Cells of a piece; each could be a fault that is told at length.
+MOST_CELLS = 1 << 17
 # What one piece of a packed file may become in memory, in bytes: a record batch, or the pages that are open at once.
 LARGEST_PIECE = 128 << 20
 _COUNTED = 1 << 20
@@ -59,3 +61,8 @@ class Source:
 def unreadable(name: str) -> RefusedError:
     """The refusal of a whole file, by the message that says why."""
     return RefusedError([Fault((), "table_unreadable", say(name))])
+
+
+def rows_at_once(columns: int) -> int:
+    """How many rows of so many columns make a piece."""
+    return max(1, min(PIECE, MOST_CELLS // max(1, columns)))

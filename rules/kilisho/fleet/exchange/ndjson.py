@@ -11,7 +11,7 @@ import pyarrow as pa
 from kilisho.faults import Fault
 from kilisho.fleet.exchange.gathering import Row, of_rows
 from kilisho.fleet.exchange.headings import LONGEST_NAME, MOST_NAMES, NEVER_READ
-from kilisho.fleet.exchange.incoming import PIECE, Incoming, Source, unreadable
+from kilisho.fleet.exchange.incoming import Incoming, Source, rows_at_once, unreadable
 from kilisho.fleet.exchange.lines import blocks_of_lines
 from kilisho.fleet.rows import NOT_AN_OBJECT
 from kilisho.fleet.table import ID
@@ -33,8 +33,9 @@ def _pieces(source: Source, incoming: Incoming) -> Iterator[pa.RecordBatch]:
     first, rows = True, 0
     for block in blocks_of_lines(source.file):
         found = [row_of(line) for line in block if line is None or line.strip()]
-        for start in range(0, len(found), PIECE):
-            part = found[start : start + PIECE]
+        step = rows_at_once(max((len(row) for row in found if not isinstance(row, Fault)), default=1))
+        for start in range(0, len(found), step):
+            part = found[start : start + step]
             if first and all(isinstance(row, Fault) for row in part) and part:
                 raise unreadable("fault-table_not_ndjson")
             first, rows = False, rows + len(part)

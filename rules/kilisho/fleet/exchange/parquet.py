@@ -12,7 +12,7 @@ import pyarrow.parquet as pq
 
 from kilisho.fleet.exchange.cleaning import cleaned, heading_of, id_type_of, unread_of
 from kilisho.fleet.exchange.headings import Heading
-from kilisho.fleet.exchange.incoming import LARGEST_PIECE, PIECE, Incoming, Source, unreadable
+from kilisho.fleet.exchange.incoming import LARGEST_PIECE, Incoming, Source, rows_at_once, unreadable
 from kilisho.fleet.exchange.pages import ExplodingError, weigh
 
 MAGIC = b"PAR1"
@@ -58,7 +58,7 @@ def _pieces(source: Source, schema: pa.Schema, heading: Heading) -> Iterator[pa.
     ]
     file = pq.ParquetFile(_mapped(source), pre_buffer=False, buffer_size=BUFFER, read_dictionary=texts)
     empty = True
-    for batch in file.iter_batches(PIECE, columns=heading.wanted, use_threads=False):
+    for batch in file.iter_batches(rows_at_once(len(heading.wanted)), columns=heading.wanted, use_threads=False):
         empty = False
         yield cleaned(batch, heading)
     if empty:

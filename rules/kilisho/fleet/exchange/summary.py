@@ -11,7 +11,6 @@ import pyarrow as pa
 
 from kilisho.fleet.answers import LISTS
 from kilisho.fleet.exchange.headings import Columns
-from kilisho.fleet.exchange.telling import values_of
 from kilisho.fleet.table import FAULTS, ID
 from kilisho.questions.installation.verdicts import REFUSED, WORDS
 
@@ -38,7 +37,7 @@ class Summary:
         for name, checks in self._checks.items():
             _count(checks, batch.column(name).flatten())
         slips = batch.column("slips").flatten()
-        self._slips.update(zip(values_of(slips.field("member")), values_of(slips.field("read_as")), strict=True))
+        self._slips.update(zip(_words(slips.field("member")), _words(slips.field("read_as")), strict=True))
         faults = batch.column(FAULTS).flatten()
         self._faults.update(zip(faults.field("column").to_pylist(), faults.field("code").to_pylist(), strict=True))
         self._show(batch)
@@ -75,6 +74,11 @@ def _count(counter: Counter[str], array: pa.DictionaryArray) -> None:
     for word, count in zip(array.dictionary.to_pylist(), np.bincount(codes, minlength=len(array.dictionary)).tolist(), strict=True):
         if count:
             counter[word] += count
+
+
+def _words(array: pa.DictionaryArray) -> list[str]:
+    words = array.dictionary.to_pylist()
+    return [words[code] for code in array.indices.to_pylist()]
 
 
 def _sorted(counter: Counter[str]) -> dict[str, int]:

@@ -2,19 +2,21 @@
 
 from __future__ import annotations
 
-import csv
 import io
+import re
 from collections.abc import Callable, Mapping
 from typing import Any
 
 import pyarrow as pa
+import pyarrow.compute as pc
 import pyarrow.parquet as pq
 
 from kilisho.fleet.answers import NUMBERS
-from kilisho.fleet.exchange.telling import columns_of, rows_of
+from kilisho.fleet.exchange.texts import Style, data_of, texts_of
 from kilisho.questions.tables import harmless
 
 Encode = Callable[[Any], bytes]
+END = "\r\n"
 SUMMARY = "kilisho.summary"
 RULEBOOK = b"kilisho.rulebook"
 
@@ -39,11 +41,20 @@ class NdjsonWriter(Writer):
     """An object a line; what is not known is left out."""
 
     def __init__(self, encode: Encode) -> None:
-        self._encode = encode
+        def as_json(value: Any) -> str:
+            return encode(value).decode()
+
+        self._style = Style(as_json, as_json, as_json, r"^[ !#-\[\]-~]*$")
 
     def piece(self, batch: pa.RecordBatch, /) -> bytes:
         """The rows as lines."""
-        return b"".join([self._encode(row) + b"\n" for row in rows_of(batch)])
+        members = [self._member(name, array) for name, array in zip(batch.schema.names, batch.columns, strict=True)]
+        joined = pc.binary_join_element_wise(*members, "", null_handling="replace", null_replacement="")
+        # Each member has a comma before it.
+        return data_of(pc.binary_join_element_wise("{", pc.utf8_slice_codeunits(joined, 1), "}\n", ""))
+
+    def _member(self, name: str, array: pa.Array) -> pa.Array:
+        return pc.binary_join_element_wise(f',"{name}":', texts_of(array, self._style), "")
 
 
 class SummaryWriter(Writer):
@@ -62,36 +73,33 @@ class CsvWriter(Writer):
 
     def begin(self, schema: pa.Schema, /) -> bytes:
         """The header; numbers name their unit."""
-        return _lines([[f"{name} [{NUMBERS[name][2]}]" if name in NUMBERS else name for name in schema.names]])
+        names = (f"{name} [{NUMBERS[name][2]}]" if name in NUMBERS else name for name in schema.names)
+        return (",".join(names) + END).encode()
 
     def piece(self, batch: pa.RecordBatch, /) -> bytes:
         """The rows as lines."""
-        told = [_texts(name, column) for name, column in zip(batch.schema.names, columns_of(batch), strict=True)]
-        return _lines(zip(*told, strict=True))
+        cells = [texts_of(array, _CSV) for array in batch.columns]
+        joined = pc.binary_join_element_wise(*cells, ",", null_handling="replace", null_replacement="")
+        return data_of(pc.binary_join_element_wise(joined, END, ""))
 
 
-def _texts(name: str, column: list[Any]) -> list[Any]:
-    return column if name in NUMBERS else [_text(value) for value in column]
+def _cell(text: str) -> str:
+    """A text that neither ends its cell nor runs in a spreadsheet."""
+    told = harmless(text)
+    return '"{}"'.format(told.replace('"', '""')) if _ENDS_CELL.search(told) else told
 
 
-def _text(value: Any) -> Any:
-    if isinstance(value, list):
-        return harmless("; ".join(_part(part) for part in value))
-    return harmless(value) if isinstance(value, str) else value
+def _told(struct: Mapping[str, Any]) -> str:
+    """A fault or a slip in words."""
+    if "code" in struct:
+        return "{column} {code}: {detail}".format(**struct).lstrip()
+    return "{member} {value:.6g} ({read_as})".format(**struct)
 
 
-def _part(part: Any) -> str:
-    if not isinstance(part, dict):
-        return str(part)
-    if "code" in part:
-        return f"{part['column']} {part['code']}: {part['detail']}".lstrip()
-    return f"{part['member']} {part['value']:.6g} ({part['read_as']})"
-
-
-def _lines(rows: Any) -> bytes:
-    out = io.StringIO(newline="")
-    csv.writer(out, lineterminator="\r\n").writerows(rows)
-    return out.getvalue().encode()
+_ENDS_CELL = re.compile('[",\r\n]')
+_CSV = Style(
+    _cell, lambda words: _cell("; ".join(words)), lambda structs: _cell("; ".join(map(_told, structs))), r"^[A-Za-z0-9_][A-Za-z0-9_ .:/-]*$"
+)
 
 
 class Outlet(io.RawIOBase):
