@@ -25,8 +25,8 @@ ROW, TOLD_ROW, SUMMARY = "InstallationRow", "InstallationRowTold", "Installation
 # Members of a single record that a table does not have: facts are columns of their own.
 NO_COLUMNS = ("name", "facts")
 EXAMPLES = {
-    NDJSON: '{"id":"INV-1","structure":"fixed_dome","total_volume":9,"animal":"dairy_cow","animal_count":4,"feed_mass":40,"water_volume":40,'
-    '"feeding_interval":1,"biogas_measured":{"value":1200,"unit":"L/d"},"mean_air_temperature":22}\n'
+    NDJSON: '{"id":"INV-1","structure":"fixed_dome","total_volume":9,"animal":"dairy_cow","animal_count":4,"feed_mass":40,'
+    '"water_volume":40,"feeding_interval":1,"biogas_measured":{"value":1200,"unit":"L/d"},"mean_air_temperature":22}\n'
     '{"id":"INV-2","structure":"igloo","total_volume":9}\n',
     CSV: "id,structure,total_volume,feed_mass,water_volume,biogas_measured [L/d],mean_air_temperature\r\n"
     "INV-1,fixed_dome,9,40,40,1200,22\r\nINV-2,igloo,9,,,,\r\n",

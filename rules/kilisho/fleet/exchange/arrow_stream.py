@@ -8,6 +8,7 @@ from typing import Any
 
 import pyarrow as pa
 
+from kilisho.deadline import keep_to_time
 from kilisho.fleet.exchange.cleaning import cleaned, heading_of, id_type_of, unread_of
 from kilisho.fleet.exchange.headings import Heading
 from kilisho.fleet.exchange.incoming import LARGEST_PIECE, Incoming, Source, rows_at_once, unreadable
@@ -49,6 +50,7 @@ def _walk(source: Source) -> None:
     """Read every header: how many rows there are, and what packed parts say that they become."""
     rows, dictionaries = 0, 0
     for message in pa.ipc.MessageReader.open_stream(_mapped(source)):
+        keep_to_time()
         if message.type not in (_BATCH, _DICTIONARY):
             continue
         length, unpacked = measured(message.metadata.to_pybytes(), message.body, message.type == _DICTIONARY)

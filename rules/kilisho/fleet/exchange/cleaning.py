@@ -93,7 +93,7 @@ def _sound(batch: pa.RecordBatch, name: str, piece: Piece) -> pa.Array:
     try:
         array.validate(full=True)
     except pa.ArrowInvalid:
-        if not pa.types.is_string(array.type) and not pa.types.is_large_string(array.type):
+        if not _is_text(array.type) or pa.types.is_string_view(array.type):
             raise
         array.validate()
         array = _as_utf8(array, name, piece)
@@ -101,17 +101,24 @@ def _sound(batch: pa.RecordBatch, name: str, piece: Piece) -> pa.Array:
 
 
 def _as_utf8(array: pa.Array, name: str, piece: Piece) -> pa.Array:
-    kind = pa.binary() if pa.types.is_string(array.type) else pa.large_binary()
-    cells = [_decoded(cell) for cell in array.view(kind).to_pylist()]
-    for row, cell in enumerate(cells):
-        if cell is False:
+    """A text column without the cells that are no text; each is a fault of its row."""
+    coded = array if pa.types.is_dictionary(array.type) else pa.DictionaryArray.from_arrays(pa.array(range(len(array))), array)
+    coded.indices.validate(full=True)
+    texts = [_decoded(text) for text in _as_bytes(coded.dictionary)]
+    for row, code in enumerate(coded.indices.to_pylist()):
+        if code is not None and texts[code] is False:
             piece.fail(row, name, _NOT_UTF8)
-    return pa.array([cell or None for cell in cells], pa.string())
+    return pa.DictionaryArray.from_arrays(coded.indices, pa.array([text or None for text in texts], pa.string()))
 
 
-def _decoded(cell: bytes | None) -> str | bool | None:
+def _as_bytes(array: pa.Array) -> list[bytes | None]:
+    found: list[bytes | None] = array.view(pa.binary() if pa.types.is_string(array.type) else pa.large_binary()).to_pylist()
+    return found
+
+
+def _decoded(text: bytes | None) -> str | bool | None:
     try:
-        return cell if cell is None else cell.decode()
+        return text if text is None else text.decode()
     except UnicodeDecodeError:
         return False
 

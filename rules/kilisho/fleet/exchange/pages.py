@@ -10,6 +10,8 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from typing import IO, Any
 
+from kilisho.deadline import keep_to_time
+
 _TRUE, _FALSE, _BYTE, _DOUBLE, _BINARY, _LIST, _SET, _MAP, _STRUCT = 1, 2, 3, 7, 8, 9, 10, 11, 12
 _UNPACKED, _PACKED, _DATA, _DICTIONARY, _DATA_2 = 2, 3, 5, 7, 8
 _VALUES, _ENCODING, _ENCODING_2 = 1, 2, 4
@@ -37,22 +39,29 @@ class Page:
     end: int
 
 
-def weigh(file: IO[bytes], metadata: Any, wanted: Sequence[str], most: int) -> None:
-    """Raises :class:`ExplodingError` where pages that are open together would take more than ``most`` bytes, IndexError for no pages."""
+def weigh(file: IO[bytes], metadata: Any, wanted: Sequence[str], most: int) -> set[str]:
+    """Those of the ``wanted`` columns that have a dictionary.
+
+    Raises :class:`ExplodingError` where pages that are open together would take more than ``most`` bytes, IndexError for no pages.
+    """
+    coded = set[str]()
     with mmap.mmap(file.fileno(), 0, access=mmap.ACCESS_READ) as data:
         for group in range(metadata.num_row_groups):
             chunks = [metadata.row_group(group).column(at) for at in range(metadata.num_columns)]
             chosen = [chunk for chunk in chunks if any(_belongs(chunk.path_in_schema, name) for name in wanted)]
-            if sum(_weight(data, chunk, most) for chunk in chosen) > most:
+            weights = [(chunk.path_in_schema, *_weight(data, chunk, most)) for chunk in chosen]
+            if sum(dictionary + page for _, dictionary, page in weights) > most:
                 raise ExplodingError("fault-table_explodes")
+            coded |= {path for path, dictionary, _ in weights if dictionary}
+    return coded
 
 
 def _belongs(path: str, name: str) -> bool:
     return path == name or path.startswith(f"{name}.")
 
 
-def _weight(data: mmap.mmap, chunk: Any, most: int) -> int:
-    """The largest page and the dictionary of a column, in bytes."""
+def _weight(data: mmap.mmap, chunk: Any, most: int) -> tuple[int, int]:
+    """The dictionary and the largest page of a column, in bytes."""
     dictionary, largest, nested = 0, 0, "." in chunk.path_in_schema
     for page in pages_of(data, chunk):
         if min(page.unpacked, page.packed, page.values) < 0 or page.encoding == _DELTA_BYTE_ARRAY:
@@ -63,7 +72,7 @@ def _weight(data: mmap.mmap, chunk: Any, most: int) -> int:
             # Values of lists are spread at once: each could be as long as the whole dictionary.
             spread = page.values * max(dictionary, 8) if nested else 0
             largest = max(largest, page.unpacked, spread if spread > 4 * most else 0)
-    return dictionary + largest
+    return dictionary, largest
 
 
 def pages_of(data: mmap.mmap, chunk: Any) -> Iterator[Page]:
@@ -72,6 +81,7 @@ def pages_of(data: mmap.mmap, chunk: Any) -> Iterator[Page]:
     if chunk.has_dictionary_page and 0 < chunk.dictionary_page_offset < at:
         at = chunk.dictionary_page_offset
     while seen < chunk.num_values:
+        keep_to_time()
         page = page_at(data, at)
         if page.end + page.packed > len(data):
             raise IndexError("a page beyond the end of the file")
@@ -82,9 +92,16 @@ def pages_of(data: mmap.mmap, chunk: Any) -> Iterator[Page]:
 def page_at(data: Any, at: int) -> Page:
     """The page whose header begins at ``at``."""
     header, end = _struct(data, at, 0)
-    body = header.get(_DATA) or header.get(_DATA_2) or header.get(_DICTIONARY) or {}
-    encoding = body.get(_ENCODING_2 if _DATA_2 in header else _ENCODING, 0)
-    return Page(header.get(_UNPACKED, 0), header.get(_PACKED, 0), body.get(_VALUES, 0), encoding, _DICTIONARY in header, end)
+    body = next((header[kind] for kind in (_DATA, _DATA_2, _DICTIONARY) if isinstance(header.get(kind), dict)), {})
+    encoding = _number(body, _ENCODING_2 if _DATA_2 in header else _ENCODING)
+    return Page(_number(header, _UNPACKED), _number(header, _PACKED), _number(body, _VALUES), encoding, _DICTIONARY in header, end)
+
+
+def _number(found: dict[int, Any], field: int) -> int:
+    value = found.get(field, 0)
+    if not isinstance(value, int):
+        raise IndexError("a header with something else where a number stands")
+    return value
 
 
 def _struct(data: Any, at: int, depth: int) -> tuple[dict[int, Any], int]:

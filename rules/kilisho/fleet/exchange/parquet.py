@@ -29,12 +29,12 @@ def read_parquet(source: Source) -> Incoming:
         schema, metadata = file.schema_arrow, file.metadata
         source.check_rows(max(metadata.num_rows, sum(metadata.row_group(at).num_rows for at in range(metadata.num_row_groups))))
         heading = heading_of(schema, source.columns)
-        weigh(source.file, metadata, heading.wanted, LARGEST_PIECE)
+        coded = weigh(source.file, metadata, heading.wanted, LARGEST_PIECE)
     except (pa.ArrowException, OSError, struct.error, IndexError) as error:
         raise unreadable("fault-table_not_parquet") from error
     except ExplodingError as error:
         raise unreadable(error.message) from error
-    return Incoming(_pieces(source, schema, heading), id_type_of(schema), unread_of(heading))
+    return Incoming(_pieces(source, schema, heading, coded), id_type_of(schema), unread_of(heading))
 
 
 def _check_footer(source: Source) -> None:
@@ -51,11 +51,9 @@ def _mapped(source: Source) -> Any:
     return pa.memory_map(f"/dev/fd/{source.file.fileno()}")
 
 
-def _pieces(source: Source, schema: pa.Schema, heading: Heading) -> Iterator[pa.RecordBatch]:
+def _pieces(source: Source, schema: pa.Schema, heading: Heading, coded: set[str]) -> Iterator[pa.RecordBatch]:
     # Text stays in its dictionary: a long value that a file holds once would otherwise be copied to every row.
-    texts = [
-        name for name in heading.wanted if pa.types.is_string(schema.field(name).type) or pa.types.is_large_string(schema.field(name).type)
-    ]
+    texts = [name for name in heading.wanted if name in coded and _is_text(schema.field(name).type)]
     file = pq.ParquetFile(_mapped(source), pre_buffer=False, buffer_size=BUFFER, read_dictionary=texts)
     empty = True
     for batch in file.iter_batches(rows_at_once(len(heading.wanted)), columns=heading.wanted, use_threads=False):
@@ -63,3 +61,7 @@ def _pieces(source: Source, schema: pa.Schema, heading: Heading) -> Iterator[pa.
         yield cleaned(batch, heading)
     if empty:
         yield cleaned(pa.RecordBatch.from_pylist([], schema), heading)
+
+
+def _is_text(kind: pa.DataType) -> bool:
+    return bool(pa.types.is_string(kind) or pa.types.is_large_string(kind))
