@@ -4,9 +4,7 @@ from __future__ import annotations
 
 import io
 import json
-import os
 import struct
-import tempfile
 from contextlib import suppress
 from typing import Any
 
@@ -24,7 +22,7 @@ from kilisho.faults import RefusedError, TooManyRowsError
 from kilisho.fleet import validate
 from kilisho.fleet.exchange import FORMATS
 from kilisho.fleet.exchange.incoming import LARGEST_PIECE, PIECE
-from kilisho.fleet.exchange.pages import pages_of
+from kilisho.fleet.exchange.pages import footer_of, pages_of
 from kilisho.fleet.table import CANONICAL
 
 NDJSON, CSV, ARROW, PARQUET = FORMATS
@@ -234,18 +232,18 @@ def test_pages_are_found_as_arrow_wrote_them(version: str, compression: str) -> 
     )
     body = written(table, PARQUET, data_page_version=version, compression=compression, data_page_size=4096, row_group_size=9000)
     metadata = pq.ParquetFile(io.BytesIO(body)).metadata
-    with tempfile.TemporaryFile() as file:
-        file.write(body)
-        file.flush()
-        for group in range(metadata.num_row_groups):
-            for at in range(metadata.num_columns):
-                chunk = metadata.row_group(group).column(at)
-                pages = list(pages_of(body, chunk))
-                assert sum(page.values for page in pages if not page.is_dictionary) == chunk.num_values
-                assert len(pages) > 1
-                begin = min(filter(None, (chunk.dictionary_page_offset, chunk.data_page_offset)))
-                assert pages[-1].end + pages[-1].packed == begin + chunk.total_compressed_size
-        assert os.fstat(file.fileno()).st_size == len(body)
+    footer = footer_of(body)
+    assert footer.rows == metadata.num_rows
+    assert len(footer.groups) == metadata.num_row_groups
+    for group, chunks in enumerate(footer.groups):
+        for at, chunk in enumerate(chunks):
+            told = metadata.row_group(group).column(at)
+            pages = list(pages_of(body, chunk))
+            assert (chunk.path, chunk.values) == (told.path_in_schema, told.num_values)
+            assert sum(page.values for page in pages if not page.is_dictionary) == told.num_values
+            assert len(pages) > 1
+            assert chunk.begin == min(filter(None, (told.dictionary_page_offset, told.data_page_offset)))
+            assert pages[-1].end + pages[-1].packed == chunk.begin + told.total_compressed_size
 
 
 def test_a_footer_that_is_larger_than_the_file_is_refused() -> None:

@@ -95,7 +95,6 @@ def _sound(batch: pa.RecordBatch, name: str, piece: Piece) -> pa.Array:
     except pa.ArrowInvalid:
         if not _is_text(array.type) or pa.types.is_string_view(array.type):
             raise
-        array.validate()
         array = _as_utf8(array, name, piece)
     return _bounded(array) if _is_text(array.type) else array
 
@@ -112,7 +111,10 @@ def _as_utf8(array: pa.Array, name: str, piece: Piece) -> pa.Array:
 
 
 def _as_bytes(array: pa.Array) -> list[bytes | None]:
-    found: list[bytes | None] = array.view(pa.binary() if pa.types.is_string(array.type) else pa.large_binary()).to_pylist()
+    """The texts as bytes, once it is sure that these lie where the column says."""
+    data = array.view(pa.binary() if pa.types.is_string(array.type) else pa.large_binary())
+    data.validate(full=True)
+    found: list[bytes | None] = data.to_pylist()
     return found
 
 

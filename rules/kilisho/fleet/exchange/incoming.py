@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import itertools
+import struct
 from collections.abc import Iterator
 from dataclasses import dataclass, field
 from typing import IO
@@ -20,6 +21,8 @@ MOST_CELLS = 1 << 17
 # What one piece of a packed file may become in memory, in bytes: a record batch, or the pages that are open at once.
 LARGEST_PIECE = 128 << 20
 _COUNTED = 1 << 20
+# What Arrow, and our own looking at headers, raise on a file that is not what it says.
+BROKEN = (pa.ArrowException, OSError, UnicodeError, OverflowError, KeyError, IndexError, struct.error)
 
 
 @dataclass

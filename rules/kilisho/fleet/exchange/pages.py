@@ -1,22 +1,27 @@
-"""The pages of a Parquet file, weighed by their own headers: what the footer says of them may be untrue, what the headers say is kept to.
+"""The pages of a Parquet file, weighed by their own headers: the footer may be untrue of them, while their headers are kept to.
 
-Page headers are structs of Thrift's compact protocol (Apache Parquet format, ``parquet.thrift``).
+The footer is read here too (Apache Parquet format, ``parquet.thrift``): Arrow's own objects for columns end the process where it is damaged.
 """
 
 from __future__ import annotations
 
 import mmap
+import struct as packing
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from typing import IO, Any
 
 from kilisho.deadline import keep_to_time
+from kilisho.fleet.exchange.thrift import Fields, listed, number, struct, struct_at
 
-_TRUE, _FALSE, _BYTE, _DOUBLE, _BINARY, _LIST, _SET, _MAP, _STRUCT = 1, 2, 3, 7, 8, 9, 10, 11, 12
+# Fields of a page's header,
 _UNPACKED, _PACKED, _DATA, _DICTIONARY, _DATA_2 = 2, 3, 5, 7, 8
 _VALUES, _ENCODING, _ENCODING_2 = 1, 2, 4
+# and of the footer: rows and row groups, their columns and rows, what is said of a column.
+_ROWS, _GROUPS, _COLUMNS, _GROUP_ROWS, _COLUMN = 3, 4, 1, 3, 3
+_PATH, _COLUMN_VALUES, _FIRST_PAGE, _FIRST_DICTIONARY = 3, 5, 9, 11
 _DELTA_BYTE_ARRAY = 7
-DEEPEST = 16
+TAIL = 8
 
 
 class ExplodingError(ValueError):
@@ -27,7 +32,7 @@ class ExplodingError(ValueError):
         super().__init__(message)
 
 
-@dataclass
+@dataclass(frozen=True)
 class Page:
     """A page by its header: bytes that it becomes, bytes that it takes, its values, and where the next one begins."""
 
@@ -39,20 +44,60 @@ class Page:
     end: int
 
 
-def weigh(file: IO[bytes], metadata: Any, wanted: Sequence[str], most: int) -> set[str]:
+@dataclass(frozen=True)
+class Chunk:
+    """A column in one row group: its path, its values, and where its first page begins."""
+
+    path: str
+    values: int
+    begin: int
+
+
+@dataclass(frozen=True)
+class Footer:
+    """What a file says of itself: its rows, and the columns of each row group."""
+
+    rows: int
+    groups: list[list[Chunk]]
+
+
+def footer_of(data: Any) -> Footer:
+    """The footer of a file; raises IndexError, ``struct.error`` or UnicodeError for one that cannot be read."""
+    [size] = packing.unpack("<I", data[len(data) - TAIL : len(data) - TAIL + 4])
+    fields, _ = struct_at(data, len(data) - TAIL - size)
+    groups = listed(fields, _GROUPS)
+    if not all(isinstance(group, dict) for group in groups):
+        raise IndexError("something else where a row group stands")
+    rows = max(number(fields, _ROWS), sum(number(group, _GROUP_ROWS) for group in groups))
+    return Footer(rows, [[_chunk(column) for column in listed(group, _COLUMNS)] for group in groups])
+
+
+def _chunk(column: Any) -> Chunk:
+    if not isinstance(column, dict):
+        raise IndexError("something else where a column stands")
+    about: Fields = struct(column, _COLUMN)
+    parts = [part.decode() if isinstance(part, bytes) else "" for part in listed(about, _PATH)]
+    begin, dictionary = number(about, _FIRST_PAGE), number(about, _FIRST_DICTIONARY)
+    return Chunk(".".join(parts), number(about, _COLUMN_VALUES), dictionary if 0 < dictionary < begin else begin)
+
+
+def mapped(file: IO[bytes]) -> mmap.mmap:
+    """The bytes of a file that is not empty."""
+    return mmap.mmap(file.fileno(), 0, access=mmap.ACCESS_READ)
+
+
+def weigh(data: Any, footer: Footer, wanted: Sequence[str], most: int) -> set[str]:
     """Those of the ``wanted`` columns that have a dictionary.
 
     Raises :class:`ExplodingError` where pages that are open together would take more than ``most`` bytes, IndexError for no pages.
     """
     coded = set[str]()
-    with mmap.mmap(file.fileno(), 0, access=mmap.ACCESS_READ) as data:
-        for group in range(metadata.num_row_groups):
-            chunks = [metadata.row_group(group).column(at) for at in range(metadata.num_columns)]
-            chosen = [chunk for chunk in chunks if any(_belongs(chunk.path_in_schema, name) for name in wanted)]
-            weights = [(chunk.path_in_schema, *_weight(data, chunk, most)) for chunk in chosen]
-            if sum(dictionary + page for _, dictionary, page in weights) > most:
-                raise ExplodingError("fault-table_explodes")
-            coded |= {path for path, dictionary, _ in weights if dictionary}
+    for group in footer.groups:
+        chosen = [chunk for chunk in group if any(_belongs(chunk.path, name) for name in wanted)]
+        weights = [(chunk.path, *_weight(data, chunk, most)) for chunk in chosen]
+        if sum(dictionary + page for _, dictionary, page in weights) > most:
+            raise ExplodingError("fault-table_explodes")
+        coded |= {path for path, dictionary, _ in weights if dictionary}
     return coded
 
 
@@ -60,12 +105,12 @@ def _belongs(path: str, name: str) -> bool:
     return path == name or path.startswith(f"{name}.")
 
 
-def _weight(data: mmap.mmap, chunk: Any, most: int) -> tuple[int, int]:
+def _weight(data: Any, chunk: Chunk, most: int) -> tuple[int, int]:
     """The dictionary and the largest page of a column, in bytes."""
-    dictionary, largest, nested = 0, 0, "." in chunk.path_in_schema
+    dictionary, largest, nested = 0, 0, "." in chunk.path
     for page in pages_of(data, chunk):
-        if min(page.unpacked, page.packed, page.values) < 0 or page.encoding == _DELTA_BYTE_ARRAY:
-            raise ExplodingError("fault-table_encoding" if page.encoding == _DELTA_BYTE_ARRAY else "fault-table_explodes")
+        if page.encoding == _DELTA_BYTE_ARRAY:
+            raise ExplodingError("fault-table_encoding")
         if page.is_dictionary:
             dictionary = max(dictionary, page.unpacked)
         else:
@@ -75,15 +120,13 @@ def _weight(data: mmap.mmap, chunk: Any, most: int) -> tuple[int, int]:
     return dictionary, largest
 
 
-def pages_of(data: mmap.mmap, chunk: Any) -> Iterator[Page]:
+def pages_of(data: Any, chunk: Chunk) -> Iterator[Page]:
     """The pages of a column in one row group, until all its values are there; raises IndexError where they do not fit the file."""
-    at, seen = chunk.data_page_offset, 0
-    if chunk.has_dictionary_page and 0 < chunk.dictionary_page_offset < at:
-        at = chunk.dictionary_page_offset
-    while seen < chunk.num_values:
+    at, seen = chunk.begin, 0
+    while seen < chunk.values:
         keep_to_time()
         page = page_at(data, at)
-        if page.end + page.packed > len(data):
+        if min(at, page.unpacked, page.packed, page.values) < 0 or page.end + page.packed > len(data):
             raise IndexError("a page beyond the end of the file")
         yield page
         at, seen = page.end + page.packed, seen + (0 if page.is_dictionary else page.values)
@@ -91,70 +134,7 @@ def pages_of(data: mmap.mmap, chunk: Any) -> Iterator[Page]:
 
 def page_at(data: Any, at: int) -> Page:
     """The page whose header begins at ``at``."""
-    header, end = _struct(data, at, 0)
-    body = next((header[kind] for kind in (_DATA, _DATA_2, _DICTIONARY) if isinstance(header.get(kind), dict)), {})
-    encoding = _number(body, _ENCODING_2 if _DATA_2 in header else _ENCODING)
-    return Page(_number(header, _UNPACKED), _number(header, _PACKED), _number(body, _VALUES), encoding, _DICTIONARY in header, end)
-
-
-def _number(found: dict[int, Any], field: int) -> int:
-    value = found.get(field, 0)
-    if not isinstance(value, int):
-        raise IndexError("a header with something else where a number stands")
-    return value
-
-
-def _struct(data: Any, at: int, depth: int) -> tuple[dict[int, Any], int]:
-    """Numbers and structs of a struct by their field ids, and where it ends; all else is passed over."""
-    if depth > DEEPEST:
-        raise IndexError("nested too deeply")
-    found, field = dict[int, Any](), 0
-    while head := data[at]:
-        at += 1
-        if head >> 4:
-            field += head >> 4
-        else:
-            number, at = _varint(data, at)
-            field = _signed(number)
-        found[field], at = _value(data, at, head & 15, depth)
-    return found, at + 1
-
-
-def _value(data: Any, at: int, kind: int, depth: int) -> tuple[Any, int]:
-    if kind in (_TRUE, _FALSE):
-        return kind == _TRUE, at
-    if kind in (_BYTE, _DOUBLE):
-        return None, at + (1 if kind == _BYTE else 8)
-    if kind == _STRUCT:
-        return _struct(data, at, depth + 1)
-    if kind in (_LIST, _SET, _MAP):
-        return None, _after_items(data, at, kind, depth)
-    number, at = _varint(data, at)
-    return (None, at + number) if kind == _BINARY else (_signed(number), at)
-
-
-def _after_items(data: Any, at: int, kind: int, depth: int) -> int:
-    """Where a list ends. Headers of pages have no maps."""
-    if kind == _MAP:
-        raise IndexError("a map in a header")
-    count, item, at = data[at] >> 4, data[at] & 15, at + 1
-    if count == 15:
-        count, at = _varint(data, at)
-    for _ in range(count):
-        _, at = (None, at + 1) if item in (_TRUE, _FALSE) else _value(data, at, item, depth + 1)
-    return at
-
-
-def _varint(data: Any, at: int) -> tuple[int, int]:
-    number, shift = 0, 0
-    while shift < 70:
-        byte = data[at]
-        number |= (byte & 127) << shift
-        at, shift = at + 1, shift + 7
-        if byte < 128:
-            return number, at
-    raise IndexError("a number without an end")
-
-
-def _signed(number: int) -> int:
-    return (number >> 1) ^ -(number & 1)
+    header, end = struct_at(data, at)
+    body = next((struct(header, kind) for kind in (_DATA, _DATA_2, _DICTIONARY) if kind in header), {})
+    encoding = number(body, _ENCODING_2 if _DATA_2 in header else _ENCODING)
+    return Page(number(header, _UNPACKED), number(header, _PACKED), number(body, _VALUES), encoding, _DICTIONARY in header, end)

@@ -12,8 +12,8 @@ import pyarrow.parquet as pq
 
 from kilisho.fleet.exchange.cleaning import cleaned, heading_of, id_type_of, unread_of
 from kilisho.fleet.exchange.headings import Heading
-from kilisho.fleet.exchange.incoming import LARGEST_PIECE, Incoming, Source, rows_at_once, unreadable
-from kilisho.fleet.exchange.pages import ExplodingError, weigh
+from kilisho.fleet.exchange.incoming import BROKEN, LARGEST_PIECE, Incoming, Source, rows_at_once, unreadable
+from kilisho.fleet.exchange.pages import ExplodingError, footer_of, mapped, weigh
 
 MAGIC = b"PAR1"
 LARGEST_FOOTER = 16 << 20
@@ -25,15 +25,20 @@ def read_parquet(source: Source) -> Incoming:
     """The table in ``source``; raises :class:`RefusedError` and :class:`TooManyRowsError`."""
     _check_footer(source)
     try:
-        file = pq.ParquetFile(_mapped(source))
-        schema, metadata = file.schema_arrow, file.metadata
-        source.check_rows(max(metadata.num_rows, sum(metadata.row_group(at).num_rows for at in range(metadata.num_row_groups))))
-        heading = heading_of(schema, source.columns)
-        coded = weigh(source.file, metadata, heading.wanted, LARGEST_PIECE)
-    except (pa.ArrowException, OSError, struct.error, IndexError) as error:
+        return _read(source)
+    except BROKEN as error:
         raise unreadable("fault-table_not_parquet") from error
     except ExplodingError as error:
         raise unreadable(error.message) from error
+
+
+def _read(source: Source) -> Incoming:
+    with mapped(source.file) as data:
+        footer = footer_of(data)
+        source.check_rows(footer.rows)
+        schema = pq.ParquetFile(_mapped(source)).schema_arrow
+        heading = heading_of(schema, source.columns)
+        coded = weigh(data, footer, heading.wanted, LARGEST_PIECE)
     return Incoming(_pieces(source, schema, heading, coded), id_type_of(schema), unread_of(heading))
 
 

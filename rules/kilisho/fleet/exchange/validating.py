@@ -12,7 +12,7 @@ from kilisho.deadline import keep_to_time
 from kilisho.fleet import Fleet, fleet_of
 from kilisho.fleet.answers import schema_of
 from kilisho.fleet.exchange.headings import Columns
-from kilisho.fleet.exchange.incoming import Incoming, Source, unreadable
+from kilisho.fleet.exchange.incoming import BROKEN, Incoming, Source, unreadable
 from kilisho.fleet.exchange.summary import Summary
 from kilisho.fleet.exchange.writers import RULEBOOK, Encode, Writer
 from kilisho.packs import Rulebook
@@ -67,5 +67,5 @@ def _whole(pieces: Iterator[pa.RecordBatch]) -> Iterator[pa.RecordBatch]:
     """The pieces of a table; what Arrow finds wrong on the way is wrong with the table."""
     try:
         yield from pieces
-    except (pa.ArrowException, OSError, UnicodeError) as error:
+    except BROKEN as error:
         raise unreadable("fault-table_broken") from error
