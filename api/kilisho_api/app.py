@@ -14,7 +14,7 @@ from kilisho import packs
 from kilisho.farm import GRAPH
 from kilisho.packs import Rulebook
 from kilisho.questions import Question, open_questions
-from kilisho_api import catalogue, docs, health, home, operations, problem_pages, problems
+from kilisho_api import catalogue, docs, health, home, operations, problem_pages, problems, table_types, tables
 from kilisho_api.access_log import with_access_log
 from kilisho_api.cors import with_cors
 from kilisho_api.deprecation import with_deprecations
@@ -28,6 +28,7 @@ from kilisho_api.reloading import Current, Reloader
 from kilisho_api.settings import Settings
 from kilisho_api.slow import SlowLane
 from kilisho_api.spans import with_spans
+from kilisho_api.table_lane import TableLane
 from kilisho_api.trace_context import with_trace
 
 HEADERS = (
@@ -54,9 +55,10 @@ def assemble(settings: Settings, rulebook: Rulebook, questions: Mapping[str, Que
     A shell, with the layers that hold for every answer, around an application that a reload replaces whole.
     """
     life, meter, lane = life or Life(), Meter(), SlowLane(settings.slow_at_once, settings.slow_waiting, settings.longest_answer)
+    tables_lane = TableLane(settings.tables_at_once, settings.longest_answer)
 
     def build(rulebook: Rulebook, questions: Mapping[str, Question]) -> App:
-        return cast("App", _framework(settings, _routes(settings, rulebook, questions, (meter, lane, life))))
+        return cast("App", _framework(settings, _routes(settings, rulebook, questions, (meter, lane, life), tables_lane)))
 
     current = Current(build(rulebook, questions))
     life.reload = Reloader(current, lambda new: build(new, open_questions(new, settings.limits)), meter.note_reload)
@@ -76,17 +78,23 @@ def _framework(settings: Settings, routes: list[HTTPRouteHandler]) -> Litestar:
 
 
 def _routes(
-    settings: Settings, rulebook: Rulebook, questions: Mapping[str, Question], shared: tuple[Meter, SlowLane, Life]
+    settings: Settings,
+    rulebook: Rulebook,
+    questions: Mapping[str, Question],
+    shared: tuple[Meter, SlowLane, Life],
+    tables_lane: TableLane,
 ) -> list[HTTPRouteHandler]:
     meter, lane, life = shared
+    offered = [tables.NAME] if table_types.offered() else []
     return [
         *(operations.handler(question, lane) for question in questions.values()),
+        *(tables.handler(rulebook, settings, tables_lane) for _ in offered),
         *catalogue.handlers(rulebook, GRAPH, settings.catalogue_max_age),
         *health.handlers(health.SelfCheck(questions), meter, rulebook.identity, life),
         *docs.handlers(partial(guide, settings, questions, rulebook.languages, rulebook.identity)),
         late_page("/openapi.json", _contract(settings, rulebook, questions)),
         problem_pages.handler(),
-        home.handler(questions, catalogue.NAMES, rulebook.identity),
+        home.handler([*questions, *offered], catalogue.NAMES, rulebook.identity),
     ]
 
 

@@ -47,6 +47,7 @@ _ALL = (
     ProblemType("not-found", 404),
     ProblemType("method-not-allowed", 405),
     ProblemType("not-acceptable", 406),
+    ProblemType("request-stalled", 408),
     ProblemType("too-large", 413),
     ProblemType("unsupported-media-type", 415),
     ProblemType("invalid-request", 422),
@@ -55,6 +56,7 @@ _ALL = (
     ProblemType("not-ready", 503),
     ProblemType("overloaded", 503),
     ProblemType("took-too-long", 504),
+    ProblemType("no-room", 507),
 )
 
 PROBLEM_TYPES = MappingProxyType({kind.slug: kind for kind in _ALL})

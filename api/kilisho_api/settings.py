@@ -47,6 +47,12 @@ def _paths(text: str) -> tuple[str, ...]:
     return tuple(part for part in text.split(os.pathsep) if part)
 
 
+def _folder(text: str) -> str:
+    if not os.path.isdir(text) or not os.access(text, os.W_OK | os.X_OK):
+        raise ValueError("a folder that is there and can be written")
+    return text
+
+
 def _origins(text: str) -> tuple[str, ...]:
     origins = tuple(part.strip() for part in text.split(",") if part.strip())
     if any(not origin.startswith(("http://", "https://")) or origin.count("/") != 2 for origin in origins if origin != "*"):
@@ -96,7 +102,12 @@ class Settings:
     api_keys : keys of which a caller must show one; in the environment the file that holds their digests. None means open to all.
     rate_limit : requests that each caller may send in a time, per process; None means any number.
     trusted_proxies : addresses and networks of proxies whose X-Forwarded-For is believed; empty means none.
-    longest_answer : seconds that a slow request may be worked on, 1 to 3600.
+    longest_answer : seconds that a slow request, or a piece of a table, may be worked on, 1 to 3600.
+    largest_table : bytes of a table, 1000 to 100 GB.
+    longest_table : rows of a table, 1 to 1000 million.
+    tables_at_once : tables that each process takes at a time, 1 to 16.
+    table_folder : where tables are kept while they are worked on; None means the system's folder for temporary files.
+    table_patience : seconds in which something of a table or of its answer must move, 1 to 3600.
     """
 
     host: str = _setting("127.0.0.1", _host, "Address to listen on; 0.0.0.0 inside a container.")
@@ -123,6 +134,15 @@ class Settings:
     rate_limit: Rate | None = _setting(None, read_rate, "Requests of each caller in each process, such as 120/minute.")  # noqa: RUF009
     trusted_proxies: tuple[str, ...] = _setting((), read_networks, "Addresses or networks of proxies whose X-Forwarded-For is believed.")
     longest_answer: int = _setting(60, whole_number(1, 3_600), "Seconds that a slow request may be worked on before it gets 504.")
+    largest_table: int = _setting(1_000_000_000, whole_number(1_000, 100_000_000_000), "Largest table in bytes.")
+    longest_table: int = _setting(20_000_000, whole_number(1, 1_000_000_000), "Most rows of a table.")
+    tables_at_once: int = _setting(2, whole_number(1, 16), "Tables that each process takes at a time; beyond, it answers 503.")
+    table_folder: str | None = _setting(
+        None,
+        _folder,
+        "Folder for tables while they are worked on; without, the one for temporary files. Needs tables_at_once times largest_table.",
+    )
+    table_patience: int = _setting(60, whole_number(1, 3_600), "Seconds in which something of a table must move, up or down.")
 
     @property
     def limits(self) -> Limits:

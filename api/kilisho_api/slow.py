@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 import time
-from collections.abc import Callable
+from collections.abc import Awaitable, Callable
 from typing import Any, TypeVar
 
 from anyio import CancelScope, CapacityLimiter, to_thread
@@ -42,7 +42,7 @@ class SlowLane:
         self._inside += 1
         try:
             async with self._turns:
-                if await _gone(request):
+                if await gone(request.receive):
                     raise ProblemError("overloaded", GONE)
                 return await self._timed(work)
         finally:
@@ -66,10 +66,10 @@ class SlowLane:
         return max(1, math.ceil(self._seconds * self._inside / self._at_once))
 
 
-async def _gone(request: AnyRequest) -> bool:
+async def gone(receive: Callable[[], Awaitable[Any]]) -> bool:
     """Whether the caller has hung up: a message that is there already is read, and one that is not there is not waited for."""
     message: dict[str, Any] = {}
     with CancelScope() as scope:
         scope.cancel()
-        message |= await request.receive()
+        message |= await receive()
     return message.get("type") == "http.disconnect"

@@ -89,6 +89,10 @@ class RefusedError(ValueError):
         super().__init__("; ".join(f"{fault.pointer or '/'}: {fault.detail}" for fault in self.faults))
 
 
+class TooManyRowsError(ValueError):
+    """A table has more rows than the limit in force (HTTP 413)."""
+
+
 def faults_of(error: ValidationError, known_fields: Iterable[str] = ()) -> list[Fault]:
     """pydantic's errors as faults. Neither the input nor pydantic's addresses are passed on."""
     known = tuple(known_fields)

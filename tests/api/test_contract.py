@@ -23,6 +23,8 @@ from kilisho_api.openapi.pack_schema import pack_schema
 
 ROOT = Path(__file__).resolve().parents[2]
 Document = dict[str, Any]
+# Neither a question of one JSON body nor explained: a row may have columns of the caller's own.
+TABLES = "/v1/installations/validate-table"
 
 
 @pytest.fixture(scope="module")
@@ -109,7 +111,7 @@ def test_every_refusal_is_problem_json_with_an_example_that_fits(document: Docum
 
 def test_requests_are_closed_and_answers_are_open(document: Document) -> None:
     for path, method, operation in _operations(document):
-        if method == "post":
+        if method == "post" and path != TABLES:
             for schema in _reached(document, operation["requestBody"]["content"]["application/json"]["schema"]):
                 assert "properties" not in schema or schema["additionalProperties"] is False, path
         for schema in _reached(document, operation["responses"]["200"]["content"]):
@@ -189,7 +191,7 @@ def test_ids_are_listed_so_that_a_client_can_offer_them(document: Document) -> N
 def test_explain_is_documented_on_every_question(document: Document) -> None:
     for path, method, operation in _operations(document):
         named = {parameter.get("$ref", "") for parameter in operation["parameters"]}
-        assert ("#/components/parameters/Explain" in named) == (method == "post"), path
+        assert ("#/components/parameters/Explain" in named) == (method == "post" and path != TABLES), path
 
 
 def test_the_schema_of_a_pack_accepts_the_base_pack_and_a_layer_and_refuses_slips() -> None:

@@ -11,16 +11,18 @@ from kilisho.farm import GRAPH
 from kilisho.messages import DEFAULT, LANGUAGES
 from kilisho.packs import Rulebook
 from kilisho.questions import Question
+from kilisho_api import table_types
 from kilisho_api.catalogue import collections, rulebook_page
 from kilisho_api.deprecation import marked
 from kilisho_api.encoding import encode
 from kilisho_api.http_rules import JSON
-from kilisho_api.openapi import catalogue_schemas, literals, manual, responses, service
+from kilisho_api.openapi import catalogue_schemas, literals, manual, responses, service, tables
 from kilisho_api.openapi.guarding import guarding
 from kilisho_api.openapi.responses import Part
 from kilisho_api.openapi.schemas import Components
 from kilisho_api.openapi.walk import PLACE
 from kilisho_api.settings import Settings
+from kilisho_api.tables import NAME as TABLE
 
 OPENAPI = "3.1.1"
 LONGEST_SHOWN = 4
@@ -40,6 +42,8 @@ def document(rulebook: Rulebook, questions: Mapping[str, Question], settings: Se
     found = collections(rulebook, GRAPH)
     about = rulebook_page(rulebook, {name: len(entries) for name, entries in found.items()})
     paths = {f"/v1/{name}": {"post": _operation(q, asked[q.request], told[q.response])} for name, q in questions.items()}
+    if table_types.offered():
+        paths[f"/v1/{TABLE}"] = {"post": tables.add(components, rulebook, settings)}
     paths |= catalogue_schemas.paths(items, found, about) | service.paths(rulebook.identity)
     made = {
         "openapi": OPENAPI,

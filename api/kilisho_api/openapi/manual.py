@@ -41,6 +41,12 @@ CODES = {
     "amount_missing": "the offer states neither how much there is nor how much there is a day",
     "two_dilutions": "the dilution is stated in two ways",
     "unknown_parameter": "there is no such query parameter here",
+    "table_unreadable": "the table as a whole cannot be read, or only by unpacking more than is permitted",
+    "no_column": "no column of the table is known",
+    "column_twice": "two columns of the table hold the same member",
+    "column_type": "a column of the table has a type that it cannot have",
+    "row_unreadable": "a row of a table cannot be read at all",
+    "cell_unreadable": "a cell of a table cannot be read at all",
     "repeated_parameter": "the query parameter was given more than once",
 }
 
@@ -110,7 +116,8 @@ def _limits(settings: Settings) -> str:
         "state. A question that lists a 503 response may compute for a second: each process works on "
         f"{settings.slow_at_once} such at a time and lets {settings.slow_waiting} wait; beyond, it answers 503, and `Retry-After` says "
         f"after how many seconds to try again. An answer that takes longer than {settings.longest_answer} s is given up with 504."
-        + _guard(settings)
+        f" A table has at most {settings.largest_table} bytes and {settings.longest_table} rows, and each process takes "
+        f"{settings.tables_at_once} at a time." + _guard(settings)
     )
 
 
@@ -136,7 +143,8 @@ def _settings() -> str:
 
 
 _REST = (
-    "## Media types\n\nEvery answer can be had as JSON. Where an operation lists more media types under its 200 response, `Accept` "
+    "## Media types\n\nEvery answer can be had as JSON; tables of installations have types of their own. Where an operation lists "
+    "more media types under its 200 response, `Accept` "
     "chooses; JSON comes when nothing else is preferred. A table (`text/csv`, RFC 4180) has a header; a number's column names its UCUM "
     "unit in brackets, its range stands beside it (`gas [m3/d]`, `gas low [m3/d]`, `gas high [m3/d]`), and text that a spreadsheet "
     "would run as a formula has an apostrophe before it. A calendar (`text/calendar`, RFC 5545) holds the schedule as events of whole "

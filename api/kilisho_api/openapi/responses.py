@@ -13,6 +13,7 @@ Part = dict[str, Any]
 EXAMPLE_ID = "6f1c0f0e-6a0b-4c57-9d3e-2b8d1c9f7a10"
 OF_EVERY_GET = ("not-acceptable", "invalid-request", "internal-error")
 OF_EVERY_POST = ("malformed-json", "not-acceptable", "too-large", "unsupported-media-type", "invalid-request", "internal-error")
+OF_TABLES = ("bad-request", "request-stalled", "no-room")
 _EXAMPLES: Mapping[str, tuple[str, list[Part]]] = {
     "malformed-json": ("The body is not one JSON document (line 3, column 14).", []),
     "not-found": (

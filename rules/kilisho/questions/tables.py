@@ -37,7 +37,7 @@ def as_csv(rows: Iterable[Mapping[str, Any]]) -> str:
     out = io.StringIO(newline="")
     if columns:
         writer = csv.writer(out, lineterminator="\r\n")
-        writer.writerow(_harmless(name) for name in columns)
+        writer.writerow(harmless(name) for name in columns)
         writer.writerows([cells.get(name, "") for name in columns] for cells in table)
     return out.getvalue()
 
@@ -62,7 +62,7 @@ def _cell(value: Any) -> Cell:
     if isinstance(value, bool):
         return "true" if value else "false"
     if isinstance(value, str):
-        return _harmless(value)
+        return harmless(value)
     if not isinstance(value, int | float):
         raise TypeError(f"a table cannot hold a {type(value).__name__}")
     if not math.isfinite(value):
@@ -70,5 +70,6 @@ def _cell(value: Any) -> Cell:
     return value
 
 
-def _harmless(text: str) -> str:
+def harmless(text: str) -> str:
+    """``text`` with an apostrophe before it where a spreadsheet would run it."""
     return f"'{text}" if text.startswith(STARTS_BLANK) or text.lstrip().startswith(STARTS_FORMULA) else text

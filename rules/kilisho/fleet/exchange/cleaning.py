@@ -1,0 +1,138 @@
+"""Columns of an untrusted Arrow batch to columns that are safe to read: valid, of a type that is known, with no cell beyond measure."""
+
+from __future__ import annotations
+
+import pyarrow as pa
+import pyarrow.compute as pc
+
+from kilisho.faults import Fault, RefusedError
+from kilisho.fleet.exchange.gathering import Piece
+from kilisho.fleet.exchange.headings import LONGEST_NAME, NEVER_READ, Columns, Heading
+from kilisho.fleet.rows import LONGEST_ID
+from kilisho.fleet.table import ID
+from kilisho.messages import say
+
+# No id, word, day or number of a record is longer.
+LONGEST_TEXT = LONGEST_ID
+TOO_LONG = "\N{HORIZONTAL ELLIPSIS}"
+_NOT_UTF8 = Fault((), "cell_unreadable", say("fault-cell_not_utf8"))
+
+
+def heading_of(schema: pa.Schema, columns: Columns) -> Heading:
+    """The heading of a table with this schema; a unit may also stand in the metadata of a field. Raises :class:`RefusedError`."""
+    units = {field.name: field.metadata[b"unit"].decode("utf-8", "replace") for field in schema if b"unit" in (field.metadata or {})}
+    # An answer has units too; those of columns that need none are of no matter.
+    heading = columns.heading(schema.names, {name: unit for name, unit in units.items() if unit != "1"})
+    units_there = {place.name for place in heading.places if place.unit is not None}
+    bad = [name for name in heading.wanted if not _readable(schema.field(name), name in units_there)]
+    if bad:
+        raise RefusedError(Fault((name[:LONGEST_NAME],), "column_type", say("fault-column_type")) for name in bad)
+    return heading
+
+
+def unread_of(heading: Heading) -> dict[str, None]:
+    """The columns that nothing is read from."""
+    return dict.fromkeys(name for name in heading.unread if name != NEVER_READ)
+
+
+def id_type_of(schema: pa.Schema) -> pa.DataType:
+    """The type in which ids are given back: text as text, whole numbers as they are."""
+    kind = schema.field(ID).type if ID in schema.names else pa.string()
+    return kind if pa.types.is_integer(kind) else pa.string()
+
+
+def _readable(field: pa.Field, in_unit: bool) -> bool:
+    kind = field.type
+    if field.name == ID:
+        return bool(_is_text(kind) or pa.types.is_integer(kind) or pa.types.is_null(kind))
+    return _is_scalar(kind) or (not in_unit and (_is_list_of_text(kind) or _is_value_with_unit(kind)))
+
+
+def _is_text(kind: pa.DataType) -> bool:
+    kind = kind.value_type if pa.types.is_dictionary(kind) else kind
+    return bool(pa.types.is_string(kind) or pa.types.is_large_string(kind) or pa.types.is_string_view(kind))
+
+
+def _is_number(kind: pa.DataType) -> bool:
+    return bool(pa.types.is_integer(kind) or pa.types.is_floating(kind) or pa.types.is_decimal(kind))
+
+
+def _is_scalar(kind: pa.DataType) -> bool:
+    plain = (pa.types.is_boolean, pa.types.is_date, pa.types.is_timestamp, pa.types.is_null)
+    return _is_text(kind) or _is_number(kind) or any(is_of(kind) for is_of in plain)
+
+
+def _is_list_of_text(kind: pa.DataType) -> bool:
+    lists = pa.types.is_list(kind) or pa.types.is_large_list(kind)
+    return bool(lists and _is_text(kind.value_type) and not pa.types.is_dictionary(kind.value_type))
+
+
+def _is_value_with_unit(kind: pa.DataType) -> bool:
+    if not pa.types.is_struct(kind) or {field.name for field in kind} != {"value", "unit"} or kind.num_fields != 2:
+        return False
+    unit, value = kind.field("unit").type, kind.field("value").type
+    return _is_number(value) and _is_text(unit) and not pa.types.is_dictionary(unit)
+
+
+def cleaned(batch: pa.RecordBatch, heading: Heading) -> pa.RecordBatch:
+    """The columns of ``batch`` that are read, without anything that its sender could have slipped in beside them."""
+    piece = Piece(batch.num_rows)
+    if heading.has_id:
+        piece.add(ID, _identities(_sound(batch, ID, piece)))
+    for place in heading.places:
+        array = _sound(batch, place.name, piece)
+        # A column without a type has nothing in it.
+        if not pa.types.is_null(array.type):
+            piece.take(place, array)
+    return piece.batch()
+
+
+def _sound(batch: pa.RecordBatch, name: str, piece: Piece) -> pa.Array:
+    """A column with nothing invalid in it; raises ``pa.ArrowInvalid`` where more is wrong than text that is not UTF-8."""
+    array = batch.column(name)
+    try:
+        array.validate(full=True)
+    except pa.ArrowInvalid:
+        if not _is_text(array.type) or pa.types.is_string_view(array.type):
+            raise
+        array = _as_utf8(array, name, piece)
+    return _bounded(array) if _is_text(array.type) else array
+
+
+def _as_utf8(array: pa.Array, name: str, piece: Piece) -> pa.Array:
+    """A text column without the cells that are no text; each is a fault of its row."""
+    coded = array if pa.types.is_dictionary(array.type) else pa.DictionaryArray.from_arrays(pa.array(range(len(array))), array)
+    coded.indices.validate(full=True)
+    texts = [_decoded(text) for text in _as_bytes(coded.dictionary)]
+    for row, code in enumerate(coded.indices.to_pylist()):
+        if code is not None and texts[code] is False:
+            piece.fail(row, name, _NOT_UTF8)
+    return pa.DictionaryArray.from_arrays(coded.indices, pa.array([text or None for text in texts], pa.string()))
+
+
+def _as_bytes(array: pa.Array) -> list[bytes | None]:
+    """The texts as bytes, once it is sure that these lie where the column says."""
+    data = array.view(pa.binary() if pa.types.is_string(array.type) else pa.large_binary())
+    data.validate(full=True)
+    found: list[bytes | None] = data.to_pylist()
+    return found
+
+
+def _decoded(text: bytes | None) -> str | bool | None:
+    try:
+        return text if text is None else text.decode()
+    except UnicodeDecodeError:
+        return False
+
+
+def _bounded(array: pa.Array) -> pa.Array:
+    """Text without cells that are too long for anything. A dictionary is bounded before anything spreads it over its rows."""
+    if pa.types.is_dictionary(array.type):
+        return pa.DictionaryArray.from_arrays(array.indices, _bounded(array.dictionary))
+    text = array.cast(pa.string()) if pa.types.is_string_view(array.type) else array
+    long = pc.greater(pc.binary_length(text), LONGEST_TEXT)
+    return pc.if_else(long, TOO_LONG, text) if pc.any(long).as_py() else text
+
+
+def _identities(array: pa.Array) -> pa.Array:
+    return array if pa.types.is_integer(array.type) else array.cast(pa.string())

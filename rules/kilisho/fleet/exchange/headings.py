@@ -1,0 +1,107 @@
+"""Names of columns: which member each holds, in which unit (``total_volume [L]``), and which are not read at all."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass, replace
+from difflib import get_close_matches
+
+from kilisho.farm import Shelf
+from kilisho.faults import Fault, RefusedError
+from kilisho.fleet.members import Member
+from kilisho.fleet.table import ID
+from kilisho.messages import say
+from kilisho.questions import fields as f
+from kilisho.questions.installation.request import InstallationRequest
+from kilisho.questions.stated_facts import reader_of
+
+_WITH_UNIT = re.compile(r"\s*(.*?)\s*\[([^\[\]]*)\]\s*")
+LONGEST_NAME = 64
+MOST_NAMES = 100
+NEVER_READ = "faults"
+
+
+@dataclass(frozen=True)
+class Place:
+    """One column that is read: its name in the table and its member; ``unit`` only where the name states one, the member is then in it."""
+
+    name: str
+    member: Member
+    unit: str | None = None
+
+    def fault_of(self, cell: object) -> Fault | None:
+        """What is wrong with a cell, as a request would be told."""
+        return self.member.fault_of(cell if self.unit is None else {"value": cell, "unit": self.unit})
+
+
+@dataclass(frozen=True)
+class Heading:
+    """The columns of one table."""
+
+    places: tuple[Place, ...]
+    has_id: bool
+    unread: tuple[str, ...]
+
+    @property
+    def wanted(self) -> list[str]:
+        """Names of the columns that are read, the id among them."""
+        return [*([ID] if self.has_id else []), *(place.name for place in self.places)]
+
+
+@dataclass(frozen=True)
+class Columns:
+    """Every column that a table may have."""
+
+    members: Mapping[str, Member]
+    shelf: Shelf
+
+    def heading(self, names: Sequence[str], units: Mapping[str, str] | None = None) -> Heading:
+        """The heading of a table with columns of these names; ``units`` are stated beside some. Raises :class:`RefusedError`."""
+        found = {at: (name, *self._parts(name, (units or {}).get(name))) for at, name in enumerate(names)}
+        known = {at: one for at, one in found.items() if one[1] in self.members or one[1] == ID}
+        faults = [*_twice(one[1] for one in known.values()), *(fault for one in known.values() for fault in self._unit_faults(*one))]
+        if not any(one[1] in self.members for one in known.values()):
+            faults.append(Fault((), "no_column", say("fault-no_column")))
+        if faults:
+            raise RefusedError(faults)
+        places = tuple(self._place(*one) for one in known.values() if one[1] != ID)
+        unread = tuple(one[0][:LONGEST_NAME] for at, one in found.items() if at not in known)
+        return Heading(places, any(one[1] == ID for one in known.values()), unread[:MOST_NAMES])
+
+    def nearest(self, name: str) -> list[str]:
+        """Columns whose names are close to one that is not read."""
+        return get_close_matches(name[:LONGEST_NAME], self.members, n=3, cutoff=0.6)
+
+    def _parts(self, name: str, beside: str | None) -> tuple[str, str | None]:
+        """The member's name and the unit that the column states. The bare name wins: a fact might be called anything."""
+        found = None if name in self.members else _WITH_UNIT.fullmatch(name)
+        return (found[1], found[2]) if found else (name.strip(), beside)
+
+    def _kind(self, name: str) -> f.InUnit | None:
+        info = InstallationRequest.model_fields.get(name)
+        kind = info.metadata[0] if info is not None else reader_of(self.shelf.data.facts[name])
+        return kind if isinstance(kind, f.InUnit) else None
+
+    def _unit_faults(self, name: str, member: str, unit: str | None) -> list[Fault]:
+        if unit is None:
+            return []
+        kind = self._kind(member) if member in self.members else None
+        units = list(kind.windows()) if kind else []
+        if unit in units:
+            return []
+        detail = say("fault-unit_of_column", units=", ".join(units)) if units else say("fault-column_without_unit")
+        return [Fault((name[:LONGEST_NAME],), "unknown_unit", detail, get_close_matches(unit[:LONGEST_NAME], units, n=3, cutoff=0.3))]
+
+    def _place(self, name: str, member: str, unit: str | None) -> Place:
+        found, kind = self.members[member], self._kind(member)
+        if unit is None or kind is None or unit == kind.unit:
+            return Place(name, found)
+        window = kind.windows()[unit]
+        in_unit = replace(found, least=window.least, most=window.most, factor=window.factor, offset=window.offset)
+        return Place(name, in_unit, unit)
+
+
+def _twice(names: Iterable[str]) -> list[Fault]:
+    listed = list(names)
+    return [Fault((name,), "column_twice", say("fault-column_twice")) for name in dict.fromkeys(listed) if listed.count(name) > 1]

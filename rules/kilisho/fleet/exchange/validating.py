@@ -1,0 +1,71 @@
+"""A table validated: bytes of the answer, piece by piece, a row for a row."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass
+from typing import IO
+
+import pyarrow as pa
+
+from kilisho.deadline import keep_to_time
+from kilisho.fleet import Fleet, fleet_of
+from kilisho.fleet.answers import schema_of
+from kilisho.fleet.exchange.headings import Columns
+from kilisho.fleet.exchange.incoming import BROKEN, Incoming, Source, unreadable
+from kilisho.fleet.exchange.summary import Summary
+from kilisho.fleet.exchange.writers import RULEBOOK, Encode, Writer
+from kilisho.packs import Rulebook
+
+Read = Callable[[Source], Incoming]
+
+
+@dataclass(frozen=True)
+class Terms:
+    """On which rulebook a table is validated, the most rows that it may have, and how plain data become JSON."""
+
+    rulebook: Rulebook
+    most_rows: int
+    encode: Encode
+
+
+@dataclass
+class Told:
+    """An answer under way. ``chunks`` may be empty bytes where nothing can be told yet; ``unread`` holds what is known by then."""
+
+    chunks: Iterator[bytes]
+    unread: dict[str, None]
+
+
+def told(file: IO[bytes], read: Read, writer: Writer, terms: Terms) -> Told:
+    """The answer to the table in ``file``; raises :class:`RefusedError` and :class:`TooManyRowsError`, as may the first chunk."""
+    fleet = fleet_of(terms.rulebook)
+    source = Source(file, Columns(fleet.members, fleet.shelf), terms.most_rows)
+    incoming = read(source)
+    return Told(_chunks(fleet, incoming, writer, source, terms), incoming.unread)
+
+
+def _chunks(fleet: Fleet, incoming: Incoming, writer: Writer, source: Source, terms: Terms) -> Iterator[bytes]:
+    identity, summary = terms.rulebook.identity, Summary(terms.rulebook.identity)
+    schema = schema_of(len(fleet.desk.checks), incoming.id_type).with_metadata({RULEBOOK: terms.encode(dict(identity))})
+    head = writer.begin(schema)
+    for piece in _whole(incoming.pieces):
+        answered = _answered(fleet, piece, schema)
+        summary.add(answered)
+        source.check_rows(summary.rows)
+        yield head + writer.piece(answered)
+        head = b""
+        keep_to_time()
+    yield head + writer.end(summary.told(incoming.unread, source.columns))
+
+
+def _answered(fleet: Fleet, piece: pa.RecordBatch, schema: pa.Schema) -> pa.RecordBatch:
+    return pa.RecordBatch.from_arrays(fleet.answer(piece).columns, schema=schema)
+
+
+def _whole(pieces: Iterator[pa.RecordBatch]) -> Iterator[pa.RecordBatch]:
+    """The pieces of a table; what Arrow finds wrong on the way is wrong with the table."""
+    try:
+        yield from pieces
+    except BROKEN as error:
+        raise unreadable("fault-table_broken") from error
