@@ -14,11 +14,11 @@ import pyarrow as pa
 import pyarrow.compute as pc
 
 from kilisho.fleet import Fleet
+from kilisho.fleet.patterns import LISTS
 from kilisho.fleet.table import FAULTS, ID
 from kilisho.questions.installation.verdicts import REFUSED, WORDS
 from kilisho.rulebook import Severity
 
-LISTS = ("failed", "unknown", "open_dangers")
 MOST_WORST = 10
 # Values of a column by which a fleet is told.
 MOST_PLACES = 1000

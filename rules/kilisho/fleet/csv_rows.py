@@ -13,8 +13,9 @@ import pyarrow as pa
 import pyarrow.csv as pacsv
 
 from kilisho.faults import Fault
+from kilisho.fleet.members import told_fault
 from kilisho.fleet.rows import NOT_AN_OBJECT
-from kilisho.fleet.table import FAULTS, FAULTS_TYPE, told_fault
+from kilisho.fleet.table import FAULTS, FAULTS_TYPE
 from kilisho.fleet.text_blocks import Quoting, Rows, rows_of
 
 DELIMITERS = ",;\t"

@@ -88,6 +88,15 @@ def with_nearest(fault: Fault) -> str:
     return NEAREST.format(detail=fault.detail, nearest=", ".join(fault.nearest)) if fault.nearest else fault.detail
 
 
+UNREADABLE = Fault((), "cell_unreadable", "not a value that this column takes")
+
+
+def told_fault(column: str, fault: Fault | None) -> dict[str, str]:
+    """A fault as an answer has it; None stands for a cell that is nothing a member could be."""
+    found = fault or UNREADABLE
+    return Reason(column, found.code, with_nearest(found))._asdict()
+
+
 def members_of(shelf: Shelf, desk: Desk) -> dict[str, Member]:
     """Every column that is read, by name: the record's members first, then the facts that no member tells."""
     ids: dict[str, Any] = {**shelf.ids, **ids_of(desk.figures)}

@@ -12,9 +12,9 @@ import pyarrow.compute as pc
 from kilisho.faults import Fault
 from kilisho.fleet import columns
 from kilisho.fleet.exchange.headings import Heading, Place
-from kilisho.fleet.members import FLAG, Member
+from kilisho.fleet.members import FLAG, Member, told_fault
 from kilisho.fleet.rows import LONGEST_ID, read_rows
-from kilisho.fleet.table import CANONICAL, FAULTS, FAULTS_TYPE, ID, told_fault
+from kilisho.fleet.table import CANONICAL, FAULTS, FAULTS_TYPE, ID
 
 Row = Mapping[str, Any] | Fault
 _NOTHING: dict[str, Any] = {}

@@ -32,7 +32,8 @@ class Place:
 
     def fault_of(self, cell: object) -> Fault | None:
         """What is wrong with a cell, as a request would be told."""
-        return self.member.fault_of(cell if self.unit is None else {"value": cell, "unit": self.unit})
+        reason = self.member.reason_of(cell if self.unit is None else {"value": cell, "unit": self.unit})
+        return Fault((), reason.code, reason.detail) if reason is not None else None
 
 
 @dataclass(frozen=True)

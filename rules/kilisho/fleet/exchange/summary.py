@@ -9,8 +9,8 @@ from typing import Any
 import numpy as np
 import pyarrow as pa
 
-from kilisho.fleet.answers import LISTS
 from kilisho.fleet.exchange.headings import Columns
+from kilisho.fleet.patterns import LISTS
 from kilisho.fleet.table import FAULTS, ID
 from kilisho.questions.installation.verdicts import REFUSED, WORDS
 
