@@ -160,7 +160,7 @@ def _runs_in(stat: Path, group: int) -> bool:
 def large(tmp_path_factory: pytest.TempPathFactory) -> Path:
     """Enough blocks that a run can be ended in the middle of them."""
     found = tmp_path_factory.mktemp("large") / "fleet.parquet"
-    pq.write_table(pa.Table.from_batches(list(invent(40_000, base(), seed=11))), found, row_group_size=100)
+    pq.write_table(pa.Table.from_batches(list(invent(15_000, base(), seed=11))), found, row_group_size=100)
     return found
 
 
@@ -173,14 +173,16 @@ def test_after_a_kill_the_same_command_goes_on_and_loses_and_doubles_nothing(lar
         process.send_signal(signal.SIGKILL)
     _until_none_is_left(process.pid)
     before = {path: path.stat().st_mtime_ns for path in marks.glob("part-*.json")}
-    assert 0 < len(before) < 400
+    assert 0 < len(before) < 150
     assert not (tmp_path / "out.parquet").exists()
     progress: list[int] = []
     counts = run(Order((str(large),), out, rows=100, workers=1), base(), lambda done, _: progress.append(done))
     found = pq.read_table(tmp_path / "out.parquet" if into == "out.parquet" else sorted((tmp_path / "out").glob("part-*.parquet")))
-    assert counts["rows"] == 40_000
-    assert len(progress) == 400
-    assert found.to_pylist() == [one for batch in pq.read_table(large).to_batches() for one in fleet().answer(batch).to_pylist()]
+    assert counts["rows"] == 15_000
+    assert len(progress) == 150
+    told = ["id", "verdict", "failed", "gas_ratio"]
+    whole = pa.Table.from_batches([fleet().answer(batch) for batch in pq.read_table(large).combine_chunks().to_batches()])
+    assert found.select(told).to_pylist() == whole.select(told).to_pylist()
     if into == "out/":
         assert {path: path.stat().st_mtime_ns for path in before} == before
 
