@@ -68,7 +68,7 @@ def test_the_formula_that_developers_read_is_the_formula_that_runs() -> None:
 
 
 def test_the_operations_of_the_table_are_those_that_can_be_asked() -> None:
-    named = set(re.findall(r"`POST /v1/([\w-]+)`", README))
+    named = set(re.findall(r"`POST /v1/([\w/-]+)`", README))
     assert named == set(open_questions(load()))
 
 
