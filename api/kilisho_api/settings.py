@@ -97,6 +97,7 @@ class Settings:
     rate_limit : requests that each caller may send in a time, per process; None means any number.
     trusted_proxies : addresses and networks of proxies whose X-Forwarded-For is believed; empty means none.
     longest_answer : seconds that a slow request may be worked on, 1 to 3600.
+    most_waiting : requests that each process lets wait for their turn, 1 to 10000.
     """
 
     host: str = _setting("127.0.0.1", _host, "Address to listen on; 0.0.0.0 inside a container.")
@@ -123,6 +124,9 @@ class Settings:
     rate_limit: Rate | None = _setting(None, read_rate, "Requests of each caller in each process, such as 120/minute.")  # noqa: RUF009
     trusted_proxies: tuple[str, ...] = _setting((), read_networks, "Addresses or networks of proxies whose X-Forwarded-For is believed.")
     longest_answer: int = _setting(60, whole_number(1, 3_600), "Seconds that a slow request may be worked on before it gets 504.")
+    most_waiting: int = _setting(
+        100, whole_number(1, 10_000), "Requests of any kind that each process lets wait for their turn before it answers 503."
+    )
 
     @property
     def limits(self) -> Limits:

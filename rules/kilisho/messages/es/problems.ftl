@@ -58,10 +58,10 @@ problem-not-ready-title = El servicio no está listo
 problem-not-ready-about = El servicio no logra recalcular sus propios ejemplos y no se le debe preguntar.
 # of a20267bf, reviewed: false
 problem-not-ready-remedy = Inténtelo más tarde; quien opera el servicio encuentra la razón en su registro.
-# of c1f19d82, reviewed: false
-problem-overloaded-title = Esperan demasiadas solicitudes de este tipo
-# of 09c5a247, reviewed: false
-problem-overloaded-about = La operación calcula por largo rato, y ya esperan tantas solicitudes como acepta el servicio. Mientras tanto se responden otras.
+# of 0e223368, reviewed: false
+problem-overloaded-title = Esperan demasiadas solicitudes
+# of 935580a6, reviewed: false
+problem-overloaded-about = Ya esperan tantas solicitudes como acepta el servicio. Las preguntas de cálculo largo esperan en una fila aparte.
 # of bcc2647b, reviewed: false
 problem-overloaded-remedy = Envíe la solicitud de nuevo después de tantos segundos como dice el encabezado Retry-After.
 # of 800061a2, reviewed: false

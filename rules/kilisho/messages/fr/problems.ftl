@@ -58,10 +58,10 @@ problem-not-ready-title = Le service n'est pas prêt
 problem-not-ready-about = Le service n'arrive pas à recalculer ses propres exemples et ne doit pas être interrogé.
 # of a20267bf, reviewed: false
 problem-not-ready-remedy = Réessayez plus tard ; qui exploite le service en trouve la raison dans son journal.
-# of c1f19d82, reviewed: false
-problem-overloaded-title = Trop de requêtes de ce genre attendent
-# of 09c5a247, reviewed: false
-problem-overloaded-about = L'opération calcule longtemps, et autant de requêtes que le service en accepte attendent déjà. D'autres reçoivent réponse entre-temps.
+# of 0e223368, reviewed: false
+problem-overloaded-title = Trop de requêtes attendent
+# of 935580a6, reviewed: false
+problem-overloaded-about = Autant de requêtes que le service en accepte attendent déjà. Les questions au long calcul attendent dans une file à part.
 # of bcc2647b, reviewed: false
 problem-overloaded-remedy = Renvoyez la requête après autant de secondes que le dit l'en-tête Retry-After.
 # of 800061a2, reviewed: false

@@ -58,10 +58,10 @@ problem-not-ready-title = Huduma haiko tayari
 problem-not-ready-about = Huduma haiwezi kukokotoa upya mifano yake yenyewe na haipaswi kuulizwa.
 # of a20267bf, reviewed: false
 problem-not-ready-remedy = Jaribu tena baadaye; anayeendesha huduma atapata sababu kwenye kumbukumbu zake.
-# of c1f19d82, reviewed: false
-problem-overloaded-title = Maombi mengi mno ya aina hii yanasubiri
-# of 09c5a247, reviewed: false
-problem-overloaded-about = Operesheni hukokotoa kwa muda mrefu, na tayari yanasubiri maombi mengi kadiri huduma inavyokubali. Mengine yanajibiwa wakati huo huo.
+# of 0e223368, reviewed: false
+problem-overloaded-title = Maombi mengi mno yanasubiri
+# of 935580a6, reviewed: false
+problem-overloaded-about = Tayari yanasubiri maombi mengi kadiri huduma inavyokubali. Maswali ya kukokotoa kwa muda mrefu husubiri katika foleni yao wenyewe.
 # of bcc2647b, reviewed: false
 problem-overloaded-remedy = Tuma ombi tena baada ya sekunde nyingi kama kichwa cha Retry-After kinavyosema.
 # of 800061a2, reviewed: false
