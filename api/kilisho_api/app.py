@@ -30,6 +30,7 @@ from kilisho_api.slow import SlowLane
 from kilisho_api.spans import with_spans
 from kilisho_api.table_lane import TableLane
 from kilisho_api.trace_context import with_trace
+from kilisho_api.turns import Turns, in_turn
 
 HEADERS = (
     (b"x-content-type-options", b"nosniff"),
@@ -63,7 +64,8 @@ def assemble(settings: Settings, rulebook: Rulebook, questions: Mapping[str, Que
     current = Current(build(rulebook, questions))
     life.reload = Reloader(current, lambda new: build(new, open_questions(new, settings.limits)), meter.note_reload)
     shell = _framework(settings, [])
-    shell.asgi_handler = cast("ASGIApp", _layered(guarded(current, settings.api_keys, settings.rate_limit), meter, settings, life))
+    admitted = guarded(in_turn(current, Turns(settings.most_waiting)), settings.api_keys, settings.rate_limit)
+    shell.asgi_handler = cast("ASGIApp", _layered(admitted, meter, settings, life))
     return shell
 
 

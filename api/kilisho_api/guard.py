@@ -8,17 +8,14 @@ from __future__ import annotations
 import math
 import re
 
-from litestar import Request
-
 from kilisho.messages import say
 from kilisho_api.addresses import network_of
 from kilisho_api.buckets import Buckets, Rate
 from kilisho_api.docs import ASSETS
-from kilisho_api.headers import AnyRequest
 from kilisho_api.keys import Keys
 from kilisho_api.layers import App, Message, Receive, Scope, Send
 from kilisho_api.problem_types import PROBLEM_TYPES
-from kilisho_api.problems import ProblemError, reply
+from kilisho_api.problems import ProblemError, refuse
 
 # Asked every few seconds by whatever watches the process; it must neither need a key nor ever be told to wait.
 NEVER_LIMITED = "/health"
@@ -40,8 +37,7 @@ def guarded(app: App, keys: Keys | None, rate: Rate | None) -> App:
         try:
             admit(scope, keys, buckets)
         except ProblemError as refused:
-            request: AnyRequest = Request(scope, receive, send)  # type: ignore[arg-type]
-            await reply(request, refused).to_asgi_response(None, request)(scope, receive, send)  # type: ignore[arg-type]
+            await refuse(scope, receive, send, refused)
         else:
             await app(scope, receive, send if keys is None or scope["path"] in OPEN else _private(send))
 

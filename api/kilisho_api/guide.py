@@ -69,6 +69,7 @@ def _limits(settings: Settings) -> dict[str, str]:
     numbers = {
         "largest_body": settings.largest_body,
         "longest_forecast": settings.limits.forecast_days,
+        "most_waiting": settings.most_waiting,
         "slow_at_once": settings.slow_at_once,
         "slow_waiting": settings.slow_waiting,
     }

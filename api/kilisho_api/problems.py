@@ -7,7 +7,7 @@ import re
 from collections.abc import Mapping, Sequence
 from typing import Any
 
-from litestar import Response
+from litestar import Request, Response
 from litestar.exceptions import HTTPException
 from litestar.types import ExceptionHandlersMap
 
@@ -15,6 +15,7 @@ from kilisho.faults import MalformedError, RefusedError
 from kilisho.messages import LANGUAGES, say, told_in
 from kilisho_api.encoding import encode
 from kilisho_api.headers import AnyRequest, language_of
+from kilisho_api.layers import Receive, Scope, Send
 from kilisho_api.problem_types import BY_STATUS, PROBLEM_TYPES, ProblemType
 
 PROBLEM_JSON = "application/problem+json"
@@ -57,6 +58,12 @@ def reply(request: AnyRequest, problem: ProblemError) -> Response[bytes]:
     language = told.pop("language")["tag"]
     headers = {**problem.headers, "content-language": language}
     return Response(encode(told), status_code=problem.kind.status, media_type=PROBLEM_JSON, headers=headers)
+
+
+async def refuse(scope: Scope, receive: Receive, send: Send, problem: ProblemError) -> None:
+    """Answer with the problem document, from a layer outside the framework."""
+    request: AnyRequest = Request(scope, receive, send)  # type: ignore[arg-type]
+    await reply(request, problem).to_asgi_response(None, request)(scope, receive, send)  # type: ignore[arg-type]
 
 
 def _of_problem(request: AnyRequest, error: Exception) -> Response[bytes]:

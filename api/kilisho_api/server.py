@@ -12,7 +12,8 @@ import os
 import signal
 import socket
 import time
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Coroutine, Iterator, Sequence
+from itertools import islice
 from types import FrameType
 from typing import Any
 
@@ -27,6 +28,9 @@ from kilisho_api.settings import Settings
 # Whoever has connected a moment ago has a request under way; uvicorn would hang up on it unread.
 SECONDS_TO_SPEAK = 1.0
 TICK = 0.02
+# The event loop takes up one connection a round, and a round may answer a request: those who wait to be taken up would wait unseen.
+# Not all at once either, since several workers are to share them.
+CONNECTIONS_A_ROUND = 8
 # Longer than a proxy keeps an idle connection (nginx: 60 s): whoever is to send the next request should be the one who hangs up.
 KEEP_ALIVE_SECONDS = 75
 Hear = Callable[["Server", asyncio.AbstractEventLoop], None]
@@ -69,7 +73,8 @@ class Server(uvicorn.Server):
         super().__init__(config)
         self._life, self._drain_seconds, self._hear = life, drain_seconds, hear
         self._leave_at: float | None = None
-        self._one_reload, self._reloads = CapacityLimiter(1), set[asyncio.Task[None]]()
+        self._one_reload, self._tasks = CapacityLimiter(1), set[asyncio.Task[object]]()
+        self._listeners = list[socket.socket]()
 
     def handle_exit(self, sig: int, frame: FrameType | None) -> None:
         """Begin to leave; a second signal ends the drain."""
@@ -84,6 +89,10 @@ class Server(uvicorn.Server):
     async def startup(self, sockets: list[socket.socket] | None = None) -> None:
         """Listen, to callers and to orders."""
         await super().startup(sockets)
+        self._listeners = [socket.socket(fileno=os.dup(one.fileno())) for server in self.servers for one in server.sockets]
+        for listener in self._listeners:
+            listener.setblocking(False)
+            asyncio.get_running_loop().add_reader(listener, self._take_up, listener)
         self._hear(self, asyncio.get_running_loop())
 
     async def on_tick(self, counter: int) -> bool:
@@ -94,9 +103,16 @@ class Server(uvicorn.Server):
 
     def reload(self, packs: Sequence[str]) -> None:
         """Put ``packs`` in force as they are now; from the loop, and in turn after any that is under way."""
-        task = asyncio.ensure_future(to_thread.run_sync(self._life.reload, packs, limiter=self._one_reload))
-        self._reloads.add(task)
-        task.add_done_callback(self._reloads.discard)
+        self._do(to_thread.run_sync(self._life.reload, packs, limiter=self._one_reload))
+
+    def _take_up(self, listener: socket.socket) -> None:
+        for connection in islice(_accepted(listener), CONNECTIONS_A_ROUND):
+            self._do(asyncio.get_running_loop().connect_accepted_socket(self._protocol, connection))
+
+    def _do(self, work: Coroutine[object, object, object]) -> None:
+        task = asyncio.get_running_loop().create_task(work)
+        self._tasks.add(task)
+        task.add_done_callback(self._tasks.discard)
 
     async def shutdown(self, sockets: list[socket.socket] | None = None) -> None:
         """Stop listening without losing anybody who has connected, then let what is open end."""
@@ -111,15 +127,15 @@ class Server(uvicorn.Server):
 
     async def _stop_listening(self, sockets: Sequence[socket.socket]) -> None:
         """The kernel resets connections that wait on a listener when its last copy is closed, so these are taken up before."""
-        last = [socket.socket(fileno=os.dup(one.fileno())) for server in self.servers for one in server.sockets]
         for server in self.servers:
             server.close()
         for one in sockets:
             one.close()
         await asyncio.sleep(TICK)
-        for copy in last:
-            waiting = _accepted(copy)
-            copy.close()
+        for listener in self._listeners:
+            asyncio.get_running_loop().remove_reader(listener)
+            waiting = list(_accepted(listener))
+            listener.close()
             for connection in waiting:
                 await asyncio.get_running_loop().connect_accepted_socket(self._protocol, connection)
 
@@ -130,13 +146,12 @@ class Server(uvicorn.Server):
         return made
 
 
-def _accepted(listener: socket.socket) -> list[socket.socket]:
-    listener.setblocking(False)
-    found = list[socket.socket]()
+def _accepted(listener: socket.socket) -> Iterator[socket.socket]:
+    """Those who wait to be taken up, each taken up as it is asked for."""
     while True:
         try:
-            found.append(listener.accept()[0])
-        except (BlockingIOError, InterruptedError):
-            return found
-        except OSError:  # the peer has gone again
+            yield listener.accept()[0]
+        except ConnectionAbortedError:  # the peer has gone again
             continue
+        except OSError:  # nobody waits; or there is no file left for another, which the event loop's own listener sees to
+            return

@@ -42,6 +42,7 @@ def test_everything_can_be_set(tmp_path: Path) -> None:
         "KILISHO_RATE_LIMIT": "120/minute",
         "KILISHO_TRUSTED_PROXIES": "10.0.0.7, 10.1.0.0/16",
         "KILISHO_LONGEST_ANSWER": "20",
+        "KILISHO_MOST_WAITING": "30",
         "OTHER": "ignored",
     }
     origins = ("https://app.example", "http://localhost:3000")
@@ -52,6 +53,7 @@ def test_everything_can_be_set(tmp_path: Path) -> None:
         "rate_limit": Rate(120, 60),
         "trusted_proxies": ("10.0.0.7/32", "10.1.0.0/16"),
         "longest_answer": 20,
+        "most_waiting": 30,
     }
     assert read(environment) == Settings(*first, **running, **guarding)
     assert read(environment).limits == Limits(forecast_days=366)
@@ -83,6 +85,7 @@ def test_everything_can_be_set(tmp_path: Path) -> None:
         ("RATE_LIMIT", "100", "such as 120/minute"),
         ("TRUSTED_PROXIES", "*", "no host names and no *"),
         ("LONGEST_ANSWER", "0", "a whole number from 1 to 3600"),
+        ("MOST_WAITING", "0", "a whole number from 1 to 10000"),
         ("LOG_LEVEL", "loud", "debug, info, warning or error"),
         ("LOG_FORMAT", "xml", "text or json"),
         ("ACCESS_LOG", "yes", "on or off"),

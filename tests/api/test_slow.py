@@ -285,14 +285,14 @@ def test_readiness_recomputes_slow_examples_without_holding_up_others(serve: Any
         assert client.get("/ready").json()["status"] == "ready"
 
 
-def test_only_slow_questions_say_that_they_may_turn_callers_away(
+def test_only_slow_questions_say_that_they_may_be_given_up(
     rulebook: Rulebook, questions: Mapping[str, Question], slow: Question, gate: Gate
 ) -> None:
     gate.open.set()
     made = document(rulebook, {**questions, slow.name: slow}, Settings(slow_at_once=3, slow_waiting=5))
     answers = {path: item["post"]["responses"] for path, item in made["paths"].items() if "post" in item}
-    assert answers.pop(PATH)["503"] == {"$ref": "#/components/responses/Overloaded"}
-    told = {path.removeprefix("/v1/") for path, responses in answers.items() if "503" in responses}
+    assert answers.pop(PATH)["504"] == {"$ref": "#/components/responses/TookTooLong"}
+    told = {path.removeprefix("/v1/") for path, responses in answers.items() if "504" in responses}
     assert told == {name for name, question in questions.items() if question.slow}
     headers = made["components"]["responses"]["Overloaded"]["headers"]
     assert headers["Retry-After"] == {"$ref": "#/components/headers/RetryAfter"}

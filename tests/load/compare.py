@@ -9,16 +9,10 @@ Processor time a request is what to compare between machines' quiet and busy hou
 from __future__ import annotations
 
 import argparse
-import os
-import socket
-import subprocess
 import sys
 import tempfile
-import time
-from collections.abc import Iterator, Sequence
-from contextlib import contextmanager
+from collections.abc import Sequence
 from dataclasses import dataclass
-from http.client import HTTPConnection
 from pathlib import Path
 from statistics import median
 
@@ -26,36 +20,13 @@ ROOT = Path(__file__).resolve().parents[2]
 sys.path.insert(0, str(ROOT))
 
 from tests.load.bodies import loads, operation  # noqa: E402 - the checkout is on the path from here on
+from tests.load.figures import show  # noqa: E402
 from tests.load.measuring import CONNECTIONS, Round, resident_megabytes, run_round  # noqa: E402
+from tests.load.serving import ECHO, FIRST, Server, post, service, serving  # noqa: E402
 
-SERVICE = ("-m", "kilisho.cli", "serve", "--workers", "1")
-ECHO = ("-m", "tests.load.echo")
 HEADINGS = ("operation", "in B", "out B", "model B", "req/s", "to model", "to bytes", "p50 ms", "p99 ms", "cpu us", "echoes")
-FIRST = "/v1/first-charge"
-SECONDS_TO_START = 30
-
-
-def post(port: int, path: str, body: bytes) -> bytes:
-    """The body of the answer; raises OSError when it is not a success or nobody listens."""
-    connection = HTTPConnection("127.0.0.1", port, timeout=10)
-    try:
-        connection.request("POST", path, body, {"Content-Type": "application/json"})
-        answer = connection.getresponse()
-        text = answer.read()
-    finally:
-        connection.close()
-    if answer.status != 200:
-        raise ConnectionError(f"{path} answered {answer.status}: {text[:500]!r}")
-    return text
-
-
-@dataclass(frozen=True)
-class Server:
-    """A running server: its process, its port, and the seconds until its first answer."""
-
-    process: int
-    port: int
-    seconds: float
+# All that wrk asks at a time may wait: a slow answer that is turned away is no measurement.
+PATIENT = {"slow_waiting": CONNECTIONS}
 
 
 @dataclass(frozen=True)
@@ -72,27 +43,6 @@ class Target:
     def load(self, body: bytes, seconds: int, folder: Path) -> Round:
         """One round of load."""
         return run_round(f"http://127.0.0.1:{self.server.port}{self.path}", body, seconds, self.server.process, folder)
-
-
-@contextmanager
-def serving(module: Sequence[str], path: str, body: bytes) -> Iterator[Server]:
-    """A server that has answered ``body`` at ``path`` once; it ends with the block."""
-    with socket.create_server(("127.0.0.1", 0)) as free:
-        port: int = free.getsockname()[1]
-    began = time.perf_counter()
-    # All that wrk asks at a time may wait: a slow answer that is turned away is no measurement.
-    env = os.environ | {"KILISHO_SLOW_WAITING": str(CONNECTIONS)}
-    with subprocess.Popen([sys.executable, *module, "--port", str(port)], cwd=ROOT, env=env, stderr=subprocess.DEVNULL) as server:
-        try:
-            while server.poll() is None and time.perf_counter() - began < SECONDS_TO_START:
-                try:
-                    post(port, path, body)
-                    break
-                except ConnectionRefusedError:
-                    time.sleep(0.005)
-            yield Server(server.pid, port, time.perf_counter() - began)
-        finally:
-            server.terminate()
 
 
 def compare(targets: Sequence[Target], body: bytes, rounds: int, seconds: int) -> list[list[Round]]:
@@ -121,14 +71,9 @@ def start_seconds(body: bytes, times: int) -> float:
     """Median time from starting the service to its first answer to a first charge."""
     taken = []
     for _ in range(times):
-        with serving(SERVICE, FIRST, body) as server:
+        with serving(service(), FIRST, body) as server:
             taken.append(server.seconds)
     return median(taken)
-
-
-def show(values: Sequence[object]) -> None:
-    """Print one line of the table."""
-    print(f"{values[0]!s:<27}" + "".join(f"{value!s:>11}" for value in values[1:]), flush=True)
 
 
 def main() -> None:
@@ -141,15 +86,15 @@ def main() -> None:
     requests = loads()
     first = requests["first-charge"]
     print(f"first answer after {start_seconds(first, options.rounds):.2f} s (median of {options.rounds} starts)")
-    with serving(SERVICE, FIRST, first) as service, serving(ECHO, "/bytes/first-charge", first) as echo:
-        before = resident_megabytes(service.process)
+    with serving(service(), FIRST, first, **PATIENT) as asked, serving(ECHO, "/bytes/first-charge", first) as echo:
+        before = resident_megabytes(asked.process)
         show(HEADINGS)
         for name in options.operations or requests:
             body = requests[name]
-            targets = [Target(service, f"/v1/{operation(name)}"), Target(echo, f"/model/{name}"), Target(echo, f"/bytes/{name}")]
+            targets = [Target(asked, f"/v1/{operation(name)}"), Target(echo, f"/model/{name}"), Target(echo, f"/bytes/{name}")]
             sizes = (len(body), *(target.size(body) for target in targets[:2]))
             show(row(name, sizes, compare(targets, body, options.rounds, options.seconds)))
-        print(f"resident memory {before:.0f} MB after the first answer, {resident_megabytes(service.process):.0f} MB after the load")
+        print(f"resident memory {before:.0f} MB after the first answer, {resident_megabytes(asked.process):.0f} MB after the load")
 
 
 if __name__ == "__main__":

@@ -62,7 +62,7 @@ def _operation(question: Question, asked: str, told: str) -> Part:
     body = {"required": True, "content": {JSON: {"schema": {"$ref": PLACE + asked}, "example": question.example}}}
     shown = shortened(example_answer(question))
     answer = responses.success("The answer. Long lists are cut short in the example.", JSON, {"$ref": PLACE + told}, shown)
-    refusals = (*responses.OF_EVERY_POST, *(("overloaded", "took-too-long") if question.slow else ()))
+    refusals = (*responses.OF_EVERY_POST, *(("took-too-long",) if question.slow else ()))
     for media_type, write in question.representations.items():
         answer["content"][media_type] = {"schema": {"type": "string"}, "example": write(shown, LANGUAGES[DEFAULT])}
     return {

@@ -113,9 +113,10 @@ _ERRORS = (
 def _limits(settings: Settings) -> str:
     return (
         f"## Limits\n\nA body has at most {settings.largest_body} bytes. Lists, texts and numbers have the limits that their schemas "
-        "state. A question that lists a 503 response may compute for a second: each process works on "
-        f"{settings.slow_at_once} such at a time and lets {settings.slow_waiting} wait; beyond, it answers 503, and `Retry-After` says "
-        f"after how many seconds to try again. An answer that takes longer than {settings.longest_answer} s is given up with 504."
+        f"state. Each process lets {settings.most_waiting} requests wait for their turn; beyond, it answers 503, and `Retry-After` says "
+        "after how many seconds to try again. A question that lists a 504 response may compute for a second: each process works on "
+        f"{settings.slow_at_once} such at a time and lets {settings.slow_waiting} wait; beyond, it answers 503 as well. An answer that takes "
+        f"longer than {settings.longest_answer} s is given up with 504."
         f" A table has at most {settings.largest_table} bytes and {settings.longest_table} rows, and each process takes "
         f"{settings.tables_at_once} at a time." + _guard(settings)
     )

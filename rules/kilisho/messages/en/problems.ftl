@@ -29,8 +29,8 @@ problem-internal-error-remedy = Report the instance of the answer to whoever run
 problem-not-ready-title = The service is not ready
 problem-not-ready-about = The service cannot recompute its own examples and should not be asked.
 problem-not-ready-remedy = Try again later; whoever runs the service finds the reason in its log.
-problem-overloaded-title = Too many requests of this kind wait
-problem-overloaded-about = The operation computes for long, and as many requests as the service takes wait already. Others are answered meanwhile.
+problem-overloaded-title = Too many requests wait
+problem-overloaded-about = As many requests as the service takes wait already. Questions that compute for long wait in a line of their own.
 problem-overloaded-remedy = Send the request again after as many seconds as the Retry-After header says.
 
 ## What is wrong this time

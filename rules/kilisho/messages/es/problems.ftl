@@ -34,12 +34,8 @@ problem-too-large-title = El cuerpo es demasiado grande
 problem-too-large-about = El cuerpo tiene más bytes de los que acepta el servicio.
 # of f6542635, reviewed: false
 problem-too-large-remedy = Pregunte por una finca a la vez y omita lo que no hace falta.
-# of f2134752, reviewed: false
-problem-unsupported-media-type-title = El cuerpo no se envió como application/json
 # of f9dcf530, reviewed: false
 problem-unsupported-media-type-about = Falta el encabezado Content-Type o nombra otro tipo u otro juego de caracteres que UTF-8, o el cuerpo está comprimido.
-# of a68a106d, reviewed: false
-problem-unsupported-media-type-remedy = Envíe Content-Type: application/json y el cuerpo tal como es.
 # of 4d17e9b3, reviewed: false
 problem-invalid-request-title = La solicitud no se puede responder tal como está
 # of 08a167c2, reviewed: false
@@ -58,10 +54,10 @@ problem-not-ready-title = El servicio no está listo
 problem-not-ready-about = El servicio no logra recalcular sus propios ejemplos y no se le debe preguntar.
 # of a20267bf, reviewed: false
 problem-not-ready-remedy = Inténtelo más tarde; quien opera el servicio encuentra la razón en su registro.
-# of c1f19d82, reviewed: false
-problem-overloaded-title = Esperan demasiadas solicitudes de este tipo
-# of 09c5a247, reviewed: false
-problem-overloaded-about = La operación calcula por largo rato, y ya esperan tantas solicitudes como acepta el servicio. Mientras tanto se responden otras.
+# of 0e223368, reviewed: false
+problem-overloaded-title = Esperan demasiadas solicitudes
+# of 935580a6, reviewed: false
+problem-overloaded-about = Ya esperan tantas solicitudes como acepta el servicio. Las preguntas de cálculo largo esperan en una fila aparte.
 # of bcc2647b, reviewed: false
 problem-overloaded-remedy = Envíe la solicitud de nuevo después de tantos segundos como dice el encabezado Retry-After.
 # of 800061a2, reviewed: false
@@ -121,3 +117,19 @@ detail-body_not_json_at = El cuerpo no es un solo documento JSON (línea { $line
 problem-page-status = Estado { $status }
 # of f47f1edc, reviewed: false
 problem-page-what_to_do = Qué hacer
+# of bf586a64, reviewed: false
+problem-request-stalled-title = La solicitud se quedó detenida
+# of 9be412e8, reviewed: false
+problem-request-stalled-about = No llegó nada del cuerpo durante más tiempo del que espera el servicio.
+# of 2801167a, reviewed: false
+problem-request-stalled-remedy = Envíe la solicitud de nuevo por una conexión más estable.
+# of 19bb2581, reviewed: false
+problem-no-room-title = El servicio no tiene espacio para la tabla
+# of f0f51364, reviewed: false
+problem-no-room-about = La carpeta donde se guardan las tablas mientras se procesan está llena o no se puede escribir en ella.
+# of bf1824bc, reviewed: false
+problem-no-room-remedy = Envíe una tabla más pequeña, o la misma más tarde; quien opera el servicio puede darle más espacio.
+# of 59c58373, reviewed: false
+problem-unsupported-media-type-title = El cuerpo no es de un tipo que se acepte aquí
+# of e8ace79a, reviewed: false
+problem-unsupported-media-type-remedy = Envíe Content-Type: application/json, o para una tabla el tipo que nombra el detalle, y el cuerpo tal como es.

@@ -34,12 +34,8 @@ problem-too-large-title = Le corps est trop grand
 problem-too-large-about = Le corps a plus d'octets que le service n'en accepte.
 # of f6542635, reviewed: false
 problem-too-large-remedy = Demandez pour une seule ferme à la fois et omettez ce qui n'est pas nécessaire.
-# of f2134752, reviewed: false
-problem-unsupported-media-type-title = Le corps n'est pas envoyé comme application/json
 # of f9dcf530, reviewed: false
 problem-unsupported-media-type-about = L'en-tête Content-Type manque ou nomme un autre type ou un autre jeu de caractères que UTF-8, ou le corps est compressé.
-# of a68a106d, reviewed: false
-problem-unsupported-media-type-remedy = Envoyez Content-Type: application/json et le corps tel quel.
 # of 4d17e9b3, reviewed: false
 problem-invalid-request-title = La requête ne peut pas recevoir de réponse telle quelle
 # of 08a167c2, reviewed: false
@@ -58,10 +54,10 @@ problem-not-ready-title = Le service n'est pas prêt
 problem-not-ready-about = Le service n'arrive pas à recalculer ses propres exemples et ne doit pas être interrogé.
 # of a20267bf, reviewed: false
 problem-not-ready-remedy = Réessayez plus tard ; qui exploite le service en trouve la raison dans son journal.
-# of c1f19d82, reviewed: false
-problem-overloaded-title = Trop de requêtes de ce genre attendent
-# of 09c5a247, reviewed: false
-problem-overloaded-about = L'opération calcule longtemps, et autant de requêtes que le service en accepte attendent déjà. D'autres reçoivent réponse entre-temps.
+# of 0e223368, reviewed: false
+problem-overloaded-title = Trop de requêtes attendent
+# of 935580a6, reviewed: false
+problem-overloaded-about = Autant de requêtes que le service en accepte attendent déjà. Les questions au long calcul attendent dans une file à part.
 # of bcc2647b, reviewed: false
 problem-overloaded-remedy = Renvoyez la requête après autant de secondes que le dit l'en-tête Retry-After.
 # of 800061a2, reviewed: false
@@ -121,3 +117,19 @@ detail-body_not_json_at = Le corps n'est pas un seul document JSON (ligne { $lin
 problem-page-status = Statut { $status }
 # of f47f1edc, reviewed: false
 problem-page-what_to_do = Que faire
+# of bf586a64, reviewed: false
+problem-request-stalled-title = La requête s'est arrêtée en route
+# of 9be412e8, reviewed: false
+problem-request-stalled-about = Rien du corps n'est arrivé pendant plus de temps que le service n'attend.
+# of 2801167a, reviewed: false
+problem-request-stalled-remedy = Renvoyez la requête par une connexion plus stable.
+# of 19bb2581, reviewed: false
+problem-no-room-title = Le service n'a pas de place pour le tableau
+# of f0f51364, reviewed: false
+problem-no-room-about = Le dossier où sont gardés les tableaux pendant leur traitement est plein, ou on ne peut pas y écrire.
+# of bf1824bc, reviewed: false
+problem-no-room-remedy = Envoyez un tableau plus petit, ou le même plus tard ; qui exploite le service peut lui donner plus de place.
+# of 59c58373, reviewed: false
+problem-unsupported-media-type-title = Le corps n'est pas d'un type accepté ici
+# of e8ace79a, reviewed: false
+problem-unsupported-media-type-remedy = Envoyez Content-Type: application/json, ou pour un tableau le type que nomme le détail, et le corps tel quel.

@@ -34,12 +34,8 @@ problem-too-large-title = Mwili ni mkubwa mno
 problem-too-large-about = Mwili una baiti nyingi kuliko huduma inavyokubali.
 # of f6542635, reviewed: false
 problem-too-large-remedy = Uliza kuhusu shamba moja kwa wakati na acha kisichohitajika.
-# of f2134752, reviewed: false
-problem-unsupported-media-type-title = Mwili haukutumwa kama application/json
 # of f9dcf530, reviewed: false
 problem-unsupported-media-type-about = Kichwa cha Content-Type hakipo au kinataja aina nyingine, au herufi nyingine kuliko UTF-8, au mwili umebanwa.
-# of a68a106d, reviewed: false
-problem-unsupported-media-type-remedy = Tuma Content-Type: application/json na mwili jinsi ulivyo.
 # of 4d17e9b3, reviewed: false
 problem-invalid-request-title = Ombi haliwezi kujibiwa jinsi lilivyo
 # of 08a167c2, reviewed: false
@@ -58,10 +54,10 @@ problem-not-ready-title = Huduma haiko tayari
 problem-not-ready-about = Huduma haiwezi kukokotoa upya mifano yake yenyewe na haipaswi kuulizwa.
 # of a20267bf, reviewed: false
 problem-not-ready-remedy = Jaribu tena baadaye; anayeendesha huduma atapata sababu kwenye kumbukumbu zake.
-# of c1f19d82, reviewed: false
-problem-overloaded-title = Maombi mengi mno ya aina hii yanasubiri
-# of 09c5a247, reviewed: false
-problem-overloaded-about = Operesheni hukokotoa kwa muda mrefu, na tayari yanasubiri maombi mengi kadiri huduma inavyokubali. Mengine yanajibiwa wakati huo huo.
+# of 0e223368, reviewed: false
+problem-overloaded-title = Maombi mengi mno yanasubiri
+# of 935580a6, reviewed: false
+problem-overloaded-about = Tayari yanasubiri maombi mengi kadiri huduma inavyokubali. Maswali ya kukokotoa kwa muda mrefu husubiri katika foleni yao wenyewe.
 # of bcc2647b, reviewed: false
 problem-overloaded-remedy = Tuma ombi tena baada ya sekunde nyingi kama kichwa cha Retry-After kinavyosema.
 # of 800061a2, reviewed: false
@@ -121,3 +117,19 @@ detail-body_not_json_at = Mwili si hati moja ya JSON (mstari { $line }, safu { $
 problem-page-status = Hali { $status }
 # of f47f1edc, reviewed: false
 problem-page-what_to_do = La kufanya
+# of bf586a64, reviewed: false
+problem-request-stalled-title = Ombi limekwama
+# of 9be412e8, reviewed: false
+problem-request-stalled-about = Hakuna sehemu ya mwili iliyofika kwa muda mrefu kuliko huduma inavyosubiri.
+# of 2801167a, reviewed: false
+problem-request-stalled-remedy = Tuma ombi tena kupitia muunganisho ulio imara zaidi.
+# of 19bb2581, reviewed: false
+problem-no-room-title = Huduma haina nafasi kwa jedwali
+# of f0f51364, reviewed: false
+problem-no-room-about = Folda ambamo majedwali huwekwa yanapofanyiwa kazi imejaa au haiwezi kuandikwa.
+# of bf1824bc, reviewed: false
+problem-no-room-remedy = Tuma jedwali dogo zaidi, au hilo hilo baadaye; anayeendesha huduma anaweza kuipa nafasi zaidi.
+# of 59c58373, reviewed: false
+problem-unsupported-media-type-title = Mwili si wa aina inayopokelewa hapa
+# of e8ace79a, reviewed: false
+problem-unsupported-media-type-remedy = Tuma Content-Type: application/json, au kwa jedwali aina inayotajwa kwenye maelezo, na mwili jinsi ulivyo.

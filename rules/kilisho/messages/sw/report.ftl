@@ -1,0 +1,101 @@
+# of 57d30a6a, reviewed: false
+report-title = Ripoti ya kundi la mitambo ya biogesi
+# of 784aeef6, reviewed: false
+report-installations = { $count ->
+    [one] Mtambo mmoja
+   *[other] Mitambo { $total }
+}
+# of 04e52f1f, reviewed: false
+report-what = Kilichoonekana
+# of 37bac495, reviewed: false
+report-count = Idadi
+# of 29887a5f, reviewed: false
+report-share = Sehemu
+# of b8cafa41, reviewed: false
+report-dangerous = Ya hatari
+# of 6c10b73f, reviewed: false
+report-doubtful = Namba isiyoweza kuwa sahihi
+# of fddcb6ed, reviewed: false
+report-mis_sized = Ukubwa usiofaa
+# of d8a80393, reviewed: false
+report-starved = Hailishwi vya kutosha
+# of ab65ba09, reviewed: false
+report-fed_wrongly = Inalishwa vibaya kwa namna nyingine
+# of edad8105, reviewed: false
+report-underperforming = Gesi kidogo mno
+# of 497d07e8, reviewed: false
+report-unknown = Haijulikani vya kutosha
+# of 42e3a5bb, reviewed: false
+report-refused = Haisomeki
+# of 4fa61d63, reviewed: false
+report-sound = Mizima katika yote yanayoulizwa
+# of 6152ad09, reviewed: false
+report-several = Mtambo mmoja unaweza kuwa kwenye mistari kadhaa kati ya hii.
+# of e77ab7c5, reviewed: false
+report-dangers = Nenda huko kwanza: ukaguzi wa kiwango cha hatari umeshindwa
+# of 07298b3a, reviewed: false
+report-dangers-none = Katika yaliyotajwa hakuna ukaguzi wa kiwango cha hatari ulioshindwa. Huo si usalama: angalia yale ambayo hakuna aliyeyataja.
+# of 988481e1, reviewed: false
+report-open = Hatari hizi hakuna aliyethibitisha kuwa hazipo
+# of 95b6e636, reviewed: false
+report-open-lead = Katika mitambo { $total } kati ya { $rows } angalau ukaguzi mmoja wa kiwango cha hatari hauna jibu. Hadi mtu atakapokwenda kuangalia, hakuna hata mmoja kati yake ulio salama.
+# of 02ba30dc, reviewed: false
+report-open-others = { $count ->
+    [one] Ukaguzi mmoja zaidi wa kiwango cha hatari hauna jibu mahali fulani.
+   *[other] Kaguzi { $count } zaidi za kiwango cha hatari hazina jibu mahali fulani.
+}
+# of 2a0c6f15, reviewed: false
+report-verdicts = Maamuzi
+# of 4a36f89d, reviewed: false
+report-verdict = Uamuzi
+# of 1bb8bf6e, reviewed: false
+report-verdict-refused = Mstari hausomeki; majibu yanasema una kasoro gani.
+# of ee4a048b, reviewed: false
+report-by = Kwa { $column }
+# of 109df22c, reviewed: false
+report-no-place = haikutajwa
+# of 94925bed, reviewed: false
+report-other-places = nyingine { $count } ndogo zaidi kwa pamoja
+# of 4a10cab9, reviewed: false
+report-worst = Mibaya kabisa, na la kufanya kwanza
+# of 1896ccc6, reviewed: false
+report-worst-none = Hakuna ukaguzi wa kiwango cha tahadhari au kibaya zaidi ulioshindwa.
+# of 29b44be6, reviewed: false
+report-which = Upi
+# of 325bab99, reviewed: false
+report-row = mstari { $row }
+# of 5ccb1f01, reviewed: false
+report-first = Kasoro, na la kufanya kwanza
+# of 710c9d28, reviewed: false
+report-more = { $count ->
+    [one] Ukaguzi mmoja zaidi umeshindwa.
+   *[other] Kaguzi { $count } zaidi zimeshindwa.
+}
+# of b21de8da, reviewed: false
+report-slip = Yaelekea { $member } ni { $value } (ikisomwa kama: { $reading }).
+# of 76026f0d, reviewed: false
+report-failed = Kinachoshindwa mara nyingi zaidi
+# of 9d60841e, reviewed: false
+report-check = Ukaguzi
+# of f47f1edc, reviewed: false
+report-do = La kufanya
+# of 0a6f5912, reviewed: false
+report-faults = Mistari isiyosomeka
+# of 8e86ab6b, reviewed: false
+report-fault = Safu na kosa
+# of 6fe10037, reviewed: false
+report-unstated = Yale ambayo hakuna aliyeyataja
+# of 009e7567, reviewed: false
+report-unstated-record = { $share } % ya seli za kumbukumbu ni tupu.
+# of 4e901740, reviewed: false
+report-unstated-facts = Kati ya vipengele vingine vya ukweli { $facts } ambavyo jedwali linaweza kutaja, { $never } havipo kwenye mstari wowote.
+# of 3fdc9a58, reviewed: false
+report-column = Safu
+# of 068109fd, reviewed: false
+report-left-out = Haikutajwa
+# of 5329f90c, reviewed: false
+report-unread = Safu ambazo hazikusomwa
+# of dc3f3b77, reviewed: false
+report-unread-lead = Hakuna safu inayosomwa kwa majina haya. Tafuta yaliyoandikwa vibaya.
+# of 34996ab7, reviewed: false
+report-order = Mibaya kabisa hupangwa kwa uamuzi wake, kisha kwa idadi ya kaguzi za viwango vya hatari na onyo zilizoshindwa, kisha kwa uchache wa gesi inayotoa.
