@@ -174,4 +174,4 @@ def test_in_ci_a_skip_is_a_failure(in_ci: bool, code: int, tmp_path: Path, monke
 
 
 def test_pytest_comes_last_with_the_arguments_that_were_given() -> None:
-    assert run.pytest_command(["-k", "units"], in_ci=False)[1:] == ["-m", "pytest", "-k", "units"]
+    assert run.pytest_command(["-k", "units"], in_ci=False)[1:] == ["-m", "pytest", "-n", "auto", "--dist", "loadfile", "-k", "units"]
