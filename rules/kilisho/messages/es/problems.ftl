@@ -34,12 +34,12 @@ problem-too-large-title = El cuerpo es demasiado grande
 problem-too-large-about = El cuerpo tiene más bytes de los que acepta el servicio.
 # of f6542635, reviewed: false
 problem-too-large-remedy = Pregunte por una finca a la vez y omita lo que no hace falta.
-# of f2134752, reviewed: false
-problem-unsupported-media-type-title = El cuerpo no se envió como application/json
+# of 59c58373, reviewed: false
+problem-unsupported-media-type-title = El cuerpo no es de un tipo que se acepte aquí
 # of f9dcf530, reviewed: false
 problem-unsupported-media-type-about = Falta el encabezado Content-Type o nombra otro tipo u otro juego de caracteres que UTF-8, o el cuerpo está comprimido.
-# of a68a106d, reviewed: false
-problem-unsupported-media-type-remedy = Envíe Content-Type: application/json y el cuerpo tal como es.
+# of e8ace79a, reviewed: false
+problem-unsupported-media-type-remedy = Envíe Content-Type: application/json, o para una tabla el tipo que nombra el detalle, y el cuerpo tal como es.
 # of 4d17e9b3, reviewed: false
 problem-invalid-request-title = La solicitud no se puede responder tal como está
 # of 08a167c2, reviewed: false

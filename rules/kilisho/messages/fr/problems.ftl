@@ -34,12 +34,12 @@ problem-too-large-title = Le corps est trop grand
 problem-too-large-about = Le corps a plus d'octets que le service n'en accepte.
 # of f6542635, reviewed: false
 problem-too-large-remedy = Demandez pour une seule ferme à la fois et omettez ce qui n'est pas nécessaire.
-# of f2134752, reviewed: false
-problem-unsupported-media-type-title = Le corps n'est pas envoyé comme application/json
+# of 59c58373, reviewed: false
+problem-unsupported-media-type-title = Le corps n'est pas d'un type accepté ici
 # of f9dcf530, reviewed: false
 problem-unsupported-media-type-about = L'en-tête Content-Type manque ou nomme un autre type ou un autre jeu de caractères que UTF-8, ou le corps est compressé.
-# of a68a106d, reviewed: false
-problem-unsupported-media-type-remedy = Envoyez Content-Type: application/json et le corps tel quel.
+# of e8ace79a, reviewed: false
+problem-unsupported-media-type-remedy = Envoyez Content-Type: application/json, ou pour un tableau le type que le détail nomme, et le corps tel quel.
 # of 4d17e9b3, reviewed: false
 problem-invalid-request-title = La requête ne peut pas recevoir de réponse telle quelle
 # of 08a167c2, reviewed: false

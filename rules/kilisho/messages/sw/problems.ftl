@@ -34,12 +34,12 @@ problem-too-large-title = Mwili ni mkubwa mno
 problem-too-large-about = Mwili una baiti nyingi kuliko huduma inavyokubali.
 # of f6542635, reviewed: false
 problem-too-large-remedy = Uliza kuhusu shamba moja kwa wakati na acha kisichohitajika.
-# of f2134752, reviewed: false
-problem-unsupported-media-type-title = Mwili haukutumwa kama application/json
+# of 59c58373, reviewed: false
+problem-unsupported-media-type-title = Mwili si wa aina inayokubaliwa hapa
 # of f9dcf530, reviewed: false
 problem-unsupported-media-type-about = Kichwa cha Content-Type hakipo au kinataja aina nyingine, au herufi nyingine kuliko UTF-8, au mwili umebanwa.
-# of a68a106d, reviewed: false
-problem-unsupported-media-type-remedy = Tuma Content-Type: application/json na mwili jinsi ulivyo.
+# of e8ace79a, reviewed: false
+problem-unsupported-media-type-remedy = Tuma Content-Type: application/json, au kwa jedwali aina inayotajwa na maelezo, na mwili jinsi ulivyo.
 # of 4d17e9b3, reviewed: false
 problem-invalid-request-title = Ombi haliwezi kujibiwa jinsi lilivyo
 # of 08a167c2, reviewed: false
