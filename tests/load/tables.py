@@ -1,5 +1,5 @@
 #!/usr/bin/env python3
-"""Benchmark of tables over HTTP: ``python tests/load/tables.py``. Rows a second of the server's processor time, and the most memory it held.
+"""Benchmark of tables over HTTP: ``python tests/load/tables.py``. Rows in a second of the server's processor, and the memory it held.
 
 Each media type goes in and comes out of one running server, from an invented fleet; the best of several rounds, since the rest is what the
 machine was doing meanwhile. Processor time is the server's alone: what the client needs to send and read is not in it.
