@@ -11,7 +11,10 @@ ALLOWED = (
     (b"access-control-allow-headers", b"authorization, content-type, if-none-match, traceparent, tracestate, x-request-id"),
     (b"access-control-max-age", b"600"),
 )
-EXPOSED = (b"access-control-expose-headers", b"deprecation, etag, link, retry-after, sunset, www-authenticate, x-request-id")
+EXPOSED = (
+    b"access-control-expose-headers",
+    b"deprecation, etag, kilisho-rulebook, kilisho-unread-columns, link, retry-after, sunset, www-authenticate, x-request-id",
+)
 
 
 def with_cors(app: App, origins: Sequence[str]) -> App:

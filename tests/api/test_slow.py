@@ -34,6 +34,7 @@ from kilisho_api.openapi.document import document
 from kilisho_api.problems import ProblemError
 from kilisho_api.settings import Settings
 from kilisho_api.slow import SlowLane
+from kilisho_api.tables import NAME as TABLES
 
 PATH, BODY = f"/v1/{invented.NAME}", {"days": 2}
 SECONDS = 20
@@ -292,6 +293,7 @@ def test_only_slow_questions_say_that_they_may_be_given_up(
     made = document(rulebook, {**questions, slow.name: slow}, Settings(slow_at_once=3, slow_waiting=5))
     answers = {path: item["post"]["responses"] for path, item in made["paths"].items() if "post" in item}
     assert answers.pop(PATH)["504"] == {"$ref": "#/components/responses/TookTooLong"}
+    assert answers.pop(f"/v1/{TABLES}")["504"] == {"$ref": "#/components/responses/TookTooLong"}
     told = {path.removeprefix("/v1/") for path, responses in answers.items() if "504" in responses}
     assert told == {name for name, question in questions.items() if question.slow}
     headers = made["components"]["responses"]["Overloaded"]["headers"]

@@ -16,7 +16,7 @@ LOCKS = ("docker/build.lock", "docker/requirements.lock", "tests/requirements.lo
 PYTHONS = ("3.11", "3.12", "3.13")
 PROJECT = tomllib.loads((ROOT / "pyproject.toml").read_text("utf-8"))
 EXTRAS = PROJECT["project"]["optional-dependencies"]
-RUN = [*PROJECT["project"]["dependencies"], *EXTRAS["api"], *EXTRAS["otel"]]
+RUN = [*PROJECT["project"]["dependencies"], *EXTRAS["api"], *EXTRAS["fleet"], *EXTRAS["otel"]]
 TEST = [*RUN, *EXTRAS["test"]]
 ASKED = {"docker/build.lock": PROJECT["build-system"]["requires"], "docker/requirements.lock": RUN, "tests/requirements.lock": TEST}
 

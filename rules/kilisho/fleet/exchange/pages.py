@@ -1,6 +1,6 @@
 """The pages of a Parquet file, weighed by their own headers: the footer may be untrue of them, while their headers are kept to.
 
-The footer is read here too (Apache Parquet format, ``parquet.thrift``): Arrow's own column objects end the process where it is damaged.
+The footer is read here too (Apache Parquet format, ``parquet.thrift``): where it is damaged, Arrow's own objects end the process.
 """
 
 from __future__ import annotations
