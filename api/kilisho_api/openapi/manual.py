@@ -109,8 +109,8 @@ def _limits(settings: Settings) -> str:
         f"## Limits\n\nA body has at most {settings.largest_body} bytes. Lists, texts and numbers have the limits that their schemas "
         f"state. Each process lets {settings.most_waiting} requests wait for their turn; beyond, it answers 503, and `Retry-After` says "
         "after how many seconds to try again. A question that lists a 504 response may compute for a second: each process works on "
-        f"{settings.slow_at_once} such at a time and lets {settings.slow_waiting} wait; beyond, it answers 503 as well. An answer that takes "
-        f"longer than {settings.longest_answer} s is given up with 504." + _guard(settings)
+        f"{settings.slow_at_once} such at a time and lets {settings.slow_waiting} wait; beyond, it answers 503 as well. An answer that "
+        f"takes longer than {settings.longest_answer} s is given up with 504." + _guard(settings)
     )
 
 
