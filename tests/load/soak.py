@@ -16,7 +16,7 @@ from pathlib import Path
 ROOT = Path(__file__).resolve().parents[2]
 sys.path.insert(0, str(ROOT))
 
-from tests.load.bodies import loads, operation  # noqa: E402 - the checkout is on the path from here on
+from tests.load.bodies import SLOW, loads, operation  # noqa: E402 - the checkout is on the path from here on
 from tests.load.figures import Slope, counted, slope_of, summed_up  # noqa: E402
 from tests.load.generator import Answer, at_rate, in_turn, request_of  # noqa: E402
 from tests.load.measuring import family, resident_megabytes  # noqa: E402
@@ -24,7 +24,6 @@ from tests.load.serving import FIRST, service, serving  # noqa: E402
 
 CALLERS = 16
 SHARE = 0.7
-SLOW = ("feed-mix", "gas-forecast", "batch-rotation", "farm-plan", "gas-use", "installations/validate")
 Samples = list[tuple[float, float]]
 
 
@@ -66,7 +65,7 @@ def main() -> None:
     parser.add_argument("--warm-up", type=float, default=120, help="seconds whose samples do not count")
     options = parser.parse_args()
     bodies = loads()
-    names = options.operations or [name for name in bodies if name not in SLOW]
+    names = options.operations or [name for name in bodies if operation(name) not in SLOW]
     requests = [request_of(f"/v1/{operation(name)}", bodies[name]) for name in names]
     with serving(service(), FIRST, bodies["first-charge"]) as server:
         most = summed_up(asyncio.run(in_turn(server.port, requests, CALLERS, 10)), 10).accepted

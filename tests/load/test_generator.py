@@ -16,10 +16,13 @@ import numpy as np
 import pytest
 from scipy import stats
 from tests.load import fuzz_requests, overload, slow_clients, soak, storms, workers
+from tests.load.bodies import SLOW, bodies
 from tests.load.figures import BLOCKS, Slope, counted, slope_of, summed_up
 from tests.load.generator import LOST, Answer, Callers, all_of, at_rate, in_turn, request_of
 from tests.load.measuring import Round, family, open_files
 from tests.load.serving import Server
+
+from kilisho import load, open_questions
 
 
 class Obeying(BaseHTTPRequestHandler):
@@ -144,6 +147,11 @@ def test_an_interval_holds_the_true_slope_as_often_as_it_says() -> None:
     assert 0.91 < np.mean(held) < 0.98
 
 
+def test_the_slow_operations_are_those_that_the_service_calls_slow() -> None:
+    opened = open_questions(load())
+    assert {name for name in bodies() if opened[name].slow} == SLOW
+
+
 def test_warm_up_does_not_count() -> None:
     samples = [(float(second), 100.0 + min(second, 50)) for second in range(200)]
     first, last, slope = soak.memory(samples, 60)
@@ -216,7 +224,7 @@ def test_fuzzed_requests_are_those_of_their_seed_and_reach_every_operation() -> 
     made = list(fuzz_requests.changed(1, 400))
     assert made == list(fuzz_requests.changed(1, 400))
     assert made[:100] != list(fuzz_requests.changed(2, 100))
-    assert {name for name, _ in made} >= fuzz_requests.examples().keys() - fuzz_requests.SLOW
+    assert {name for name, _ in made} >= fuzz_requests.examples().keys() - SLOW
     for name, request in made:
         head, _, body = request.partition(b"\r\n\r\n")
         assert head.startswith(f"POST /v1/{name}".encode())
