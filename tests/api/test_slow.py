@@ -28,7 +28,7 @@ from kilisho.packs import Rulebook
 from kilisho.questions import Question
 from kilisho.questions.opening import open_form
 from kilisho_api.app import assemble
-from kilisho_api.documents import late_page
+from kilisho_api.documents import Document, late_page
 from kilisho_api.layers import with_request_id
 from kilisho_api.openapi.document import document
 from kilisho_api.problems import ProblemError
@@ -304,12 +304,12 @@ def test_only_slow_questions_say_that_they_may_be_given_up(
 def test_a_page_that_takes_long_is_made_once_and_holds_up_nobody() -> None:
     made, gate = [], Event()
 
-    def make() -> bytes:
+    def make() -> Document:
         made.append(1)
         assert gate.wait(SECONDS)
-        return b"{}"
+        return Document(b"{}")
 
-    app = Litestar([late_page("/late", make), late_page("/quick", lambda: b"[]")], openapi_config=None)
+    app = Litestar([late_page("/late", make), late_page("/quick", lambda: Document(b"[]"))], openapi_config=None)
     app.asgi_handler = with_request_id(app.asgi_handler)  # type: ignore[assignment,arg-type]
     with listening(app) as address, ThreadPoolExecutor(8) as pool:
         asked = [pool.submit(httpx.get, f"{address}/late", timeout=SECONDS) for _ in range(4)]

@@ -1,4 +1,4 @@
-"""A bound on the requests that wait: turns in the order in which they came, and those beyond it refused at once."""
+"""Requests take turns: one in a round of the event loop, in the order in which they came; those beyond the limit are refused at once."""
 
 from __future__ import annotations
 

@@ -11,6 +11,9 @@ ENDING = ".request.json"
 # A plan without the year's forecast is quick and one with it is not, so both are measured.
 BESIDE = {"farm-plan-without-forecast": ("farm-plan", {"with_forecast": False})}
 
+# These are worked out in a lane of their own, few at a time.
+SLOW = frozenset(("feed-mix", "gas-forecast", "batch-rotation", "farm-plan"))
+
 
 def bodies(folder: Path = EXAMPLES) -> dict[str, bytes]:
     """Every example request of ``folder`` by its address below the version, such as ``first-charge``."""

@@ -60,7 +60,8 @@ def slope_of(seconds: Sequence[float], values: Sequence[float]) -> Slope:
     pairs = np.array_split(np.column_stack((seconds, values)), min(BLOCKS, len(values)))
     times, means = np.array([block.mean(axis=0) for block in pairs]).T
     fitted = stats.linregress(times, means)
-    half = stats.t.ppf((1 + SURE) / 2, len(means) - 2) * fitted.stderr
+    # What never changes at all has no scatter to be worked out.
+    half = stats.t.ppf((1 + SURE) / 2, len(means) - 2) * fitted.stderr if np.ptp(means) else 0.0
     return Slope(float(fitted.slope), float(fitted.slope - half), float(fitted.slope + half))
 
 

@@ -94,10 +94,11 @@ class Callers:
     async def ask(self, request: bytes, due: float) -> None:
         """Note the answer to ``request``, which was due at ``due`` by the loop's clock."""
         async with self._places:
-            status, retry_after = await self._asked(request)
+            status, retry_after = await self.exchange(request)
         self.answers.append(Answer(status, asyncio.get_running_loop().time() - due, retry_after))
 
-    async def _asked(self, request: bytes) -> tuple[int, str]:
+    async def exchange(self, request: bytes) -> tuple[int, str]:
+        """Status and Retry-After of one answer, whatever the number of connections; LOST where none came."""
         try:
             connection = await self._free()
             told = await connection.ask(request)
@@ -154,8 +155,8 @@ async def all_of(port: int, requests: Iterator[bytes], callers: int, note: Calla
     async def call() -> None:
         for number, request in numbered:
             begun = loop.time()
-            told = await asked._asked(request)
-            note(number, Answer(told[0], loop.time() - begun, told[1]))
+            status, retry_after = await asked.exchange(request)
+            note(number, Answer(status, loop.time() - begun, retry_after))
 
     await asyncio.gather(*(call() for _ in range(callers)))
     asked.close()

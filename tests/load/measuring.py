@@ -45,10 +45,10 @@ def run_round(url: str, body: bytes, seconds: int, server: int, folder: Path) ->
     """Load ``url`` with ``body`` from 16 connections; raises :class:`LoadError` unless every answer was a success."""
     (folder / "body").write_bytes(body)
     (folder / "post.lua").write_text(SCRIPT.format(body=folder / "body"), encoding="utf-8")
-    began = processor_seconds(server)
+    began = sum(map(processor_seconds, family(server)))
     command = ["wrk", "-t1", f"-c{CONNECTIONS}", f"-d{seconds}s", "--timeout", PATIENCE, "-s", str(folder / "post.lua"), url]
     done = subprocess.run(command, capture_output=True, text=True, check=False)
-    used = processor_seconds(server) - began
+    used = sum(map(processor_seconds, family(server))) - began
     if done.returncode:
         raise LoadError(done.stdout + done.stderr)
     return read_report(done.stdout, used)
@@ -67,6 +67,17 @@ def processor_seconds(process: int) -> float:
     """Processor time that ``process`` has used, in and outside the kernel."""
     after_name = Path(f"/proc/{process}/stat").read_text(encoding="ascii").rpartition(")")[2].split()
     return (int(after_name[11]) + int(after_name[12])) / TICKS_PER_SECOND
+
+
+def family(process: int) -> list[int]:
+    """``process`` and those that it has started and that live: the workers of a service."""
+    children = Path(f"/proc/{process}/task/{process}/children").read_text(encoding="ascii").split()
+    return [process, *map(int, children)]
+
+
+def open_files(process: int) -> int:
+    """Files and connections that ``process`` holds open."""
+    return len(list(Path(f"/proc/{process}/fd").iterdir()))
 
 
 def resident_megabytes(process: int) -> float:

@@ -46,8 +46,8 @@ def row(name: str, rate: float, answers: list[Answer], told: Summary) -> tuple[o
 
 
 def bound(rate: float, most_waiting: int) -> float:
-    """Milliseconds that 99 % of accepted requests may take: two queues at their longest, and as long again for what is turned away."""
-    return 1e3 * 4 * most_waiting / rate
+    """Milliseconds that 99 % of accepted requests may take: the longest queue, and as long again for what is turned away meanwhile."""
+    return 1e3 * 2 * most_waiting / rate
 
 
 def main() -> None:
