@@ -132,7 +132,9 @@ def handbook_state(**changes: float) -> dict[str, float]:
 
 
 def test_in_the_state_of_the_yield_tables_the_yield_is_theirs() -> None:
-    found = GRAPH.solve(handbook_state(), ("biogas_per_day", "methane_per_day", "gas_storage_needed", "biogas_potential", "reference_share"))
+    found = GRAPH.solve(
+        handbook_state(), ("biogas_per_day", "methane_per_day", "gas_storage_needed", "biogas_potential", "reference_share")
+    )
     assert found["biogas_per_day"] == pytest.approx(6.4 * 0.3, rel=1e-12)
     assert found["methane_per_day"] == pytest.approx(6.4 * 0.3 * 0.6, rel=1e-12)
     assert found["gas_storage_needed"] == pytest.approx(6.4 * 0.3 * 0.6, rel=1e-12)
