@@ -9,6 +9,9 @@ import numpy as np
 import pytest
 
 from kilisho.formulas import arrays
+from kilisho.formulas.dome_pressure import dome_gas_pressure, stored_gas_at_pressure
+from kilisho.formulas.gas_storage import Interval, hours_of, run_day, run_store, steady, storage_needed
+from kilisho.formulas.geometry import cap_volume
 
 Function = Callable[[arrays.Numeric], arrays.Numeric]
 
@@ -74,3 +77,47 @@ def test_choosing_goes_element_by_element() -> None:
     assert arrays.choose(False, 1.0, 2.0) == 2.0
     assert arrays.choose(np.array([True, False]), 1.0, np.array([2.0, 3.0])).tolist() == [1.0, 3.0]
     assert arrays.clip(np.array([-2.0, 0.5, 7.0]), -1.0, np.array([1.0, 1.0, 3.0])).tolist() == [-1.0, 0.5, 3.0]
+
+
+def test_a_nearly_full_dome_over_a_narrow_tank_gives_its_gas_back() -> None:
+    radius, cap, tank = 2.0, 0.2, 1.0
+    for share in (0.05, 0.5, 0.95, 1.0):
+        gas = share * (cap_volume(radius, radius) - cap_volume(radius, cap))
+        pressure = dome_gas_pressure(gas, radius, cap, tank, 1000.0)
+        assert stored_gas_at_pressure(pressure, radius, cap, tank, 1000.0) == pytest.approx(gas, rel=1e-12)
+    with pytest.raises(ValueError, match="beyond"):
+        stored_gas_at_pressure(pressure * 1.0001, radius, cap, tank, 1000.0)
+
+
+def test_a_small_surplus_is_carried_over_midnight() -> None:
+    # 2 m3 a day round the clock, 1.6 m3 burnt from 6 to 8, a store of 1.5: full at 6, then 0.067 is left and by midnight 1.4.
+    day = run_day(steady(2.0), [Interval(6.0, 8.0, 0.8)], 1.5)
+    assert day.clock.tolist() == [0.0, 6.0, 8.0, 24.0]
+    assert day.store.level == pytest.approx([1.4, 1.5, 1.5 + 1 / 6 - 1.6, 1.4])
+    assert day.store.vented == pytest.approx([0.4, 0.0, 0.0])
+    assert day.store.covered == pytest.approx(1.0)
+    assert day.short_hours.tolist() == [0.0, 0.0, 0.0]
+
+
+def test_a_short_day_begins_with_what_the_evening_left() -> None:
+    # 1.2 m3 a day, 1.6 m3 wanted from 6 to 8: 0.8 m3 since 8 and 0.3 since midnight, then 0.1 while burning; 0.4 are missing, half an hour.
+    day = run_day(steady(1.2), [Interval(6.0, 8.0, 0.8)], 1.5)
+    assert day.store.level == pytest.approx([0.8, 1.1, 0.0, 0.8])
+    assert day.store.unmet == pytest.approx([0.0, 0.4, 0.0])
+    assert day.store.covered == pytest.approx(0.75)
+    # While the store is empty 0.05 of the 0.8 m3/h still come.
+    assert day.short_hours == pytest.approx([0.0, 0.4 / 0.75, 0.0])
+
+
+def test_a_whole_number_of_storage_is_a_number_like_any_other() -> None:
+    net = np.array([0.5, -0.7, 0.9, -1.6, 0.3, 0.4])
+    whole, exact = (run_store(np.maximum(net, 0), np.maximum(-net, 0), storage, 1) for storage in (1, 1.0))
+    assert whole.level.tolist() == exact.level.tolist()
+    assert exact.level == pytest.approx([1.0, 1.0, 0.3, 1.0, 0.0, 0.3, 0.7])
+
+
+def test_hours_pass_midnight_and_the_same_hour_is_a_whole_day() -> None:
+    assert [hours_of(Interval(start, end, 1.0)) for start, end in ((6, 8), (22, 2), (0, 24), (7, 7))] == [2.0, 4.0, 24.0, 24.0]
+    # A lamp from 22 to 2 burns as long as one from 2 to 6 and needs the same store.
+    assert storage_needed(steady(0.48), [Interval(22.0, 2.0, 0.12)]) == pytest.approx(0.4)
+    assert storage_needed(steady(0.48), [Interval(2.0, 6.0, 0.12)]) == pytest.approx(0.4)
