@@ -8,7 +8,7 @@ from __future__ import annotations
 import pytest
 
 from kilisho.farm import GRAPH
-from kilisho.formulas import digester, first_fill, gas_use, installation, labour
+from kilisho.formulas import digester, first_fill, gas_use, installation, labour, nutrients
 from kilisho.formulas.temperature import saturation_vapour_pressure
 from kilisho.quantities import collect
 
@@ -273,6 +273,84 @@ RECORD_ON_PAPER = {
 
 def test_a_record_is_held_against_the_usual_as_on_paper() -> None:
     assert GRAPH.solve(RECORD, tuple(RECORD_ON_PAPER)) == pytest.approx(RECORD_ON_PAPER, rel=1e-12)
+
+
+FIELD = {
+    "dry_biogas_mass_per_day": 2.0,
+    "solids_in_gas": 0.9,
+    "volatile_solids_per_day": 6.4,
+    "total_solids_per_day": 8.0,
+    "digestate_mass_per_day": 124.0,
+    "digestate_per_day": 0.125,
+    "nitrogen_per_day": 0.16,
+    "urine_nitrogen_per_day": 0.04,
+    "ammonium_nitrogen_per_day": 0.08,
+    "urine_ammonium_per_day": 0.035,
+    "ammonia_loss_in_storage": 0.2,
+    "ammonia_loss_in_spreading": 0.25,
+    "organic_nitrogen_release": 0.4,
+    # 103 kg/ha.
+    "nitrogen_need": 0.0103,
+    "phosphorus_per_day": 0.05,
+    "phosphorus_settling": 0.3,
+    "potassium_per_day": 0.3,
+    "nitrogen_in_urea": 0.46,
+    "nitrogen_in_diammonium_phosphate": 0.18,
+    "phosphate_in_diammonium_phosphate": 0.46,
+    "potash_in_potassium_chloride": 0.6,
+}
+# Phosphate is 2.291 times its phosphorus and potash 1.205 times its potassium (molar masses; any fertiliser handbook).
+FIELD_ON_PAPER = {
+    "volatile_solids_destroyed_per_day": 1.8,
+    "volatile_solids_left_per_day": 4.6,
+    "total_solids_left_per_day": 6.2,
+    "digestate_total_solids": 0.05,
+    "digestate_nitrogen_per_day": 0.2,
+    "digestate_ammonium_per_day": 0.115,
+    "organic_nitrogen_per_day": 0.085,
+    "digestate_ammonium_share": 0.575,
+    "nitrogen_concentration": 1.6,
+    "nitrogen_lost_in_storage": 0.023,
+    "ammonium_after_storage": 0.092,
+    "nitrogen_lost_in_spreading": 0.023,
+    "nitrogen_spread_per_day": 0.177,
+    "available_nitrogen_per_day": 0.103,
+    "nitrogen_for_later_years": 0.051,
+    "nitrogen_availability": 0.515,
+    "available_nitrogen_concentration": 0.824,
+    "spread_nitrogen_concentration": 1.416,
+    # 12.5 L a square metre, 125 m3 a hectare.
+    "digestate_per_area": 0.0125,
+    "settled_phosphorus_per_day": 0.015,
+    "digestate_phosphorus_per_day": 0.035,
+    "digestate_potassium_per_day": 0.3,
+    "phosphorus_concentration": 0.28,
+    "potassium_concentration": 2.4,
+    "phosphate_per_day": 0.035 * 2.291,
+    "potash_per_day": 0.3 * 1.205,
+    "diammonium_phosphate_equivalent": 0.035 * 2.291 / 0.46,
+    "urea_equivalent": (0.103 - 0.035 * 2.291 / 0.46 * 0.18) / 0.46,
+    "potassium_chloride_equivalent": 0.3 * 1.205 / 0.6,
+}
+
+
+def test_the_field_gets_what_the_pencil_gives() -> None:
+    assert GRAPH.solve(FIELD, tuple(FIELD_ON_PAPER)) == pytest.approx(FIELD_ON_PAPER, rel=1e-3)
+
+
+def test_phosphate_that_brings_all_the_nitrogen_asks_for_no_urea() -> None:
+    rich = {**FIELD, "phosphorus_per_day": 0.5}
+    assert GRAPH.solve(rich, ("urea_equivalent",))["urea_equivalent"] == 0
+
+
+def test_no_more_becomes_gas_than_was_fed() -> None:
+    much = GRAPH.solve({**FIELD, "dry_biogas_mass_per_day": 8.0}, ("volatile_solids_destroyed_per_day", "volatile_solids_left_per_day"))
+    assert much == {"volatile_solids_destroyed_per_day": 6.4, "volatile_solids_left_per_day": 0.0}
+
+
+def test_dry_gas_weighs_what_its_gases_weigh() -> None:
+    # A normal cubic metre of methane weighs 0.717 kg and of carbon dioxide 1.977 kg (tables, from memory).
+    assert nutrients.dry_biogas_mass_per_day(2.0, 0.6) == pytest.approx(2 * (0.6 * 0.717 + 0.4 * 1.977), rel=2e-3)
 
 
 def test_the_sheets_leave_no_formula_of_their_subjects_out() -> None:
