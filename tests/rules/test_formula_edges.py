@@ -8,10 +8,11 @@ from collections.abc import Callable
 import numpy as np
 import pytest
 
-from kilisho.formulas import arrays
+from kilisho.formulas import arrays, kinetics
 from kilisho.formulas.dome_pressure import dome_gas_pressure, stored_gas_at_pressure
 from kilisho.formulas.gas_storage import Interval, hours_of, run_day, run_store, steady, storage_needed
 from kilisho.formulas.geometry import cap_volume
+from kilisho.formulas.theoretical_yield import buswell
 
 Function = Callable[[arrays.Numeric], arrays.Numeric]
 
@@ -121,3 +122,26 @@ def test_hours_pass_midnight_and_the_same_hour_is_a_whole_day() -> None:
     # A lamp from 22 to 2 burns as long as one from 2 to 6 and needs the same store.
     assert storage_needed(steady(0.48), [Interval(22.0, 2.0, 0.12)]) == pytest.approx(0.4)
     assert storage_needed(steady(0.48), [Interval(2.0, 6.0, 0.12)]) == pytest.approx(0.4)
+
+
+@pytest.mark.parametrize(("solids", "cattle", "pig"), [(20.0, 0.8053, 0.6571), (60.0, 0.8586, 1.0393), (80.0, 0.9944, 1.8185)])
+def test_the_kinetic_parameter_of_manures(solids: float, cattle: float, pig: float) -> None:
+    # Hashimoto 1982 and 1984, their equations (from memory) worked by hand.
+    assert kinetics.chen_hashimoto_cattle_parameter(solids) == pytest.approx(cattle, rel=1e-4)
+    assert kinetics.chen_hashimoto_swine_parameter(solids) == pytest.approx(pig, rel=1e-4)
+
+
+def test_ten_kelvin_make_dung_decay_two_to_four_times_as_fast() -> None:
+    # The rule of van 't Hoff; Safley and Westerman 1992 give 1.105 a kelvin, 2.7 times (from memory).
+    assert kinetics.temperature_corrected_rate(0.01, 30.0) == pytest.approx(0.01 * 1.105**10, rel=0.01)
+
+
+def test_what_is_methane_already_takes_its_molar_volume() -> None:
+    # Real molar volumes at 0 Cel and 101.325 kPa: 22.360 L of methane and 22.26 L of carbon dioxide (ISO 6976 and tables, from memory).
+    methane = buswell(1.0, 4.0, 0.0)
+    assert (methane.methane, methane.carbon_dioxide, methane.water_taken_up) == (1.0, 0.0, 0.0)
+    assert methane.methane_yield_normal == pytest.approx(22.360 / 16.043, rel=3e-4)
+    # Formic acid: four molecules give one of methane and three of carbon dioxide.
+    formic = buswell(1.0, 2.0, 2.0)
+    assert (formic.methane, formic.carbon_dioxide) == (0.25, 0.75)
+    assert formic.carbon_dioxide_yield_normal == pytest.approx(0.75 * 22.26 / 46.025, rel=5e-4)
