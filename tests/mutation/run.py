@@ -187,12 +187,18 @@ class _Baring(cst.CSTTransformer):
     ) -> cst.FunctionDef | cst.FlattenSentinel[cst.BaseStatement]:
         """Take the decorators off; the innermost is called first, as Python does."""
         made: cst.BaseExpression = updated_node.name
-        for decorator in reversed(updated_node.decorators):
+        # What was kept before mutmut forks would answer in place of a mutant.
+        for decorator in reversed([one for one in updated_node.decorators if not _keeps(one.decorator)]):
             made = cst.Call(decorator.decorator, [cst.Arg(made)])
         if made is updated_node.name:
-            return updated_node
+            return updated_node.with_changes(decorators=())
         called = cst.SimpleStatementLine([cst.Assign([cst.AssignTarget(updated_node.name)], made)])
         return cst.FlattenSentinel([updated_node.with_changes(decorators=()), called])
+
+
+def _keeps(decorator: cst.BaseExpression) -> bool:
+    named = decorator.func if isinstance(decorator, cst.Call) else decorator
+    return isinstance(named, cst.Name) and named.value in ("cache", "lru_cache")
 
 
 def _environment() -> dict[str, str]:

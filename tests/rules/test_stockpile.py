@@ -151,3 +151,10 @@ def test_exactly_enough_is_enough_and_a_heap_that_never_grows_so_far_is_told() -
     assert left.days_until(40.0 * LONGEST_ACCOUNT + 1, 40.0, 0.0).tolist() == [LONGEST_ACCOUNT]
     heap = account(DUNG, Losses(0.0, 0.0, 0.0), 40.0, 0.0, LONGEST_ACCOUNT)
     assert (heap.days_until(400.0), heap.days_until(400.1), heap.days_until(40.0 * LONGEST_ACCOUNT + 1)) == (10, 11, None)
+
+
+def test_the_table_holds_whole_grams() -> None:
+    table = account(DUNG, SHEET, 7.0, 3.0, 30).table(31)
+    assert [len(row) for row in table] == [31] * 4
+    assert all(number == round(number, 3) for row in table for number in row)
+    assert table[1][1] != round(table[1][1], 2)
