@@ -97,8 +97,10 @@ def tried(group: Group, drawing: Drawing, equivalent: Mapping[str, Mapping[str, 
     """Try what is drawn of the mutants of each module; ``equivalent`` holds by module the changes, ``function: new line``, and reasons."""
     with tempfile.TemporaryDirectory(prefix="mutants-") as folder, contextlib.chdir(folder):
         _lay_out(Path(folder), group)
-        drawn = {module: drawing.of(module) for module in group.modules}
-        tested = [mutant for module, (mutants, _) in drawn.items() for mutant in mutants if mutant.key not in equivalent.get(module, {})]
+        every = {module: mutants_of(module) for module in group.modules}
+        _confirm(every, equivalent)
+        drawn = {module: drawing.of(module, mutants) for module, mutants in every.items()}
+        tested = [mutant for module, mutants in drawn.items() for mutant in mutants if mutant.key not in equivalent.get(module, {})]
         ends = _run(tested)
     lived = {mutant for mutant in tested if ends[mutant.name] not in NOTICED}
     if show:
@@ -106,7 +108,14 @@ def tried(group: Group, drawing: Drawing, equivalent: Mapping[str, Mapping[str, 
             *(f"{mutant.name}: {ends[mutant.name]}\n  - {mutant.before}\n  + {mutant.after}" for mutant in tested if mutant in lived),
             sep="\n",
         )
-    return [_score(module, mutants, of, tested, lived) for module, (mutants, of) in drawn.items()]
+    return [_score(module, mutants, len(every[module]), tested, lived) for module, mutants in drawn.items()]
+
+
+def _confirm(every: Mapping[str, Sequence[Mutant]], equivalent: Mapping[str, Mapping[str, str]]) -> None:
+    """Raises ValueError where a change is listed as equivalent that mutmut does not make, so that none outlives its code."""
+    for module, mutants in every.items():
+        if stale := equivalent.get(module, {}).keys() - {mutant.key for mutant in mutants}:
+            raise ValueError(f"{TARGETS.name}, {module}: no such mutant: {stale}")
 
 
 def _score(module: str, drawn: Sequence[Mutant], of: int, tested: Sequence[Mutant], lived: Collection[Mutant]) -> Score:
@@ -137,12 +146,16 @@ class Drawing:
     most: int
     seed: int
 
-    def of(self, module: str) -> tuple[list[Mutant], int]:
-        """The mutants drawn of a module that lies in the current folder, and how many it has in all."""
-        mutated = mutate_file_contents(path_of(module), Path(path_of(module)).read_text("utf-8"))
-        names = list(mutated.mutant_names)
-        chosen = random.Random(f"{self.seed} {module}").sample(names, min(self.most, len(names)))
-        return [_mutant(module, mutated, name) for name in sorted(chosen)], len(names)
+    def of(self, module: str, mutants: Sequence[Mutant]) -> list[Mutant]:
+        """The mutants drawn of all those of a module, by name."""
+        chosen = random.Random(f"{self.seed} {module}").sample(mutants, min(self.most, len(mutants)))
+        return sorted(chosen, key=lambda mutant: mutant.name)
+
+
+def mutants_of(module: str) -> list[Mutant]:
+    """All mutants of a module that lies in the current folder."""
+    mutated = mutate_file_contents(path_of(module), Path(path_of(module)).read_text("utf-8"))
+    return [_mutant(module, mutated, name) for name in mutated.mutant_names]
 
 
 def _mutant(module: str, mutated: MutatedFile, name: str) -> Mutant:
