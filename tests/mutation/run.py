@@ -37,10 +37,11 @@ NOTICED = frozenset({"killed", "timeout", "segfault"})
 
 @dataclass(frozen=True)
 class Group:
-    """Modules that are tried in one run, with the tests that are to notice their mutants."""
+    """Modules that are tried in one run, the tests that are to notice their mutants, and how many of a module to try at most."""
 
     modules: tuple[str, ...]
     tests: tuple[str, ...]
+    most: int
 
 
 @dataclass(frozen=True)
@@ -70,7 +71,7 @@ def main(arguments: Sequence[str]) -> int:
     settings = yaml.safe_load(TARGETS.read_text("utf-8"))
     scores: list[Score] = []
     for group in groups(settings["groups"], asked.modules):
-        found = tried(group, Drawing(asked.most or settings["most"], settings["seed"]), settings["equivalent"], asked.survivors)
+        found = tried(group, Drawing(asked.most or group.most, settings["seed"]), settings["equivalent"], asked.survivors)
         print(*(score.row() for score in found), sep="\n", flush=True)
         scores += found
     total = Score("all", *(sum(getattr(score, name) for score in scores) for name in ("killed", "survived", "equivalent", "of")))
@@ -90,7 +91,7 @@ def groups(told: Sequence[Mapping[str, Any]], wanted: Sequence[str]) -> Iterator
     """The groups of ``targets.yaml``, with the wanted modules alone where any are named."""
     for one in told:
         if modules := tuple(module for module in one["modules"] if not wanted or module in wanted):
-            yield Group(modules, tuple(one["tests"]))
+            yield Group(modules, tuple(one["tests"]), one["most"])
 
 
 def tried(group: Group, drawing: Drawing, equivalent: Mapping[str, Mapping[str, str]], show: bool) -> list[Score]:
