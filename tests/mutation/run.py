@@ -181,7 +181,7 @@ def _run(mutants: Sequence[Mutant]) -> dict[str, str]:
     names = [mutant.name for mutant in mutants]
     told = subprocess.run(["mutmut", "run", "--max-children", "1", *names], env=_environment(), capture_output=True, text=True, check=False)
     if told.returncode:
-        raise RuntimeError(f"{told.stdout[-4000:]}{told.stderr[-4000:]}")
+        raise RuntimeError(f"mutmut ended with {told.returncode}: {told.stdout[-4000:]}{told.stderr[-4000:]}")
     codes: dict[str, int | None] = {}
     for file in Path("mutants").rglob("*.meta"):
         codes |= json.loads(file.read_text("utf-8"))["exit_code_by_key"]
