@@ -9,7 +9,7 @@ import pytest
 from tests.rules.mix_cases import DROPPINGS, DUNG, best_of_grid, cost, gas, mix_of
 
 from kilisho.formulas.feed_mix import Mix, gas_of_mix, limits_of
-from kilisho.formulas.feed_mix_gains import LEAST_STEP, cost_of, gain_of_demand, holding, largest_use, worth
+from kilisho.formulas.feed_mix_gains import LEAST_STEP, cost_of, gain_of, gain_of_demand, holding, largest_use, worth
 from kilisho.formulas.feed_mix_program import Program, Wish
 from kilisho.formulas.feed_mix_search import CONTENT, Search, best, gap
 
@@ -106,6 +106,28 @@ def test_what_is_all_used_holds_a_mix_and_what_is_left_over_does_not() -> None:
     water = (5 * DUNG.solids / 0.05 - 5) / 1000
     assert thin.key in {limit.key for limit in holding(mix, np.array([5.0, 0.0, water]))}
     assert thin.key not in {limit.key for limit in holding(mix, np.array([5.0, 0.0, 0.9 * water]))}
+
+
+def test_a_limit_is_reached_to_a_part_of_its_bound() -> None:
+    mix = mix_of(DUNG, available=(50.0,))
+
+    def held(mass: float) -> bool:
+        return ("available", 0) in {limit.key for limit in holding(mix, np.array([mass, 0.06]))}
+
+    # Half a gram of fifty kilograms is nothing, five grams are something.
+    assert [held(mass) for mass in (50.0, 49.9995, 49.995)] == [True, True, False]
+    thin = 50 * (DUNG.solids / 0.0502 - 1) / 1000
+    assert "least_total_solids" not in {limit.key[0] for limit in holding(mix, np.array([50.0, thin]))}
+
+
+def test_one_more_kilogram_brings_what_the_richer_farm_gets_more() -> None:
+    search = found(SMALL, "most_gas")
+    own = next(limit for limit in limits_of(SMALL) if limit.key == ("available", 0))
+    for step in (1.0, 4.0):
+        richer = found(SMALL.with_limit(own.key, 40.0 + step), "most_gas")
+        gained = gas_of_mix(richer.program.mix, unknowns(richer)) - gas_of_mix(SMALL, unknowns(search))
+        assert gained > 0
+        assert gain_of(search, own, step) == pytest.approx(gained, rel=0.01)
 
 
 def test_the_proof_betters_a_search_that_stopped_too_soon() -> None:
