@@ -186,3 +186,4 @@ def test_the_unknown_code_answers_to_nothing() -> None:
     assert ends(column.where(lambda value: value > 1, unknown=True), 3) == [False, True, True]
     assert ends(column.where(lambda _: True), 3) == [True, False, True]
     assert column.where(lambda _: False) is False
+    assert column.where(lambda _: True, unknown=True) is True

@@ -229,3 +229,10 @@ def test_a_value_that_may_be_stated_is_accepted_at_its_bounds(name: str) -> None
         said = [fact.at_least, fact.at_most, {"value": fact.at_most, "unit": fact.unit}]
     for one in said:
         assert list(plain_facts(json.dumps({name: one}))) == [name]
+
+
+def test_a_check_shows_its_bound_as_the_pack_states_it() -> None:
+    check = made({"at_least": 500, "unit": "cm"}, "distance_to_well")
+    assert check.bound == {"at_least": 500, "unit": "cm"}
+    # The test itself is in canonical units.
+    assert (verdict(check, distance_to_well=5.0), verdict(check, distance_to_well=4.99)) == ("pass", "fail")

@@ -98,3 +98,12 @@ def test_enough_on_offer_is_enough_bought(offers: list[Offer], wanted: float) ->
     """Not one rounding error short, or a plan would say that something is still missing."""
     if sum(offer.available for offer in offers) > wanted:
         assert sum(buy(offers, wanted)) >= wanted - purchasing.SMALLEST_MASS
+
+
+def test_loose_dung_and_whole_loads_are_weighed_by_the_kilogram() -> None:
+    loose, loads = Offer(100, 1.5, 900), Offer(100, 2.0, 100, 50)
+    assert buy([loose, loads], 100) == pytest.approx([100, 0])
+    assert buy([Offer(100, 2.5, 900), loads], 100) == pytest.approx([0, 100])
+    # At one price the nearer wins, loose or not.
+    assert buy([Offer(100, 2.0, 150), Offer(100, 2.0, 200, 50)], 100) == pytest.approx([100, 0])
+    assert buy([Offer(100, 2.0, 250), Offer(100, 2.0, 200, 50)], 100) == pytest.approx([0, 100])

@@ -144,3 +144,14 @@ def test_more_storage_never_makes_the_supply_less_even(timetable: Timetable, sto
 @given(storage=st.floats(0, 10), share=st.floats(0, 2), demand=st.floats(0, 10))
 def test_spare_storage_is_what_the_hours_of_a_day_leave(storage: float, share: float, demand: float) -> None:
     assert spare_storage(storage, share, demand) == max(0.0, storage - share * demand)
+
+
+def test_a_rich_farm_beside_a_poor_one_keeps_its_own_supply() -> None:
+    days = np.array([[3.0, 1.2], [5.0, 0.8], [4.0, 1.0]])
+    assert keeps_up(days, np.array([4.0, 1.0]), 2.0).tolist() == [True, True]
+    assert keeps_up(days, np.array([2.0, 1.1]), 2.0).tolist() == [True, False]
+    together = even_supply(days, 0.5, 0.0)
+    alone = [even_supply(days[:, [column]], 0.5, 0.0)[0] for column in (0, 1)]
+    assert together == pytest.approx(alone)
+    # 3 m3 on the leanest day and half a cubic metre kept; the poor farm's store carries its whole mean.
+    assert together == pytest.approx([3.5, 1.0], rel=1e-5)

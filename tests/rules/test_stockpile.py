@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
+import numpy as np
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from kilisho.formulas.stockpile import LONGEST_ACCOUNT, Losses, Material, account
+from kilisho.formulas.stockpile import LONGEST_ACCOUNT, Losses, Material, account, left_by_day
 
 LOSS, MASS, DAYS = st.floats(0, 1), st.floats(0, 1e5), st.integers(0, LONGEST_ACCOUNT)
 
@@ -95,3 +96,65 @@ def test_the_table_is_the_account_to_the_gram() -> None:
     for day in range(29):
         assert brought[day] == pytest.approx(on_heap[day] + solids[day] + water[day], abs=0.002)
         assert on_heap[day] == pytest.approx(heap.on_heap[day], abs=0.0005)
+
+
+HEAPS = [(DUNG, SHEET), (Material(0.8, 0.15, 0.05, 0.004), Losses(0.01, 0.02, 0.03)), (DUNG, Losses(0.0, 0.0, 0.0))]
+
+
+def columns(part: str, which: int) -> np.ndarray:
+    """One property of the materials (0) or losses (1) of HEAPS as samples side by side."""
+    return np.array([getattr(heap[which], part) for heap in HEAPS])
+
+
+def side_by_side() -> tuple[Material, Losses]:
+    return (
+        Material(*(columns(part, 0) for part in ("water", "volatile_solids", "ash", "nitrogen"))),
+        Losses(*(columns(part, 1) for part in ("volatile_solids", "nitrogen", "moisture"))),
+    )
+
+
+def test_samples_of_heaps_are_the_heaps_one_by_one() -> None:
+    left = left_by_day(*side_by_side())
+    assert left.of_daily.shape == left.of_start.shape == (LONGEST_ACCOUNT + 1, len(HEAPS))
+    for column, (material, lost) in enumerate(HEAPS):
+        assert left.of_daily[:, column] == pytest.approx(account(material, lost, 1.0, 0.0, LONGEST_ACCOUNT).on_heap, rel=1e-9)
+        assert left.of_start[:, column] == pytest.approx(account(material, lost, 0.0, 1.0, LONGEST_ACCOUNT).on_heap, rel=1e-9)
+
+
+@pytest.mark.parametrize("days", [0, 1, 30, LONGEST_ACCOUNT])
+def test_nitrogen_lost_of_samples_is_that_of_the_heaps(days: int) -> None:
+    left = left_by_day(*side_by_side())
+    of_daily, of_start = left.nitrogen_lost_of_daily(days), left.nitrogen_lost_of_start(days)
+    for column, (material, lost) in enumerate(HEAPS):
+        assert of_daily[column] == pytest.approx(account(material, lost, 1.0, 0.0, days).nitrogen_lost[days], rel=1e-6, abs=1e-6)
+        assert of_start[column] == pytest.approx(account(material, lost, 0.0, 1.0, days).nitrogen_lost[days], rel=1e-9, abs=1e-15)
+
+
+@pytest.mark.parametrize("on_hand", [0.0, 250.0])
+@pytest.mark.parametrize("within", [0, 5, 60, LONGEST_ACCOUNT])
+def test_samples_have_enough_on_the_day_of_their_heap_however_far_is_looked_first(on_hand: float, within: int) -> None:
+    left = left_by_day(*side_by_side())
+    for mass in (0.0, 250.0, 1000.0, 3000.0):
+        found = left.days_until(mass, 40.0, on_hand, within)
+        expected = [account(*heap, 40.0, on_hand, LONGEST_ACCOUNT).days_until(mass) for heap in HEAPS]
+        # The second heap rots faster than 3000 kg can gather on it; the others have them.
+        assert None not in expected[::2]
+        assert found.tolist() == [LONGEST_ACCOUNT if day is None else day for day in expected]
+    # 40 kg a day that lose nothing: 75 days for 3000 kg, less what lay there.
+    assert found[2] == np.ceil((3000 - on_hand) / 40)
+
+
+def test_exactly_enough_is_enough_and_a_heap_that_never_grows_so_far_is_told() -> None:
+    left = left_by_day(DUNG, Losses(0.0, 0.0, 0.0))
+    assert left.days_until(400.0, 40.0, 0.0).tolist() == [10.0]
+    assert left.days_until(400.1, 40.0, 0.0).tolist() == [11.0]
+    assert left.days_until(40.0 * LONGEST_ACCOUNT + 1, 40.0, 0.0).tolist() == [LONGEST_ACCOUNT]
+    heap = account(DUNG, Losses(0.0, 0.0, 0.0), 40.0, 0.0, LONGEST_ACCOUNT)
+    assert (heap.days_until(400.0), heap.days_until(400.1), heap.days_until(40.0 * LONGEST_ACCOUNT + 1)) == (10, 11, None)
+
+
+def test_the_table_holds_whole_grams() -> None:
+    table = account(DUNG, SHEET, 7.0, 3.0, 30).table(31)
+    assert [len(row) for row in table] == [31] * 4
+    assert all(number == round(number, 3) for row in table for number in row)
+    assert table[1][1] != round(table[1][1], 2)

@@ -12,7 +12,8 @@ import numpy.typing as npt
 from kilisho.formulas.arrays import Numeric, most
 
 LONGEST_ACCOUNT = 400
-_LEAST_LOSS = 1e-7
+# Below it the series is taken at it: 400 days' nitrogen is then told to a millionth.
+_LEAST_LOSS = 1e-9
 Days = npt.NDArray[np.float64]
 
 
@@ -147,8 +148,9 @@ class Left:
 
     def nitrogen_lost_of_daily(self, days: int) -> Numeric:
         """Nitrogen that one kilogram brought on each of ``days`` days has lost [kg]; the geometric series in closed form."""
-        kept = 1.0 - self.nitrogen_loss
-        return self.nitrogen * (days - kept * (1.0 - kept**days) / most(self.nitrogen_loss, _LEAST_LOSS))
+        loss = most(self.nitrogen_loss, _LEAST_LOSS)
+        kept = 1.0 - loss
+        return self.nitrogen * (days - kept * (1.0 - kept**days) / loss)
 
     def nitrogen_lost_of_start(self, days: int) -> Numeric:
         """Nitrogen that one kilogram has lost since the start [kg]."""
