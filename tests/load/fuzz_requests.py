@@ -87,12 +87,14 @@ class Findings:
             self.failures.append(request)
 
 
-async def fuzzed(port: int, process: int, seed: int, number: int) -> Findings:
-    """Send ``number`` changed requests, ``CALLERS`` at a time."""
-    found, sent = Findings(), dict[int, tuple[str, bytes]]()
+async def fuzzed(port: int, process: int, seed: int, number: int, seconds: float) -> Findings:
+    """Send ``number`` changed requests, or as many as go out in ``seconds``, ``CALLERS`` at a time."""
+    found, sent, end = Findings(), dict[int, tuple[str, bytes]](), time.monotonic() + seconds
 
     def requests() -> Iterator[bytes]:
         for place, one in enumerate(changed(seed, number)):
+            if time.monotonic() > end:
+                return
             sent[place] = one
             yield one[1]
 
@@ -120,12 +122,13 @@ def main() -> int:
     """Fuzz and print; 1 where the service failed."""
     parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
     parser.add_argument("--requests", type=int, default=10_000)
+    parser.add_argument("--seconds", type=float, default=float("inf"), help="send no more after that long")
     parser.add_argument("--seed", type=int, default=1)
     parser.add_argument("--faults", type=Path, default=Path("fuzz-faults"), help="folder for requests that failed")
     options = parser.parse_args()
     begun = time.monotonic()
     with serving(service(), FIRST, loads()["first-charge"], longest_forecast=20, slow_waiting=CALLERS) as server:
-        found = asyncio.run(fuzzed(server.port, server.process, options.seed, options.requests))
+        found = asyncio.run(fuzzed(server.port, server.process, options.seed, options.requests, options.seconds))
     report(found, time.monotonic() - begun)
     for place, request in enumerate(found.failures):
         options.faults.mkdir(exist_ok=True)

@@ -241,3 +241,15 @@ def test_a_failure_of_the_service_is_found_and_kept(port: int, tmp_path: Path, c
     fuzz_requests.report(found, 2)
     told = capsys.readouterr().out
     assert "5 requests in 2 s: lost: 1, 200: 1, 422: 1, 500: 1, 503: 1; failures: 2" in told
+
+
+def test_fuzzing_ends_with_its_requests_or_its_time(port: int) -> None:
+    kept, fuzz_requests.changed = fuzz_requests.changed, lambda seed, number: (("sizing", request_of("/422", b"{}")) for _ in range(number))
+    try:
+        whole = asyncio.run(fuzz_requests.fuzzed(port, os.getpid(), 1, 20, 60))
+        none = asyncio.run(fuzz_requests.fuzzed(port, os.getpid(), 1, 20, -1))
+    finally:
+        fuzz_requests.changed = kept
+    assert whole.statuses == {422: 20}
+    assert whole.samples
+    assert none.statuses.total() == 0
