@@ -21,7 +21,7 @@ from kilisho_api.problems import ProblemError, refuse
 NEVER_LIMITED = "/health"
 _FILES = (f"/docs/{name}" for name in ASSETS)
 _KINDS = (kind.address for kind in PROBLEM_TYPES.values())
-OPEN = frozenset(("/", NEVER_LIMITED, "/ready", "/openapi.json", "/docs", *_FILES, *_KINDS))
+OPEN = frozenset(("/", NEVER_LIMITED, "/ready", "/openapi.json", "/docs", "/docs/reference", *_FILES, *_KINDS))
 CHALLENGE = 'Bearer realm="kilisho"'
 NO_KEY, UNKNOWN_KEY, TOO_OFTEN = say("detail-no_key"), say("detail-key_not_known"), say("detail-asks_too_often")
 _TOKEN = re.compile(r"bearer +([A-Za-z0-9._~+/-]{1,256}=*) *", re.IGNORECASE)

@@ -27,7 +27,17 @@ from kilisho_api.openapi.document import contract
 from kilisho_api.settings import Settings
 
 KEY, OTHER = new_key(), new_key()
-OPEN_PAGES = ("/", "/health", "/ready", "/openapi.json", "/docs", "/docs/docs.js", "/docs/swagger-ui.css", "/problems/unauthorized")
+OPEN_PAGES = (
+    "/",
+    "/health",
+    "/ready",
+    "/openapi.json",
+    "/docs",
+    "/docs/reference",
+    "/docs/reference.js",
+    "/docs/swagger-ui.css",
+    "/problems/unauthorized",
+)
 CLOSED = ("/metrics", "/v1/substrates", "/v1/substrates/cattle_dung", "/v1/rulebook", "/nothing", "/docs/nothing", "/problems/nothing")
 # Ways round a list of closed addresses, had there been one.
 AROUND = ("//v1/substrates", "/v1//substrates", "/./v1/substrates", "/v1/substrates/", "/%761/substrates", "/docs/../v1/substrates")
@@ -238,7 +248,7 @@ def test_two_authorization_headers_are_none(guarded: Guarded) -> None:
 def test_what_a_key_opened_stays_out_of_shared_caches(guarded: Guarded, client: httpx.Client) -> None:
     """RFC 9111, section 3.5: ``public`` lets a shared cache hand out what came with an Authorization header."""
     assert guarded.client.get("/v1/checks", headers=bearer(KEY)).headers["cache-control"] == "private, max-age=3600"
-    assert guarded.client.get("/docs/docs.js").headers["cache-control"].startswith("public")
+    assert guarded.client.get("/docs/reference.js").headers["cache-control"].startswith("public")
     assert client.get("/v1/checks").headers["cache-control"] == "public, max-age=3600"
 
 
