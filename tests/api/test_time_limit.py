@@ -94,4 +94,4 @@ def test_the_contract_tells_the_limit(rulebook: Rulebook, questions: Mapping[str
     made = document(rulebook, questions, Settings(longest_answer=7))
     assert "longer than 7 s is given up with 504" in made["info"]["description"]
     told = {path.removeprefix("/v1/") for path, item in made["paths"].items() if "504" in item.get("post", {}).get("responses", {})}
-    assert told == {name for name, question in questions.items() if question.slow}
+    assert told == {"installations/validate-table"} | {name for name, question in questions.items() if question.slow}

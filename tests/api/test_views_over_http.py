@@ -40,6 +40,9 @@ def _asked(client: httpx.Client, question: Question, media_type: str, **changes:
     return client.post(f"/v1/{question.name}", json=body, headers={"accept": media_type})
 
 
+PLAIN = "default-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'"
+
+
 @pytest.mark.parametrize(("name", "media_type"), VIEWS)
 def test_a_view_comes_when_it_is_asked_for(client: httpx.Client, questions: Mapping[str, Question], name: str, media_type: str) -> None:
     first, second = (_asked(client, questions[name], media_type) for _ in range(2))
@@ -53,7 +56,7 @@ def test_a_view_comes_when_it_is_asked_for(client: httpx.Client, questions: Mapp
 def test_what_a_browser_shows_may_load_nothing(client: httpx.Client, questions: Mapping[str, Question], name: str, media_type: str) -> None:
     policy = _asked(client, questions[name], media_type).headers["content-security-policy"]
     if media_type == CALENDAR:
-        assert policy == "default-src 'self'"
+        assert policy == PLAIN
         return
     rules = dict(rule.strip().split(" ", 1) for rule in policy.split(";"))
     style = {SVG: "'none'", HTML: style_source()}[media_type]
@@ -62,7 +65,7 @@ def test_what_a_browser_shows_may_load_nothing(client: httpx.Client, questions: 
 
 def test_other_answers_keep_their_policy(client: httpx.Client, questions: Mapping[str, Question]) -> None:
     for media_type, name in (("application/json", "first-charge"), ("text/csv", "gas-forecast")):
-        assert _asked(client, questions[name], media_type).headers["content-security-policy"] == "default-src 'self'"
+        assert _asked(client, questions[name], media_type).headers["content-security-policy"] == PLAIN
 
 
 @pytest.mark.parametrize("name", UNDATED)

@@ -25,6 +25,7 @@ from tests.rules.conftest import (
 )
 
 from kilisho.faults import RefusedError
+from kilisho.messages import DEFAULT, LANGUAGES, Language, told_in
 from kilisho.units import KINDS, from_canonical
 
 EVERY = pytest.mark.parametrize("name", sorted(REQUESTS))
@@ -268,9 +269,9 @@ def test_any_answer_can_be_written_in_every_media_type_or_says_what_it_lacks(nam
         assert written_or_refused(write, answer)
 
 
-def written_or_refused(write: Callable[[Any], str], answer: Any) -> bool:
+def written_or_refused(write: Callable[[Any, Language], str], answer: Any) -> bool:
     """Whether there is text, or else every fault says where and why."""
     try:
-        return isinstance(write(answer), str)
+        return isinstance(write(told_in(LANGUAGES[DEFAULT], answer), LANGUAGES[DEFAULT]), str)
     except RefusedError as refused:
         return all(fault.place and fault.detail for fault in refused.faults)

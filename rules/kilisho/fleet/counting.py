@@ -92,7 +92,8 @@ class Counting:
 
     def _worst(self, batch: pa.RecordBatch, answer: pa.RecordBatch, verdict: Any, row: int) -> list[list[Any]]:
         """The gravest rows: by verdict, failed checks of danger and of warning level, failed checks, and how little gas they give."""
-        codes = answer["failed"].flatten().indices.to_numpy()
+        # With what stands under rows that have no list: the offsets count it too.
+        codes = answer["failed"].values.indices.to_numpy()
         ends = answer["failed"].offsets.to_numpy()
         grave = [_within(grave[codes], ends) for grave in self._grave]
         gas = answer["gas_ratio"].fill_null(np.inf).to_numpy()
