@@ -12,8 +12,7 @@ import numpy as np
 import pyarrow as pa
 import pyarrow.csv as pacsv
 
-from kilisho.faults import Fault
-from kilisho.fleet.members import told_fault
+from kilisho.fleet.members import Reason
 from kilisho.fleet.rows import NOT_AN_OBJECT
 from kilisho.fleet.table import FAULTS, FAULTS_TYPE
 from kilisho.fleet.text_blocks import Quoting, Rows, rows_of
@@ -21,7 +20,6 @@ from kilisho.fleet.text_blocks import Quoting, Rows, rows_of
 DELIMITERS = ",;\t"
 LONGEST_HEAD = 1 << 20
 MARK = b"\xef\xbb\xbf"
-UNREADABLE = NOT_AN_OBJECT.code
 csv.field_size_limit(1 << 28)
 
 
@@ -161,7 +159,7 @@ class _Reading:
         told: list[Any] = [None] * rows
         for row, why in self.bad.items():
             detail = f"line {line + int(self.rows.lines[row]) + 1}: {why}"
-            told[row] = [told_fault("", Fault((), UNREADABLE, detail))]
+            told[row] = [Reason("", NOT_AN_OBJECT.code, detail)._asdict()]
         return pa.array(told, FAULTS_TYPE)
 
 

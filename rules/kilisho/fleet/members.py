@@ -25,9 +25,8 @@ REQUIRED = tuple(name for name, info in InstallationRequest.model_fields.items()
 FLAG = (False, True)
 # Distinct bad cells whose faults are kept; beyond that they are worked out again.
 MOST_KEPT = 10_000
-
-
 NEAREST = "{detail} (nearest: {nearest})"
+UNREADABLE = Fault((), "cell_unreadable", "not a value that this column takes")
 
 
 class Reason(NamedTuple):
@@ -79,22 +78,14 @@ class Member:
             self.read(value)
         except ValidationError as error:
             [found] = faults_of(error)
-            return Reason(self.name, found.code, with_nearest(found))
+            return reason(self.name, found)
         return None
 
 
-def with_nearest(fault: Fault) -> str:
-    """The detail of a fault, with valid values that are near."""
-    return NEAREST.format(detail=fault.detail, nearest=", ".join(fault.nearest)) if fault.nearest else fault.detail
-
-
-UNREADABLE = Fault((), "cell_unreadable", "not a value that this column takes")
-
-
-def told_fault(column: str, fault: Fault | None) -> dict[str, str]:
-    """A fault as an answer has it; None stands for a cell that is nothing a member could be."""
-    found = fault or UNREADABLE
-    return Reason(column, found.code, with_nearest(found))._asdict()
+def reason(column: str, fault: Fault = UNREADABLE) -> Reason:
+    """A fault as a row has it, with valid values that are near; without one, that of a cell that is nothing a member could be."""
+    detail = NEAREST.format(detail=fault.detail, nearest=", ".join(fault.nearest)) if fault.nearest else fault.detail
+    return Reason(column, fault.code, detail)
 
 
 def members_of(shelf: Shelf, desk: Desk) -> dict[str, Member]:

@@ -13,7 +13,7 @@ from kilisho.check_columns import Coded, Column
 from kilisho.farm import Shelf
 from kilisho.fleet import columns
 from kilisho.fleet.columns import Rows
-from kilisho.fleet.members import DATES, FLAG, REQUIRED, Member, Reason
+from kilisho.fleet.members import DATES, FLAG, REQUIRED, Member, Reason, reason
 from kilisho.questions.installation.work import CODES, NUMBERS, Records
 
 ID, FAULTS = "id", "faults"
@@ -23,7 +23,6 @@ FAULTS_TYPE = pa.list_(FAULT_TYPE)
 CANONICAL = b"kilisho.canonical"
 TWICE = "stated_twice"
 MISSING = "this member is required"
-UNREADABLE, UNREADABLE_TEXT = "cell_unreadable", "not a value that this column takes"
 DENIED = "denies what follows from the rest of the row; leave it out or make them agree"
 
 
@@ -34,29 +33,29 @@ class Refusals:
     rows: int
     found: dict[int, list[Reason]] = field(default_factory=dict)
 
-    def add(self, row: int, reason: Reason) -> None:
+    def add(self, row: int, why: Reason) -> None:
         """One more thing that is wrong with a row."""
-        self.found.setdefault(row, []).append(reason)
+        self.found.setdefault(row, []).append(why)
 
     def add_denied(self, rows: Iterable[int], fact: str) -> None:
         """Rows whose stated fact is denied by the rest; as in a request, only once every cell can be read."""
-        reason = Reason(fact, TWICE, DENIED)
+        denied = Reason(fact, TWICE, DENIED)
         for row in rows:
             if all(one.code == TWICE for one in self.found.get(row, ())):
-                self.add(row, reason)
+                self.add(row, denied)
 
     def add_missing(self, rows: Iterable[int], column: str) -> None:
         """Rows in which nothing stands in a column where something must, unless something is wrong there already, or with the row."""
-        reason = Reason(column, "missing", MISSING)
+        missing = Reason(column, "missing", MISSING)
         for row in rows:
             if not any(one.column in (column, "") for one in self.found.get(row, ())):
-                self.add(row, reason)
+                self.add(row, missing)
 
     def add_cells(self, rows: Rows, member: Member, column: pa.Array) -> None:
         """Bad cells, in the words in which a request would be refused."""
         cells = columns.cells(column, rows, member) if rows.size else []
         for row, cell in zip(rows.tolist(), cells, strict=True):
-            self.add(row, member.reason_of(cell) or Reason(member.name, UNREADABLE, UNREADABLE_TEXT))
+            self.add(row, member.reason_of(cell) or reason(member.name))
 
     def add_given(self, given: pa.Array) -> None:
         """Faults that were found before, while rows were read."""
@@ -75,9 +74,9 @@ class Refusals:
         lengths, answered, flat = np.zeros(self.rows + 1, np.int32), np.ones(self.rows, bool), list[int]()
         for row in sorted(self.found):
             reasons = sorted(self.found[row])
-            flat += [places.setdefault(reason, len(places)) for reason in reasons]
+            flat += [places.setdefault(why, len(places)) for why in reasons]
             lengths[row + 1], answered[row] = len(reasons), False
-        distinct = pa.array([reason._asdict() for reason in places], FAULT_TYPE)
+        distinct = pa.array([why._asdict() for why in places], FAULT_TYPE)
         offsets = pa.array(np.cumsum(lengths, dtype=np.int32))
         return pa.ListArray.from_arrays(offsets, distinct.take(pa.array(flat, pa.int32())), mask=pa.array(answered))
 

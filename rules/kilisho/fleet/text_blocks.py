@@ -13,7 +13,7 @@ import numpy as np
 import numpy.typing as npt
 
 NEWLINE, QUOTE, RETURN = b'\n"\r'
-# Lines of one row; a quote that is not closed by then is a fault of its line.
+# Lines of one row. A quote that is not closed by then is a fault of its line, which would otherwise read the rest of the file each time.
 MOST_LINES = 100
 LARGEST = 1 << 28
 Places = npt.NDArray[np.int64]

@@ -7,9 +7,10 @@ import pyarrow.compute as pc
 
 from kilisho.faults import Fault, RefusedError
 from kilisho.fleet.exchange.gathering import Piece
-from kilisho.fleet.exchange.headings import LONGEST_NAME, NEVER_READ, Columns, Heading
+from kilisho.fleet.exchange.headings import LONGEST_NAME, Columns, Heading
+from kilisho.fleet.members import reason
 from kilisho.fleet.rows import LONGEST_ID
-from kilisho.fleet.table import ID
+from kilisho.fleet.table import FAULTS, ID
 from kilisho.messages import say
 
 # No id, word, day or number of a record is longer.
@@ -32,7 +33,7 @@ def heading_of(schema: pa.Schema, columns: Columns) -> Heading:
 
 def unread_of(heading: Heading) -> dict[str, None]:
     """The columns that nothing is read from."""
-    return dict.fromkeys(name for name in heading.unread if name != NEVER_READ)
+    return dict.fromkeys(name for name in heading.unread if name != FAULTS)
 
 
 def id_type_of(schema: pa.Schema) -> pa.DataType:
@@ -106,7 +107,7 @@ def _as_utf8(array: pa.Array, name: str, piece: Piece) -> pa.Array:
     texts = [_decoded(text) for text in _as_bytes(coded.dictionary)]
     for row, code in enumerate(coded.indices.to_pylist()):
         if code is not None and texts[code] is False:
-            piece.fail(row, name, _NOT_UTF8)
+            piece.fail(row, reason(name, _NOT_UTF8))
     return pa.DictionaryArray.from_arrays(coded.indices, pa.array([text or None for text in texts], pa.string()))
 
 

@@ -11,14 +11,14 @@ import pyarrow as pa
 
 from kilisho.faults import Fault
 from kilisho.fleet.exchange.gathering import of_texts
-from kilisho.fleet.exchange.headings import NEVER_READ, Heading
+from kilisho.fleet.exchange.headings import Heading
 from kilisho.fleet.exchange.incoming import Incoming, Source, rows_at_once, unreadable
 from kilisho.fleet.exchange.lines import blocks_of_lines
+from kilisho.fleet.table import FAULTS
+from kilisho.fleet.text_blocks import MOST_LINES
 from kilisho.messages import say
 
 Record = list[str] | Fault
-# Lines of one quoted record; a quote that nothing closes would otherwise make each line read the rest of the file again.
-MOST_LINES = 100
 _TOO_LONG = Fault((), "row_unreadable", say("fault-row_too_long"))
 _NOT_UTF8 = Fault((), "row_unreadable", say("fault-row_not_utf8"))
 _NOT_CSV = Fault((), "row_unreadable", say("fault-row_not_csv"))
@@ -34,7 +34,7 @@ def read_csv(source: Source) -> Incoming:
     if isinstance(names, Fault):
         raise unreadable("fault-table_not_csv")
     heading = source.columns.heading(names)
-    unread = dict.fromkeys(name for name in heading.unread if name != NEVER_READ)
+    unread = dict.fromkeys(name for name in heading.unread if name != FAULTS)
     return Incoming(_pieces(records, names, heading), unread=unread)
 
 

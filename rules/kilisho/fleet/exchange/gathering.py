@@ -12,7 +12,7 @@ import pyarrow.compute as pc
 from kilisho.faults import Fault
 from kilisho.fleet import columns
 from kilisho.fleet.exchange.headings import Heading, Place
-from kilisho.fleet.members import FLAG, Member, told_fault
+from kilisho.fleet.members import FLAG, Member, Reason, reason
 from kilisho.fleet.rows import LONGEST_ID, read_rows
 from kilisho.fleet.table import CANONICAL, FAULTS, FAULTS_TYPE, ID
 
@@ -34,9 +34,9 @@ class Piece:
         self._fields.append(pa.field(name, array.type, metadata={CANONICAL: b"1"} if canonical else None))
         self._arrays.append(array)
 
-    def fail(self, row: int, column: str, fault: Fault | None) -> None:
+    def fail(self, row: int, why: Reason) -> None:
         """One more thing that is wrong with a row."""
-        self.faults.setdefault(row, []).append(told_fault(column, fault))
+        self.faults.setdefault(row, []).append(why._asdict())
 
     def take(self, place: Place, array: pa.Array) -> None:
         """A column as it stands in the table, which is read in the unit that its name states."""
@@ -45,7 +45,7 @@ class Piece:
             return
         found, bad = columns.numbers(array, place.member)
         for row, cell in zip(bad.tolist(), columns.cells(array, bad, place.member) if bad.size else (), strict=True):
-            self.fail(row, place.member.name, place.fault_of(cell))
+            self.fail(row, place.reason_of(cell) or reason(place.member.name))
         self.add(place.member.name, pa.array(found, mask=np.isnan(found)), canonical=True)
 
     def batch(self) -> pa.RecordBatch:
@@ -63,7 +63,7 @@ def of_rows(rows: Sequence[Row], members: Mapping[str, Member]) -> tuple[pa.Reco
     piece = Piece(len(rows))
     for at, row in enumerate(rows):
         if isinstance(row, Fault):
-            piece.fail(at, "", row)
+            piece.fail(at, reason("", row))
     mapped = [_NOTHING if isinstance(row, Fault) else row for row in rows]
     names: set[str] = set().union(*mapped)
     piece.add(ID, _identities([row.get(ID) for row in mapped]))
@@ -126,7 +126,7 @@ def of_texts(cells: Sequence[Sequence[str]], heading: Heading, order: Sequence[s
     """A batch of the columns of a text file, in the ``order`` of its header; ``bad`` are the rows that could not be parsed."""
     piece, by_name = Piece(len(cells[0])), dict(zip(order, cells, strict=True))
     for row, fault in bad:
-        piece.fail(row, "", fault)
+        piece.fail(row, reason("", fault))
     if heading.has_id:
         piece.add(ID, _text_identities(pa.array(next(by_name[name] for name in order if name.strip() == ID), pa.string())))
     for place in heading.places:

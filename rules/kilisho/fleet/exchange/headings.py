@@ -9,7 +9,7 @@ from difflib import get_close_matches
 
 from kilisho.farm import Shelf
 from kilisho.faults import Fault, RefusedError
-from kilisho.fleet.members import Member
+from kilisho.fleet.members import Member, Reason
 from kilisho.fleet.table import ID
 from kilisho.messages import say
 from kilisho.questions import fields as f
@@ -19,7 +19,6 @@ from kilisho.questions.stated_facts import reader_of
 _WITH_UNIT = re.compile(r"\s*(.*?)\s*\[([^\[\]]*)\]\s*")
 LONGEST_NAME = 64
 MOST_NAMES = 100
-NEVER_READ = "faults"
 
 
 @dataclass(frozen=True)
@@ -30,10 +29,9 @@ class Place:
     member: Member
     unit: str | None = None
 
-    def fault_of(self, cell: object) -> Fault | None:
+    def reason_of(self, cell: object) -> Reason | None:
         """What is wrong with a cell, as a request would be told."""
-        reason = self.member.reason_of(cell if self.unit is None else {"value": cell, "unit": self.unit})
-        return Fault((), reason.code, reason.detail) if reason is not None else None
+        return self.member.reason_of(cell if self.unit is None else {"value": cell, "unit": self.unit})
 
 
 @dataclass(frozen=True)

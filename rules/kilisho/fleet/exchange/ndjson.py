@@ -10,11 +10,11 @@ import pyarrow as pa
 
 from kilisho.faults import Fault
 from kilisho.fleet.exchange.gathering import Row, of_rows
-from kilisho.fleet.exchange.headings import LONGEST_NAME, MOST_NAMES, NEVER_READ
+from kilisho.fleet.exchange.headings import LONGEST_NAME, MOST_NAMES
 from kilisho.fleet.exchange.incoming import Incoming, Source, rows_at_once, unreadable
 from kilisho.fleet.exchange.lines import blocks_of_lines
 from kilisho.fleet.rows import NOT_AN_OBJECT
-from kilisho.fleet.table import ID
+from kilisho.fleet.table import FAULTS, ID
 from kilisho.messages import say
 
 _MARKS = {"duplicate key": "fault-row_repeats_member", "recursion": "fault-row_too_deep"}
@@ -46,7 +46,7 @@ def _pieces(source: Source, incoming: Incoming) -> Iterator[pa.RecordBatch]:
 
 def _piece(rows: list[Row], source: Source, incoming: Incoming) -> pa.RecordBatch:
     batch, names = of_rows(rows, source.columns.members)
-    for name in sorted(names - source.columns.members.keys() - {ID, NEVER_READ}):
+    for name in sorted(names - source.columns.members.keys() - {ID, FAULTS}):
         if len(incoming.unread) < MOST_NAMES:
             incoming.unread[name[:LONGEST_NAME]] = None
     return batch
