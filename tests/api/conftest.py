@@ -1,4 +1,4 @@
-"""One server for all tests of the API, a client for it, and the questions that it serves."""
+"""A client of the service that all tests share, and the questions that it serves."""
 
 from __future__ import annotations
 
@@ -6,20 +6,11 @@ from collections.abc import Iterator, Mapping
 
 import httpx
 import pytest
-from tests.api.running import Server, serving
+from tests.api.running import Server
 
 from kilisho import packs
 from kilisho.packs import Rulebook
 from kilisho.questions import Question, open_questions
-
-
-@pytest.fixture(scope="session")
-def server(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Server]:
-    """A server over the base pack. Whatever the tests did to it, it must not have failed once."""
-    log = tmp_path_factory.mktemp("server") / "log"
-    with serving(log) as running:
-        yield running
-    assert "Traceback" not in log.read_text()
 
 
 @pytest.fixture(scope="session")

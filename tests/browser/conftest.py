@@ -1,4 +1,4 @@
-"""A real browser without a window, and a server for it to visit."""
+"""A real browser without a window."""
 
 from __future__ import annotations
 
@@ -13,7 +13,6 @@ import pytest
 from selenium import webdriver
 from selenium.webdriver.chrome.options import Options
 from selenium.webdriver.chrome.service import Service
-from tests.api.running import Server, serving
 
 BROWSERS = ("chromium", "chromium-browser", "google-chrome")
 FLAGS = (
@@ -21,12 +20,6 @@ FLAGS = (
     *("--disable-background-networking", "--disable-component-update", "--disable-sync", "--hide-scrollbars"),
 )
 Open = Callable[[int, int], webdriver.Chrome]
-
-
-@pytest.fixture(scope="session")
-def server(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Server]:
-    with serving(tmp_path_factory.mktemp("server") / "log") as running:
-        yield running
 
 
 @pytest.fixture

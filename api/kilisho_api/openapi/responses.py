@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import json
 from collections.abc import Mapping
 from typing import Any
 
@@ -55,10 +54,22 @@ def components() -> Part:
 
 def referred(document: Part) -> Part:
     """``document`` without the shared responses and headers that nothing in it refers to."""
-    for part in ("responses", "headers"):
-        shown, shared = json.dumps(document, default=str), document["components"][part]
-        document["components"][part] = {name: one for name, one in shared.items() if f'"#/components/{part}/{name}"' in shown}
-    return document
+    shared = document["components"]
+    named = _references(document["paths"])
+    kept = {name: one for name, one in shared["responses"].items() if f"#/components/responses/{name}" in named}
+    named |= _references(kept)
+    headers = {name: one for name, one in shared["headers"].items() if f"#/components/headers/{name}" in named}
+    return {**document, "components": {**shared, "responses": kept, "headers": headers}}
+
+
+def _references(part: Any) -> set[str]:
+    """Where the references in a part of the document lead."""
+    if isinstance(part, list):
+        return set().union(*map(_references, part))
+    if not isinstance(part, dict):
+        return set()
+    own = {part["$ref"]} if isinstance(part.get("$ref"), str) else set()
+    return own.union(*map(_references, part.values()))
 
 
 def problems(*slugs: str) -> Part:
