@@ -122,6 +122,13 @@ def test_the_proxy_lets_through_what_the_service_takes_and_hangs_up_first() -> N
     assert server.KEEP_ALIVE_SECONDS > 60
 
 
+def test_a_replica_drains_for_longer_than_the_proxy_leaves_the_other_alone() -> None:
+    """Else there is a moment in which the one is gone and the other is not asked yet."""
+    waits = {int(seconds) for seconds in re.findall(r"fail_timeout=(\d+)s;", NGINX)}
+    assert waits == {1}
+    assert all(int(service["environment"]["KILISHO_DRAIN_SECONDS"]) > max(waits) for service in REPLICAS.values())
+
+
 def test_the_proxy_is_open_to_this_computer_only_and_gets_no_right() -> None:
     service = COMPOSE["services"]["proxy"]
     assert service["ports"] == ["127.0.0.1:8080:8080"]

@@ -25,7 +25,7 @@ pytestmark = pytest.mark.skipif(not Path(NGINX).exists(), reason="nginx is not i
 
 def configured(folder: Path, port: int, replicas: list[int]) -> list[str]:
     """The command that runs nginx with the committed configuration, on this machine's ports and folder."""
-    text = CONFIGURATION.replace("/tmp/", f"{folder}/").replace("listen 8080;", f"listen 127.0.0.1:{port};")
+    text = CONFIGURATION.replace("/var/cache/nginx/", f"{folder}/").replace("listen 8080;", f"listen 127.0.0.1:{port};")
     for address, replica in zip(REPLICAS, replicas, strict=True):
         assert text.count(address) == 1
         text = text.replace(address, f"127.0.0.1:{replica}")
@@ -55,8 +55,8 @@ def replicas(tmp_path: Path) -> Iterator[list[tuple[ExitStack, Server]]]:
 
 
 def start(end: ExitStack, log: Path, port: int) -> Server:
-    """A replica with the drain of the compose file, in short."""
-    return end.enter_context(serving(log, port=port, KILISHO_DRAIN_SECONDS="1"))
+    """A replica with the drain of the compose file, in short, but longer than nginx leaves one that was away alone."""
+    return end.enter_context(serving(log, port=port, KILISHO_DRAIN_SECONDS="3"))
 
 
 def test_the_configuration_is_one_that_nginx_takes(tmp_path: Path) -> None:
