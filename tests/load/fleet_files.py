@@ -1,5 +1,5 @@
 #!/usr/bin/env python3
-"""Benchmark of validation in files: ``python tests/load/fleet_files.py --rows 10000000 --folder /tmp/fleet``.
+"""Benchmark of validation in files: ``python tests/load/fleet_files.py --rows 10000000 --folder FOLDER``.
 
 Invents a fleet (once a folder), validates it with the command line into one file and into a folder, and prints rows a second and the most
 memory that the command and its workers held. ``--planted`` measures instead how many planted faults are found, and writes the table
@@ -11,6 +11,7 @@ from __future__ import annotations
 import argparse
 import subprocess
 import sys
+import tempfile
 import time
 from dataclasses import dataclass, field
 from pathlib import Path
@@ -115,7 +116,7 @@ def main() -> None:
     """Measure and print, or measure and write the table."""
     parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
     parser.add_argument("--rows", type=int, default=1_000_000)
-    parser.add_argument("--folder", type=Path, default=Path("/tmp/kilisho-fleet"))
+    parser.add_argument("--folder", type=Path, default=Path(tempfile.gettempdir()) / "kilisho-fleet")
     parser.add_argument("--workers", type=int, default=2)
     parser.add_argument("--planted", action="store_true")
     told = parser.parse_args()
