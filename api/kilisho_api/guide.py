@@ -72,6 +72,9 @@ def _limits(settings: Settings) -> dict[str, str]:
         "most_waiting": settings.most_waiting,
         "slow_at_once": settings.slow_at_once,
         "slow_waiting": settings.slow_waiting,
+        "largest_table": settings.largest_table,
+        "longest_table": settings.longest_table,
+        "tables_at_once": settings.tables_at_once,
     }
     return {name: f"{number:,}" for name, number in numbers.items()}
 
