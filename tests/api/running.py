@@ -24,12 +24,10 @@ SECONDS_TO_START = 60.0
 
 @dataclass(frozen=True)
 class Server:
-    """A running server: its process, its address, how long it took to answer first, by clock and processor, and where it logs."""
+    """A running server: its process, its address, and where it logs."""
 
     process: subprocess.Popen[bytes]
     url: str
-    seconds_to_first_answer: float
-    processor_seconds_to_first_answer: float
     log: Path
 
     @property
@@ -43,12 +41,6 @@ def free_port() -> int:
         return int(listener.getsockname()[1])
 
 
-def processor_seconds(pid: int) -> float:
-    """What a process has used of the processor so far: unlike the clock, the same on a busy machine."""
-    fields = Path(f"/proc/{pid}/stat").read_text().rsplit(")", 1)[1].split()
-    return (int(fields[11]) + int(fields[12])) / os.sysconf("SC_CLK_TCK")
-
-
 @contextmanager
 def serving(log: Path, *options: str, port: int | None = None, **environment: str) -> Iterator[Server]:
     """Run `kilisho serve` until the block ends; whatever the environment sets for it is taken out first."""
@@ -57,24 +49,24 @@ def serving(log: Path, *options: str, port: int | None = None, **environment: st
     clean = {name: value for name, value in os.environ.items() if not name.startswith("KILISHO_")}
     command = [*KILISHO, "serve", "--port", str(port), *options]
     with log.open("wb") as output:
-        begun = time.perf_counter()
         process = subprocess.Popen(command, stdout=output, stderr=output, env=clean | environment)
         try:
-            seconds = _first_answer(process, url, begun, log)
-            yield Server(process, url, seconds, processor_seconds(process.pid), log)
+            _await_first_answer(process, url, log)
+            yield Server(process, url, log)
         finally:
             process.send_signal(signal.SIGTERM)
             process.wait(timeout=60)
 
 
-def _first_answer(process: subprocess.Popen[bytes], url: str, begun: float, log: Path) -> float:
+def _await_first_answer(process: subprocess.Popen[bytes], url: str, log: Path) -> None:
+    begun = time.perf_counter()
     while process.poll() is None and time.perf_counter() - begun < SECONDS_TO_START:
         try:
             httpx.get(f"{url}/health", timeout=SECONDS_TO_START)
         except httpx.TransportError:
             time.sleep(0.01)
         else:
-            return time.perf_counter() - begun
+            return
     raise AssertionError(f"the server did not answer:\n{log.read_text()}")
 
 

@@ -1,4 +1,4 @@
-"""Starting and stopping: soon, light, and with words for everything that can be wrong."""
+"""Starting and stopping: light, and with words for everything that can be wrong. How soon is measured in tests/load/compare.py."""
 
 from __future__ import annotations
 
@@ -8,19 +8,18 @@ import signal
 import socket
 import subprocess
 import sys
-import time
 from collections.abc import Mapping
 from pathlib import Path
 
 import httpx
 import pytest
 from tests.api.asking import ask
-from tests.api.running import KILISHO, Server, free_port, serving
+from tests.api.running import KILISHO, free_port, serving
 
 from kilisho.questions import Question
 
-SECONDS_TO_FIRST_ANSWER = 1.5
-# 110 after start; the solver of feed mixes is 45 of it, a year of the process model in 70 columns and its charges another 45.
+# 110 after start; the solver of feed mixes adds 45, a year of the process model in 70 columns and its charges another 45,
+# and the contract 75: its examples load the libraries of calendars, pages, drawings and tables.
 LARGEST_RESIDENT_MEGABYTES = 310
 
 
@@ -34,31 +33,13 @@ def _refused(*options: str, **environment: str) -> str:
     return done.stderr
 
 
-def test_the_first_answer_comes_soon(tmp_path: Path) -> None:
-    """Python's own start included, in processor time: alone on a machine, the clock shows the same.
-
-    Neighbours on the same core make every instruction slower, so the limit stretches with a sum that takes 0.25 s alone.
-    """
-    seconds = []
-    for attempt in range(3):
-        with serving(tmp_path / f"log{attempt}") as server:
-            seconds.append(server.processor_seconds_to_first_answer / _slowness())
-    assert min(seconds) < SECONDS_TO_FIRST_ANSWER, seconds
-
-
-def _slowness() -> float:
-    begun = time.process_time()
-    total = 0
-    for number in range(5_000_000):
-        total += number
-    return max(1.0, (time.process_time() - begun) / 0.25)
-
-
-def test_it_is_light_after_every_question_was_asked(server: Server, client: httpx.Client, questions: Mapping[str, Question]) -> None:
-    for name, question in questions.items():
-        assert ask(client, name, question.example, explain="true").status_code == 200
-    client.get("/openapi.json")
-    assert _resident_megabytes(server.process.pid) < LARGEST_RESIDENT_MEGABYTES
+def test_it_is_light_after_every_question_was_asked(tmp_path: Path, questions: Mapping[str, Question]) -> None:
+    """A service of its own: the one that tests share has also read whatever tables and faults came before."""
+    with serving(tmp_path / "log") as server, httpx.Client(base_url=server.url, timeout=30) as client:
+        for name, question in questions.items():
+            assert ask(client, name, question.example, explain="true").status_code == 200
+        assert client.get("/openapi.json").status_code == 200
+        assert _resident_megabytes(server.process.pid) < LARGEST_RESIDENT_MEGABYTES
 
 
 def _resident_megabytes(pid: int) -> float:
