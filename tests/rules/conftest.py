@@ -23,14 +23,15 @@ from kilisho.questions import Question, open_questions
 Json = dict[str, Any]
 
 # Shared machines pause for seconds; a test here fails for what it finds, never for how long one example took. Failures are shown as
-# they were found: shrinking a whole farm takes minutes, and the blob that is printed brings it back.
+# they were found: shrinking a whole farm takes minutes, and the blob that is printed brings it back. Many random farms are refused, in
+# an unlucky row of them most; a test to which none at all was left still fails by itself.
 settings.register_profile(
     "kilisho",
     deadline=None,
     # The same examples in every run of CI: a landing must not depend on luck; elsewhere new ones are tried each time.
     derandomize=os.environ.get("CI") == "true",
     max_examples=60,
-    suppress_health_check=[HealthCheck.too_slow],
+    suppress_health_check=[HealthCheck.too_slow, HealthCheck.filter_too_much],
     print_blob=True,
     phases=[Phase.explicit, Phase.reuse, Phase.generate],
 )

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import datetime as dt
 import math
-from collections.abc import Iterable, Mapping
+from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, field
 from decimal import Decimal
-from functools import cache, cached_property
+from functools import cache, cached_property, lru_cache
 from importlib.resources import files
 from typing import Any
 
@@ -26,6 +26,10 @@ from kilisho.messages.message import Message
 DEFAULT = "en"
 TAGS = (DEFAULT, "es", "fr", "sw")
 SIGNIFICANT = 3
+# Digits (or a sign and two) that need no separator of thousands.
+LONGEST_UNGROUPED = 3
+# Dates and plurals that were worked out lately; babel reads its pattern anew each time.
+KEPT = 4096
 Told = Mapping[str, Any]
 SYMBOLS = {"1": "", "Cel": "°C", "har": "ha", "m3": "m³", "m2": "m²"}
 # Units that are words; the others are symbols and stand as they are.
@@ -99,25 +103,33 @@ class Language:
         return self.say(f"{group}-{name}") if known else name.replace("_", " ").capitalize()
 
     def _write(self, name: str, parameters: Mapping[str, Any]) -> str:
-        shown = {key: self._shown(value) for key, value in parameters.items()}
         plain = self._formats.get(name)
         if plain is None:
-            return self._by_fluent(name, shown)
+            return self._by_fluent(name, {key: self._shown(value) for key, value in parameters.items()})
         try:
-            return self._form(plain, shown).format_map({key: self._as_text(value) for key, value in shown.items()})
+            return self._form(plain, parameters).format_map({key: self._text(value) for key, value in parameters.items()})
         except KeyError as lacking:
             raise ValueError(f"{self.tag} {name}: no parameter {lacking}") from None
 
-    def _form(self, plain: Format, shown: Mapping[str, Any]) -> str:
-        if plain.by is None:
+    def _form(self, plain: Format, parameters: Mapping[str, Any]) -> str:
+        count = None if plain.by is None else parameters[plain.by]
+        if not isinstance(count, (int, float, Decimal)):
             return plain.usual
-        count = shown[plain.by]
-        return plain.usual if isinstance(count, str) else plain.forms.get(self.locale.plural_form(count), plain.usual)
+        return plain.forms.get(_plural(self.locale, float(count) if isinstance(count, Decimal) else count), plain.usual)
+
+    def _text(self, value: Any) -> str:
+        """A parameter as it stands in a sentence."""
+        write = _WRITERS.get(type(value))
+        return self._as_text(self._shown(value)) if write is None else write(self, value)
 
     def _as_text(self, value: str | float) -> str:
         if isinstance(value, str):
             return value
         return f"{value:,}" if self.tag == DEFAULT and isinstance(value, int) else str(format_decimal(value, locale=self.locale))
+
+    def _said(self, message: Message) -> str:
+        # The English of the code is what the message already says; a pack's English may say it otherwise.
+        return str(message) if self.tag == DEFAULT and not self.overlays else self.tell(message)[0]
 
     def _by_fluent(self, name: str, shown: dict[str, Any]) -> str:
         written, faults = self._bundle.format_pattern(self._pattern(name), shown)
@@ -134,7 +146,7 @@ class Language:
     def _shown(self, value: Any) -> str | int | float:
         match value:
             case Message():
-                return self.tell(value)[0]
+                return self._said(value)
             case str() | int() | Decimal():
                 return float(value) if isinstance(value, Decimal) else value  # Fluent knows no plural of decimals
             case Number(number, decimals):
@@ -149,57 +161,81 @@ class Language:
 
     def number(self, value: float, decimals: int | None = None) -> str:
         """A finite number with at most three digits that mean something: 3556.9 is "3,560"; with ``decimals``, with just so many."""
-        rounded = _rounded(value, decimals)
+        return self._grouped(_rounded(value, decimals))
+
+    def _grouped(self, digits: str) -> str:
         if self.tag == DEFAULT:
-            return f"{rounded:,f}"
-        whole, places = self.locale.decimal_formats[None].pattern.partition(".")[0], "0" * -int(rounded.as_tuple().exponent)
-        return str(format_decimal(rounded, f"{whole}.{places}" if places else whole, self.locale))
+            return f"{Decimal(digits):,f}" if len(digits.partition(".")[0]) > LONGEST_UNGROUPED else digits
+        whole, places = self.locale.decimal_formats[None].pattern.partition(".")[0], len(digits.partition(".")[2])
+        return str(format_decimal(Decimal(digits), f"{whole}.{'0' * places}" if places else whole, self.locale))
 
     def amount(self, told: Told | Amount) -> str:
         """An amount with its unit, and with its range where it is uncertain: "34 days (22 to 46)"."""
         amount = told if isinstance(told, Amount) else Amount.of(told)
-        value, low, high = (None if one is None else self.number(one, amount.decimals) for one in (amount.value, amount.low, amount.high))
-        shown = self._with_unit(amount, str(value))
-        return shown if low is None or high is None or low == high else self.say("amount-range", amount=shown, low=low, high=high)
+        shown = self._with_unit(amount)
+        if amount.low is None or amount.high is None:
+            return shown
+        low, high = (self.number(one, amount.decimals) for one in (amount.low, amount.high))
+        return shown if low == high else self.say("amount-range", amount=shown, low=low, high=high)
 
     def typical(self, told: Told) -> str:
         """An amount with its unit, whatever its range."""
         return self.amount(Amount(told["value"], told["unit"]))
 
-    def _with_unit(self, amount: Amount, shown: str) -> str:
-        name = UNITS.get(amount.unit)
+    def _with_unit(self, amount: Amount) -> str:
+        digits = _rounded(amount.value, amount.decimals)
+        shown, name = self._grouped(digits), UNITS.get(amount.unit)
         if name is None:
             return f"{shown} {SYMBOLS.get(amount.unit, amount.unit)}".rstrip()
-        rounded = _rounded(amount.value, amount.decimals)
-        count = int(rounded) if rounded == int(rounded) else rounded
-        return self.say(name, shown=shown, count=count)
+        count = Decimal(digits)
+        return self.say(name, shown=shown, count=int(count) if count == int(count) else count)
 
     def long_date(self, day: dt.date | str) -> str:
         """A date with its weekday: "Wed 3 Feb 2027"."""
-        return str(format_date(_date(day), "EEE d MMM y", self.locale))
+        return _dated(_date(day), "EEE d MMM y", self.locale)
 
     def short_date(self, day: dt.date | str) -> str:
         """A date within a known year: "3 Feb"."""
-        return str(format_date(_date(day), "d MMM", self.locale))
+        return _dated(_date(day), "d MMM", self.locale)
 
     def month(self, day: dt.date | str) -> str:
         """A month of a year: "Feb 2027"."""
-        return str(format_date(_date(day), "MMM y", self.locale))
+        return _dated(_date(day), "MMM y", self.locale)
 
 
 def _date(day: dt.date | str) -> dt.date:
     return dt.date.fromisoformat(day) if isinstance(day, str) else day
 
 
-def _rounded(value: float, decimals: int | None) -> Decimal:
-    """Rounded as it is shown: to ``decimals``, or to three digits without trailing zeros."""
+@lru_cache(maxsize=KEPT)
+def _dated(day: dt.date, pattern: str, locale: Locale) -> str:
+    return str(format_date(day, pattern, locale))
+
+
+@lru_cache(maxsize=KEPT, typed=True)
+def _plural(locale: Locale, count: float) -> str:
+    return str(locale.plural_form(count))
+
+
+def _rounded(value: float, decimals: int | None) -> str:
+    """The digits that are shown, ungrouped: rounded to ``decimals``, or to three digits without trailing zeros; never "-0"."""
     if decimals is not None:
-        return Decimal(f"{value:.{decimals}f}") + 0
+        return f"{value:z.{decimals}f}"
     if value == 0:
-        return Decimal(0)
+        return "0"
     places = SIGNIFICANT - 1 - math.floor(math.log10(abs(value)))
-    text = f"{round(value, places):.{max(places, 0)}f}"
-    return Decimal(text.rstrip("0").rstrip(".") if "." in text else text)
+    if places <= 0:
+        return f"{round(value, places):.0f}"
+    return f"{value:.{places}f}".rstrip("0").rstrip(".")
+
+
+_WRITERS: Mapping[type, Callable[[Language, Any], str]] = {
+    str: lambda _, text: text,
+    Message: Language._said,
+    Amount: Language.amount,
+    Number: lambda language, number: language.number(number.value, number.decimals),
+    Day: lambda language, day: language.long_date(day.date),
+}
 
 
 @cache
