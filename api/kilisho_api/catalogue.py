@@ -12,7 +12,7 @@ from litestar.handlers import HTTPRouteHandler
 from kilisho.messages import say, told_in
 from kilisho.packs import Rulebook
 from kilisho.quantities import Graph, Quantity
-from kilisho.rulebook import SECTIONS_OF_PRACTICE
+from kilisho.rulebook import SECTIONS, SECTIONS_OF_PRACTICE
 from kilisho_api.documents import Document, Spoken, page
 from kilisho_api.encoding import encode
 from kilisho_api.entries import entry, rendered
@@ -20,22 +20,6 @@ from kilisho_api.http_rules import admit
 from kilisho_api.problems import ProblemError
 
 Item = dict[str, Any]
-SECTIONS = (
-    "substrates",
-    "animals",
-    "appliances",
-    "structures",
-    "fuels",
-    "pipes",
-    "crops",
-    "facts",
-    "checks",
-    "cautions",
-    "symptoms",
-    "causes",
-    "tests",
-    "sources",
-)
 NAMES = (*SECTIONS, "practice", "quantities", "rulebook")
 
 

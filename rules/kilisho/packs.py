@@ -21,28 +21,12 @@ from pydantic import ValidationError
 from kilisho.coherence import incoherences
 from kilisho.messages import LANGUAGES, Language, with_overlays
 from kilisho.messages.fluent import MessageFileError, beside
-from kilisho.rulebook import SECTIONS_OF_PRACTICE, RulebookData
+from kilisho.rulebook import SECTIONS, SECTIONS_OF_PRACTICE, RulebookData
 from kilisho.sentences import with_messages
 
 BASE_PACK = Path(__file__).parent / "packs" / "base"
 LARGEST_FILE = 2_000_000
 DEEPEST_NESTING = 30
-_SECTIONS_OF_ENTRIES = (
-    "sources",
-    "substrates",
-    "animals",
-    "structures",
-    "appliances",
-    "fuels",
-    "pipes",
-    "crops",
-    "facts",
-    "checks",
-    "cautions",
-    "symptoms",
-    "causes",
-    "tests",
-)
 
 # How many steps of a path lead to what a layer replaces whole: section, id, field.
 _FIELD_DEPTHS: dict[str | int, int] = {"practice": 4, "process": 2}
@@ -212,12 +196,12 @@ class _Reader:
 
 
 def _merge(contents: Sequence[dict[str, Any]]) -> dict[str, Any]:
-    merged: dict[str, Any] = {name: {} for name in _SECTIONS_OF_ENTRIES} | {"practice": {name: {} for name in SECTIONS_OF_PRACTICE}}
+    merged: dict[str, Any] = {name: {} for name in SECTIONS} | {"practice": {name: {} for name in SECTIONS_OF_PRACTICE}}
     for content in contents:
         for section, entries in content.items():
             if section == "pack" and isinstance(entries, dict):
                 merged["pack"] = _header(merged.get("pack"), entries)
-            elif section in _SECTIONS_OF_ENTRIES and isinstance(entries, dict):
+            elif section in SECTIONS and isinstance(entries, dict):
                 _merge_entries(merged[section], entries)
             elif section == "practice" and isinstance(entries, dict):
                 for part, rows in entries.items():

@@ -8,7 +8,7 @@ Schema of a pack.
 from __future__ import annotations
 
 from enum import StrEnum
-from typing import TYPE_CHECKING, Annotated, Any, Literal, Self
+from typing import TYPE_CHECKING, Annotated, Any, Literal, Self, get_origin
 
 from pydantic import BaseModel, BeforeValidator, ConfigDict, Field, model_validator
 from pydantic.json_schema import SkipJsonSchema
@@ -726,3 +726,7 @@ class RulebookData(Entry):
     symptoms: dict[Identifier, Symptom]
     causes: dict[Identifier, Cause]
     tests: dict[Identifier, FieldTest]
+
+
+# Sections of entries by id.
+SECTIONS = tuple(name for name, field in RulebookData.model_fields.items() if get_origin(field.annotation) is dict)
