@@ -203,14 +203,15 @@ class Dilution(Known):
     target_total_solids: Share | None = Field(None, description="Total solids of the slurry after mixing.")
 
 
+Group = Literal["dung", "droppings", "poultry", "excreta", "urine", "crop_residue", "green_matter", "food_residue", "by_product"]
 # Facts that follow from the group of what is fed, and the group that each counts.
-GROUPS_OF_FACTS = {"poultry_share": "poultry", "crop_residue_share": "crop_residue", "human_excreta_fed": "excreta"}
+GROUPS_OF_FACTS: dict[str, Group] = {"poultry_share": "poultry", "crop_residue_share": "crop_residue", "human_excreta_fed": "excreta"}
 
 
 class Substrate(Named):
     """Something that can be fed. Solids are mass shares, nitrogen and minerals are shares of total solids."""
 
-    group: Literal["dung", "droppings", "poultry", "excreta", "urine", "crop_residue", "green_matter", "food_residue", "by_product"] = Field(
+    group: Group = Field(
         description="poultry: of any bird, with or without litter; droppings: pellets of other animals. Facts about the feed count groups."
     )
     total_solids: PositiveShare = Field(description="Dry matter, share of fresh mass.")

@@ -20,9 +20,8 @@ DOME: Json = {"structure": "fixed_dome", "total_volume": 12}
 
 def fed(**masses: float) -> list[Fed]:
     """Substrates with their masses [kg] and the base pack's typical total solids."""
-    return [
-        Fed(name, DATA.substrates[name], mass, {"total_solids": DATA.substrates[name].total_solids.typical}) for name, mass in masses.items()
-    ]
+    entries = {name: DATA.substrates[name] for name in masses}
+    return [Fed(name, entry, masses[name], {"total_solids": entry.total_solids.typical}) for name, entry in entries.items()]
 
 
 def test_the_groups_of_the_base_pack_by_what_gives_them() -> None:
