@@ -361,7 +361,8 @@ def test_a_new_language_of_a_pack_can_be_asked_for(tmp_path: Path) -> None:
     (tmp_path / "pack.yaml").write_text(PACK)
     (tmp_path / "farm.luo.ftl").write_text(entry("storage-by-share", "dier achiel"), "utf-8")
     answer = open_questions(load(tmp_path))["sizing"].ask(json.dumps(SIZING).encode(), language="luo")
-    assert answer["gas_storage_method"] == "dier achiel"
+    assert answer["gas_storage_method_name"] == "dier achiel"
+    assert answer["gas_storage_method"] == "share_of_a_day_s_gas"
     assert answer["language"]["tag"] == "luo"
     assert answer["language"]["untranslated"] > 10
 
