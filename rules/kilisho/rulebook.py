@@ -415,6 +415,7 @@ class Measurement(Known):
     """How a farm measures a quantity that an answer would be narrower for."""
 
     text: Text
+    stated_as: Identifier | None = Field(None, description="Member of a request that takes it, where it is not called like the quantity.")
 
 
 class Practice(Entry):

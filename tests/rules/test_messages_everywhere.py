@@ -17,13 +17,13 @@ from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 from jinja2 import Environment, nodes
 from tests.rules.conftest import REQUESTS, Json, base, questions
-from tests.tongues import stretched_language
+from tests.tongues import sentences, stretched_language
 
 import kilisho
 import kilisho_api
 from kilisho.faults import RefusedError
 from kilisho.messages import LANGUAGES, Amount, Language, Message, say, told_in
-from kilisho.messages.fluent import read, references_of, stamp_of
+from kilisho.messages.fluent import read, references_of, source_of, stamp_of
 from kilisho.translations import english_of
 
 ENGLISH = LANGUAGES["en"].entries
@@ -379,6 +379,39 @@ def test_ids_that_are_made_are_found() -> None:
     assert of('say(f"{what}_at", line=2)') == "[a-z_-]+_at"
     assert of('say(f"{group}-{name}")') is None
     assert of("word(group, name)") is None
+
+
+# Faults tell a developer or officer what to send, descriptions of the catalogue what an id means in a request.
+OF_CALLERS = re.compile("fault-.*|.*-description")
+IDENTIFIER = re.compile(r"[a-z0-9]+_[a-z0-9_]+")
+
+
+def of_the_contract(pattern: str) -> list[str]:
+    """Ids and names of members that a sentence shows; what stands in braces are parameters."""
+    return IDENTIFIER.findall(re.sub(r"\{[^{}]*\}", "", pattern))
+
+
+def test_no_sentence_for_a_farm_names_a_member_of_the_contract() -> None:
+    told = {name: text for name, text in sentences() if not OF_CALLERS.fullmatch(name)}
+    assert len(told) > 1000
+    assert {name: named for name, text in told.items() if (named := of_the_contract(text))} == {}
+    assert of_the_contract("state it as working_volume, not { $soil_depth }") == ["working_volume"]
+
+
+@pytest.mark.parametrize("tag", [tag for tag in LANGUAGES if tag != "en"])
+def test_no_translation_for_a_farm_names_a_member_of_the_contract(tag: str) -> None:
+    told = {name: source_of(one.message) for name, one in LANGUAGES[tag].entries.items() if not OF_CALLERS.fullmatch(name)}
+    assert len(told) > 1000
+    assert {name: named for name, text in told.items() if (named := of_the_contract(text))} == {}
+
+
+def test_what_was_measured_is_stated_as_a_member_that_some_request_has() -> None:
+    members = set().union(*(question.members for question in questions().values()))
+    measured = base().data.practice.measurements
+    named = {quantity: one.stated_as for quantity, one in measured.items() if one.stated_as}
+    assert named["fill_share"] == "working_volume"
+    assert set(named.values()) <= members
+    assert [quantity for quantity, member in named.items() if quantity == member] == []
 
 
 def test_no_id_stands_in_english_twice() -> None:
