@@ -27,7 +27,7 @@ DEFAULT = "en"
 TAGS = (DEFAULT, "es", "fr", "sw")
 SIGNIFICANT = 3
 Told = Mapping[str, Any]
-SYMBOLS = {"1": "", "Cel": "°C", "har": "ha", "m3": "m³", "m2": "m²"}
+SYMBOLS = {"1": "", "Cel": "°C", "[degF]": "°F", "har": "ha", "m3": "m³", "m2": "m²"}
 # Units that are words; the others are symbols and stand as they are.
 UNITS = {
     "a": "unit-years",
