@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from typing import Any
 
-from kilisho.rulebook import NUMERIC_OPERATORS, Condition, Fact, FieldTest, RulebookData
+from kilisho.rulebook import GROUPS_OF_FACTS, NUMERIC_OPERATORS, Condition, Fact, FieldTest, RulebookData
 from kilisho.units import KINDS, UnknownUnitError, unit_of
 
 PathInPack = tuple[str | int, ...]
@@ -18,6 +18,7 @@ def incoherences(data: RulebookData) -> Iterator[tuple[PathInPack, str]]:
             yield path, f"one of the {section} listed under {section}:, not {name!r}"
     yield from _condition_faults(data)
     yield from _unreadable(data)
+    yield from _uncountable(data)
     yield from _disordered_ph(data)
     yield from _doubled_places(data)
     yield from _unchecked_structures(data)
@@ -146,6 +147,14 @@ def _unreadable(data: RulebookData) -> Iterator[tuple[PathInPack, str]]:
     for name, structure in data.structures.items():
         missing = [ratio for ratio in RATIOS[structure.geometry.shape] if ratio not in structure.geometry.ratios]
         yield from ((("structures", name, "geometry", "ratios"), f"{ratio} for this shape") for ratio in missing)
+
+
+def _uncountable(data: RulebookData) -> Iterator[tuple[PathInPack, str]]:
+    """Groups without a substrate: the fact that counts them would be 0 whatever is fed, and its checks would say nothing."""
+    groups = {substrate.group for substrate in data.substrates.values()}
+    for fact, group in GROUPS_OF_FACTS.items():
+        if group not in groups:
+            yield ("substrates",), f"a substrate of the group {group}; the fact {fact} counts them"
 
 
 # A slope of growth needs room between its two pH in every draw from their ranges.

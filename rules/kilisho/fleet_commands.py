@@ -133,12 +133,19 @@ def summary(report: dict[str, Any], counts: dict[str, Any]) -> Iterator[str]:
         yield from _table((one["check"], one["count"]) for one in failed[:MOST_SHOWN])
     if report["worst"]:
         yield "the worst, and what to do first:"
-        yield from (f"  row {one['row']} {one['id'] or ''}: {one['title']}. {one['do']}" for one in report["worst"])
+        yield from map(_worst, report["worst"])
+    if report["slips"]:
+        yield "numbers that are probably in another unit, by column and what they read as:"
+        yield from _table((f"{one['member']}: {one['text']}", one["count"]) for one in report["slips"])
     if report["faults"]:
         yield "rows that cannot be read, by column and fault:"
-        yield from _table((one["fault"], one["count"]) for one in report["faults"])
+        yield from _table((f"{one['fault']}, {one['text']}", one["count"]) for one in report["faults"])
     if counts["unread"]:
         yield f"columns that were not read: {', '.join(counts['unread'])}"
+
+
+def _worst(one: dict[str, Any]) -> str:
+    return f"  row {one['row']} {one['id'] or ''}: {one['title']}. {one['do']} {one['slip'] or ''}".rstrip()
 
 
 def _table(pairs: Any) -> Sequence[str]:

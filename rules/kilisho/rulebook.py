@@ -203,10 +203,17 @@ class Dilution(Known):
     target_total_solids: Share | None = Field(None, description="Total solids of the slurry after mixing.")
 
 
+Group = Literal["dung", "droppings", "poultry", "excreta", "urine", "crop_residue", "green_matter", "food_residue", "by_product"]
+# Facts that follow from the group of what is fed, and the group that each counts.
+GROUPS_OF_FACTS: dict[str, Group] = {"poultry_share": "poultry", "crop_residue_share": "crop_residue", "human_excreta_fed": "excreta"}
+
+
 class Substrate(Named):
     """Something that can be fed. Solids are mass shares, nitrogen and minerals are shares of total solids."""
 
-    group: Literal["dung", "droppings", "poultry", "excreta", "urine", "crop_residue", "green_matter", "food_residue", "by_product"]
+    group: Group = Field(
+        description="poultry: of any bird, with or without litter; droppings: pellets of other animals. Facts about the feed count groups."
+    )
     total_solids: PositiveShare = Field(description="Dry matter, share of fresh mass.")
     volatile_solids: PositiveShare = Field(description="Organic part, share of total solids.")
     bulk_density: PositiveDensity = Field(description="As handled in a bucket.")
@@ -408,6 +415,7 @@ class Measurement(Known):
     """How a farm measures a quantity that an answer would be narrower for."""
 
     text: Text
+    stated_as: Identifier | None = Field(None, description="Member of a request that takes it, where it is not called like the quantity.")
 
 
 class Practice(Entry):

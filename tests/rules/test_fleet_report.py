@@ -17,6 +17,7 @@ from tests.tongues import stretched_language
 
 from kilisho.cli import main
 from kilisho.fleet.counting import GROUPS, MOST_PLACES, MOST_WORST, Counting, Counts, TooManyPlacesError, added, nothing
+from kilisho.fleet.invented import NOTICE
 from kilisho.fleet.report import report_of
 from kilisho.messages import LANGUAGES, Message, told_in
 from kilisho.views.reports import as_markdown, as_page
@@ -68,8 +69,54 @@ def test_the_worst_come_first_with_what_to_do() -> None:
     verdicts = [one["verdict"] for one in worst]
     assert verdicts == sorted(verdicts, key=("danger", "faulty", "doubtful", "attention").index)
     [doubtful] = [one for one in worst if one["verdict"] == "doubtful"]
-    assert doubtful["slip"].startswith("total_volume is probably 9 ")
+    assert doubtful["slip"] == "total_volume is probably 9 m³: the number in the row is right as 9,000 L."
     assert len(report([STARVED] * 30)["worst"]) == MOST_WORST
+
+
+@pytest.mark.parametrize(
+    ("slipped", "told"),
+    [
+        ({"mean_air_temperature": 22.0 * 1.8 + 32}, "mean_air_temperature is probably 22 °C: the number in the row is right as 71.6 °F."),
+        ({"feed_mass": 40_000.0}, "feed_mass is probably 40 kg a day: the number in the row is right as 40,000 g/d."),
+        ({"feed_mass": 400.0}, "feed_mass is probably 40 kg a day: its decimal point has slipped."),
+    ],
+)
+def test_a_slip_is_told_with_both_units(slipped: Json, told: str) -> None:
+    """Degrees by their definition (F = 1.8 C + 32), grams by theirs."""
+    found = report([row(**slipped)])
+    assert found["worst"][0]["slip"] == told
+    [slip] = found["slips"]
+    assert (slip["member"], slip["count"], slip["share"]) == (next(iter(slipped)), 1, 1.0)
+
+
+def test_a_column_in_another_unit_is_told_as_a_whole() -> None:
+    litres = [row(id=f"V{number}", total_volume=9000.0) for number in range(7)]
+    found = report([*litres, row(), STARVED], cut=3)
+    assert found["slips"] == [{"member": "total_volume", "read_as": "L", "text": "L", "count": 7, "share": 7 / 9}]
+    page, text = (write(told_in(ENGLISH, found), ENGLISH) for write in (as_page, as_markdown))
+    assert all("the whole column is in that unit" in one for one in (page, text))
+    assert report([row()])["slips"] == []
+    assert "the whole column" not in as_page(told_in(ENGLISH, report([row()])), ENGLISH)
+
+
+def test_faults_are_told_in_words() -> None:
+    counts = counts_of([row(total_volume=-1.0), row(structure="castle"), row()])
+    told = {one["fault"]: (one["column"], one["text"]) for one in report_of(counts, fleet(), base(), "f")["faults"]}
+    assert told == {
+        "total_volume: out_of_range": ("total_volume", "a number beyond the bounds of the column"),
+        "structure: unknown_id": ("structure", "not an id of the rulebook"),
+    }
+    whole = report_of({**counts, "faults": {"row_unreadable": 2, "x: never_heard_of": 1}}, fleet(), base(), "f")["faults"]
+    assert [(one["column"], str(one["text"])) for one in whole] == [("", "the row as a whole cannot be read"), ("x", "never_heard_of")]
+
+
+@pytest.mark.parametrize(("said", "told"), [(3, "no row is a real one"), (1, "1 of these installations are invented"), (0, None)])
+def test_a_fleet_that_says_that_it_is_invented_is_told_so(said: int, told: str | None) -> None:
+    batch = table(MIXED[:3]).append_column("notice", pa.array([NOTICE] * said + ["a note of one's own", None, ""][said:]))
+    found = report_of(added(nothing(), Counting(fleet()).of(batch, fleet().answer(batch), 0, ())), fleet(), base(), "f")
+    assert (told in found["invented"]) if told else found["invented"] is None
+    for text in (as_page(told_in(ENGLISH, found), ENGLISH), as_markdown(told_in(ENGLISH, found), ENGLISH)):
+        assert ("invented" in text) == bool(told)
 
 
 def test_the_worst_are_rows_of_the_whole_fleet() -> None:
@@ -192,6 +239,22 @@ def test_a_share_is_never_told_as_nothing_or_all_where_it_is_not() -> None:
     page = as_page(told_in(ENGLISH, report(stated)), ENGLISH)
     assert "&lt; 0.1 %" in page
     assert "99.9 %" in page
+
+
+def test_a_column_to_tell_by_that_no_file_has_is_refused(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    (tmp_path / "fleet.csv").write_text("id,structure,total_volume,district\na,bag,9,north\n")
+    command = ["validate", str(tmp_path / "fleet.csv"), "-o", str(tmp_path / "out.csv")]
+    assert main([*command, "--by", "distrct"]) == 2
+    assert "no file has a column 'distrct'; they have district, id, structure, total_volume" in capsys.readouterr().err
+    assert main([*command, "--by", "district"]) == 0
+
+
+def test_a_report_on_an_invented_fleet_says_so(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    fleet_file, page = str(tmp_path / "some.csv"), tmp_path / "report.html"
+    assert main(["invent-fleet", "50", "-o", fleet_file]) == 0
+    assert main(["validate", fleet_file, "-o", str(tmp_path / "out.csv"), "--report", str(page)]) == 0
+    assert "These installations are invented; no row is a real one." in page.read_text("utf-8")
+    assert "not read: planted\n" in capsys.readouterr().out
 
 
 @pytest.mark.parametrize("kind", ["html", "md"])

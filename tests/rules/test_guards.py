@@ -52,6 +52,8 @@ def events(answer: Json) -> dict[str, Json]:
         ({"practice": {"figures": {"mixing_rate": None}}}, "practice.figures.mixing_rate"),
         ({"practice": {"curves": {"feed_step": None}}}, "practice.curves.feed_step"),
         ({"substrates": {"cattle_urine": None}}, "substrates.cattle_urine"),
+        ({"substrates": {"human_excreta": {"group": "dung"}}}, "substrates"),
+        ({"substrates": {name: {"group": "droppings"} for name in ("layer_droppings", "broiler_litter")}}, "substrates"),
         ({"structures": {"bag": {"geometry": {"shape": "tube", "ratios": {}}}}}, "structures.bag.geometry.ratios"),
     ],
 )

@@ -6,7 +6,7 @@ import copy
 import datetime as dt
 import json
 import pickle
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from decimal import ROUND_HALF_EVEN, Decimal
 from pathlib import Path
 from typing import Any
@@ -357,11 +357,36 @@ def test_a_folder_of_packs_takes_every_file_of_messages_in_it(tmp_path: Path) ->
     assert set(found) == {*TAGS, "luo"}
 
 
+@pytest.mark.parametrize("name", ["first-charge", "maintenance-feed", "digestate", "farm-plan"])
+def test_the_bucket_that_is_assumed_has_a_name_in_every_language_and_that_of_the_caller_stays(name: str) -> None:
+    question = questions()[name]
+    bare = {member: value for member, value in question.example.items() if member != "containers"}
+    own = {**bare, "containers": [{"name": "my own pail (invented)", "volume": 20}]}
+    told = {tag: set(vessels(question.ask(json.dumps(bare).encode(), language=tag))) for tag in TAGS}
+    assert told["en"] == {"Bucket of 20 litres"}
+    assert len(set.union(*told.values())) == len(TAGS)
+    assert {vessel for tag in TAGS for vessel in vessels(question.ask(json.dumps(own).encode(), language=tag))} == {
+        "my own pail (invented)"
+    }
+
+
+def vessels(value: Any) -> Iterator[str]:
+    """What an answer calls the things that material is carried in."""
+    if isinstance(value, dict):
+        yield from [value["carried_in"]] if "carried_in" in value else []
+        yield from (one["name"] for one in value.get("containers", ()))
+        value = list(value.values())
+    if isinstance(value, list):
+        for inner in value:
+            yield from vessels(inner)
+
+
 def test_a_new_language_of_a_pack_can_be_asked_for(tmp_path: Path) -> None:
     (tmp_path / "pack.yaml").write_text(PACK)
     (tmp_path / "farm.luo.ftl").write_text(entry("storage-by-share", "dier achiel"), "utf-8")
     answer = open_questions(load(tmp_path))["sizing"].ask(json.dumps(SIZING).encode(), language="luo")
-    assert answer["gas_storage_method"] == "dier achiel"
+    assert answer["gas_storage_method_name"] == "dier achiel"
+    assert answer["gas_storage_method"] == "share_of_a_day_s_gas"
     assert answer["language"]["tag"] == "luo"
     assert answer["language"]["untranslated"] > 10
 

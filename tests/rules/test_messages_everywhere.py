@@ -17,13 +17,13 @@ from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 from jinja2 import Environment, nodes
 from tests.rules.conftest import REQUESTS, Json, base, questions
-from tests.tongues import stretched_language
+from tests.tongues import sentences, stretched_language
 
 import kilisho
 import kilisho_api
 from kilisho.faults import RefusedError
 from kilisho.messages import LANGUAGES, Amount, Language, Message, say, told_in
-from kilisho.messages.fluent import read, references_of, stamp_of
+from kilisho.messages.fluent import read, references_of, source_of, stamp_of
 from kilisho.translations import english_of
 
 ENGLISH = LANGUAGES["en"].entries
@@ -85,6 +85,34 @@ def says_itself(message: Message) -> bool:
     return {f"${name}" for name in message.parameters} == wanted and say(message.id, **message.parameters) == message
 
 
+# The members that hold sentences or names: all others are for programs, which compare them, and are the same in every language.
+SENTENCES = frozenset(
+    {
+        *("clean_feed", "do", "handling", "how", "in_words", "left_out", "name", "note", "remedy", "seen", "statement", "steps"),
+        *("carried_in", "text", "title", "why"),
+    }
+)
+# Endings of members that hold one: the name of an entry that stands beside its id, a reason.
+SENTENCE_ENDINGS = ("_is", "_name", "_text", "_unknown", "_why")
+
+
+def members_for_people(name: str) -> bool:
+    return name in SENTENCES or name.endswith(SENTENCE_ENDINGS)
+
+
+def changed_for_programs(answer: Json, told: Any, path: str = "") -> Iterator[str]:
+    """Places of members for programs that a language changes."""
+    if isinstance(answer, dict):
+        shared = [name for name in answer if name != "language" and not members_for_people(name)]
+        for name in shared:
+            yield from changed_for_programs(answer[name], told[name], f"{path}/{name}")
+    elif isinstance(answer, list | tuple):
+        for here, there in zip(answer, told, strict=True):
+            yield from changed_for_programs(here, there, f"{path}/*")
+    elif answer != told:
+        yield path
+
+
 def nameless_events(answer: Json) -> set[str]:
     """Events of schedules that have no words of their own."""
     rows = [*answer.get("schedule", ()), *answer.get("calendar", ()), *answer.get("recharge_dates", ())]
@@ -108,7 +136,9 @@ def test_every_sentence_of_any_answer_is_a_message_that_can_be_told_in_another_l
     assert plain_sentences(answer, body) == {}
     assert wrong_messages(answer) == []
     assert nameless_events(answer) == set()
-    assert told_in(everywhere, answer)["language"]["untranslated"] == 0
+    told = told_in(everywhere, answer)
+    assert told["language"]["untranslated"] == 0
+    assert set(changed_for_programs(answer, told)) == set()
 
 
 @pytest.mark.parametrize("name", OPERATIONS)
@@ -119,7 +149,47 @@ def test_every_sentence_of_the_examples_is_a_message_that_can_be_told_in_another
     assert plain_sentences(answer, body) == {}
     assert wrong_messages(answer) == []
     assert nameless_events(answer) == set()
-    assert told_in(everywhere, answer)["language"]["untranslated"] == 0
+    told = told_in(everywhere, answer)
+    assert told["language"]["untranslated"] == 0
+    assert set(changed_for_programs(answer, told)) == set()
+
+
+def closed_members(schema: Any) -> Iterator[str]:
+    """Members of a schema that promise a closed set, a pattern or a form, themselves or their items."""
+    if isinstance(schema, dict):
+        for name, member in schema.get("properties", {}).items():
+            if any(CLOSED & one.keys() for one in _alternatives(member)):
+                yield name
+        for inner in schema.values():
+            yield from closed_members(inner)
+    elif isinstance(schema, list):
+        for inner in schema:
+            yield from closed_members(inner)
+
+
+CLOSED = {"enum", "const", "pattern", "format"}
+
+
+def _alternatives(member: Any) -> Iterator[Json]:
+    yield member
+    for inner in (*member.get("anyOf", ()), *([member["items"]] if "items" in member else ())):
+        yield from _alternatives(inner)
+
+
+@pytest.mark.parametrize("name", OPERATIONS)
+def test_a_member_that_promises_a_closed_set_holds_no_sentence(name: str) -> None:
+    found = set(closed_members(questions()[name].response.model_json_schema(mode="serialization")))
+    assert found
+    assert [member for member in found if members_for_people(member)] == []
+
+
+def test_what_a_language_changes_for_programs_is_found() -> None:
+    untold: Json = {"verdict": "sound", "kind": ["a", "b"], "text": "Good.", "parts": [{"method": "by share", "name": "Cow"}], "days": 3}
+    told = {**untold, "verdict": "salama", "kind": ["a", "c"], "text": "Nzuri.", "parts": [{"method": "sehemu", "name": "Ng'ombe"}]}
+    assert list(changed_for_programs(untold, told)) == ["/verdict", "/kind/*", "/parts/*/method"]
+    assert list(changed_for_programs(untold, {**untold, "language": {"tag": "sw"}})) == []
+    schema = {"properties": {"a": {"enum": ["x"]}, "b": {"anyOf": [{"type": "null"}, {"items": {"const": 1}}]}, "c": {"type": "string"}}}
+    assert set(closed_members({"$defs": {"D": schema}})) == {"a", "b"}
 
 
 def test_what_is_no_message_is_found() -> None:
@@ -309,6 +379,39 @@ def test_ids_that_are_made_are_found() -> None:
     assert of('say(f"{what}_at", line=2)') == "[a-z_-]+_at"
     assert of('say(f"{group}-{name}")') is None
     assert of("word(group, name)") is None
+
+
+# Faults tell a developer or officer what to send, descriptions of the catalogue what an id means in a request.
+OF_CALLERS = re.compile("fault-.*|.*-description")
+IDENTIFIER = re.compile(r"[a-z0-9]+_[a-z0-9_]+")
+
+
+def of_the_contract(pattern: str) -> list[str]:
+    """Ids and names of members that a sentence shows; what stands in braces are parameters."""
+    return IDENTIFIER.findall(re.sub(r"\{[^{}]*\}", "", pattern))
+
+
+def test_no_sentence_for_a_farm_names_a_member_of_the_contract() -> None:
+    told = {name: text for name, text in sentences() if not OF_CALLERS.fullmatch(name)}
+    assert len(told) > 1000
+    assert {name: named for name, text in told.items() if (named := of_the_contract(text))} == {}
+    assert of_the_contract("state it as working_volume, not { $soil_depth }") == ["working_volume"]
+
+
+@pytest.mark.parametrize("tag", [tag for tag in LANGUAGES if tag != "en"])
+def test_no_translation_for_a_farm_names_a_member_of_the_contract(tag: str) -> None:
+    told = {name: source_of(one.message) for name, one in LANGUAGES[tag].entries.items() if not OF_CALLERS.fullmatch(name)}
+    assert len(told) > 1000
+    assert {name: named for name, text in told.items() if (named := of_the_contract(text))} == {}
+
+
+def test_what_was_measured_is_stated_as_a_member_that_some_request_has() -> None:
+    members = set().union(*(question.members for question in questions().values()))
+    measured = base().data.practice.measurements
+    named = {quantity: one.stated_as for quantity, one in measured.items() if one.stated_as}
+    assert named["fill_share"] == "working_volume"
+    assert set(named.values()) <= members
+    assert [quantity for quantity, member in named.items() if quantity == member] == []
 
 
 def test_no_id_stands_in_english_twice() -> None:

@@ -340,6 +340,7 @@ def test_a_rotation_tells_each_charge_and_the_day_of_opening_before_it() -> None
                 "text": "Refill.",
                 "emptying_from_day": day - 7,
                 "emptying_from": sooner,
+                "emptying_text": "Empty.",
             }
             for day, date, sooner in [(60, "2027-04-02", "2027-03-26"), (120, "2027-06-01", "2027-05-25")]
         ),
@@ -355,6 +356,8 @@ def test_a_rotation_tells_each_charge_and_the_day_of_opening_before_it() -> None
     ]
     assert len(set(_ids(text))) == 6
     assert "DANGER: Never enter." in events(text)[2]["description"]
+    opened, refilled = (events(text)[place]["description"] for place in (2, 3))
+    assert (opened.splitlines()[0], refilled.splitlines()[0]) == ("Empty.", "Refill.")
 
 
 def test_a_rotation_without_dates_is_no_calendar() -> None:
@@ -367,7 +370,10 @@ def test_a_rotation_of_the_service_is_a_calendar() -> None:
     told, found = ask("batch-rotation", body)["recharge_dates"], events(written("batch-rotation", body))
     dates = [one["date"] for one in told] + [one["emptying_from"] for one in told if "emptying_from" in one]
     assert sorted(one.start.isoformat() for one in found) == sorted(dates)
-    assert all("DANGER: Opening a batch tank" in one["description"] for one in found if one["summary"].startswith("Open and empty"))
+    opened = [one["description"] for one in found if one["summary"].startswith("Open and empty")]
+    assert opened
+    assert all("DANGER: Opening a batch tank" in one and one.startswith("Open it only without pressure") for one in opened)
+    assert not any("Refill" in one for one in opened)
     with pytest.raises(RefusedError, match="/first_charge_on"):
         written("batch-rotation", like(body, first_charge_on=None))
 

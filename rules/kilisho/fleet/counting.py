@@ -14,6 +14,8 @@ import pyarrow as pa
 import pyarrow.compute as pc
 
 from kilisho.fleet import Fleet
+from kilisho.fleet.invented import NOTICE
+from kilisho.fleet.labelled import NOTICE_COLUMN
 from kilisho.fleet.patterns import LISTS
 from kilisho.fleet.table import FAULTS, ID
 from kilisho.questions.installation.verdicts import REFUSED, WORDS
@@ -61,6 +63,8 @@ class Counting:
             "words": {name: _by_word(codes, WORDS[name]) for name, codes in words.items()},
             **{name: self._by_check(answer[name]) for name in LISTS},
             "faults": _faults(answer[FAULTS]),
+            "slips": _slips(answer["slips"]),
+            "invented": _invented(batch),
             "stated": {name: _stated(batch[name]) for name in batch.schema.names if name in self.fleet.members},
             "places": self._places(batch, words),
             "worst": self._worst(batch, answer, words["verdict"], row),
@@ -139,6 +143,20 @@ def _faults(column: pa.ListArray) -> dict[str, int]:
     return dict(Counter(f"{name}: {code}" if name else code for name, code in pairs))
 
 
+def _slips(column: pa.ListArray) -> dict[str, int]:
+    """How often each column's number is probably in another unit, by column and reading."""
+    found = column.flatten()
+    pairs = zip(found.field("member").to_pylist(), found.field("read_as").to_pylist(), strict=True)
+    return dict(Counter(f"{member} {read_as}" for member, read_as in pairs))
+
+
+def _invented(batch: pa.RecordBatch) -> int:
+    """Rows that say of themselves that they are invented."""
+    if NOTICE_COLUMN not in batch.schema.names:
+        return 0
+    return int(pc.sum(pc.equal(batch[NOTICE_COLUMN].cast(pa.string()), NOTICE)).as_py() or 0)
+
+
 def _stated(column: pa.Array) -> int:
     if pa.types.is_string(column.type) or pa.types.is_large_string(column.type):
         return int(pc.sum(pc.not_equal(pc.utf8_trim_whitespace(column), "")).as_py() or 0)
@@ -154,7 +172,8 @@ def _keep_few(places: int, by: str | None) -> None:
 
 def nothing() -> Counts:
     """The counts of no rows."""
-    return {"rows": 0, "words": {}, **{name: {} for name in LISTS}, "faults": {}, "stated": {}, "places": {}, "worst": [], "unread": {}}
+    by_name: tuple[str, ...] = ("words", *LISTS, "faults", "slips", "stated", "places", "unread")
+    return {"rows": 0, "invented": 0, "worst": [], **{name: {} for name in by_name}}
 
 
 def added(one: Counts, other: Counts, by: str | None = None) -> Counts:

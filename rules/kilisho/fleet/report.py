@@ -10,8 +10,10 @@ from typing import Any
 
 from kilisho.fleet import Fleet
 from kilisho.fleet.counting import GROUPS, Counts
-from kilisho.messages import Message, say
+from kilisho.messages import LANGUAGES, Amount, Message, Number, say
+from kilisho.messages.languages import SYMBOLS
 from kilisho.packs import Rulebook
+from kilisho.questions.installation.slips import DECIMAL_POINT, home_of, written_as
 from kilisho.questions.installation.told import TEXTS
 from kilisho.questions.installation.verdicts import WORDS
 from kilisho.questions.installation.work import CODES, NUMBERS
@@ -28,8 +30,10 @@ NAMES = {
     "refused": say("report-refused"),
     "sound": say("report-sound"),
 }
+# Codes of faults that have words; a code that has none stands as it is.
+IN_WORDS = frozenset(name.removeprefix("report-fault-") for name in LANGUAGES["en"].entries if name.startswith("report-fault-"))
 RECORD = (*NUMBERS, *CODES, "commissioned_on", "visited_on")
-MOST_CHECKS, MOST_DANGERS, MOST_PLACES, MOST_FAULTS = 12, 8, 40, 10
+MOST_CHECKS, MOST_DANGERS, MOST_PLACES, MOST_FAULTS, MOST_SLIPS = 12, 8, 40, 10, 10
 Report = dict[str, Any]
 
 
@@ -40,6 +44,7 @@ def report_of(counts: Counts, fleet: Fleet, rulebook: Rulebook, name: str, by: s
     return {
         "name": name,
         "rows": rows,
+        "invented": _invented(counts["invented"], rows),
         "groups": [{"group": group, "text": NAMES[group], **_share(_in_group(counts, group), rows)} for group in GROUPS],
         "verdicts": _verdicts(counts),
         "dangers": [_check(checks, *one, rows) for one in _most(counts["failed"], MOST_DANGERS, dangers)],
@@ -52,7 +57,8 @@ def report_of(counts: Counts, fleet: Fleet, rulebook: Rulebook, name: str, by: s
         "worst": [_one(number, entry, checks) for number, entry in enumerate(counts["worst"], start=1)],
         "by": by,
         "places": _places(counts["places"]) if by else [],
-        "faults": [{"fault": fault, **_share(count, rows)} for fault, count in _most(counts["faults"], MOST_FAULTS)],
+        "slips": [_read_as(*one, rows) for one in _most(counts["slips"], MOST_SLIPS)],
+        "faults": [_fault(*one, rows) for one in _most(counts["faults"], MOST_FAULTS)],
         "unstated": _unstated(counts, fleet),
         "unread": list(counts["unread"]),
         "rulebook": rulebook.identity,
@@ -102,8 +108,32 @@ def _slip(slips: list[Mapping[str, Any]]) -> Message | None:
     """How a number that cannot be right is read probably."""
     if not slips:
         return None
-    one = slips[0]
-    return say("report-slip", member=one["member"], value=f"{one['value']:.4g}", reading=one["read_as"])
+    member, number, read_as = (slips[0][name] for name in ("member", "value", "read_as"))
+    value = Amount(number, home_of(member).code)
+    if read_as == DECIMAL_POINT:
+        return say("report-slip-decimal_point", member=member, value=value)
+    return say("report-slip", member=member, value=value, written=Amount(written_as(member, number, read_as), read_as))
+
+
+def _read_as(slip: str, count: int, rows: int) -> dict[str, Any]:
+    """In how many rows a column's number is probably in another unit, or its decimal point elsewhere."""
+    member, code = slip.split(" ", 1)
+    text = say("report-slips-point") if code == DECIMAL_POINT else SYMBOLS.get(code, code.replace("m3", "m³"))
+    return {"member": member, "read_as": code, "text": text, **_share(count, rows)}
+
+
+def _fault(fault: str, count: int, rows: int) -> dict[str, Any]:
+    """How many rows hold a fault: its column, where it has one, and its code."""
+    column, _, code = fault.rpartition(": ")
+    text = say(f"report-fault-{code}") if code in IN_WORDS else code
+    return {"fault": fault, "column": column, "text": text, **_share(count, rows)}
+
+
+def _invented(count: int, rows: int) -> Message | None:
+    """That rows are invented, where they say so themselves."""
+    if not count:
+        return None
+    return say("report-invented") if count == rows else say("report-invented-some", total=Number(count))
 
 
 def _places(places: Mapping[str, Mapping[str, int]]) -> list[dict[str, Any]]:

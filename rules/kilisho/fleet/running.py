@@ -30,11 +30,12 @@ from kilisho.fleet import Fleet, fleet_of
 from kilisho.fleet.answers import schema_of
 from kilisho.fleet.counting import Counting, Counts, added, nothing
 from kilisho.fleet.files import ROWS, Block, Table, UnreadableError, format_of, look_at, read_block
+from kilisho.fleet.labelled import NOTICE_COLUMN
 from kilisho.fleet.writing import SUFFIX, join, whole_file, write
 from kilisho.packs import Rulebook, load
 
 # Raised when what a part holds changes, so that no run goes on with parts of another make.
-MAKE = 1
+MAKE = 2
 # Blocks under way for each worker: one that it works on, one that waits.
 UNDER_WAY = 2
 Progress = Callable[[int, int], None]
@@ -119,7 +120,7 @@ class Worker:
 
     def _answers(self, block: Block, counted: list[Counts]) -> Iterator[pa.RecordBatch]:
         row = block.row
-        for batch, unread in read_block(block, self.fleet.members, [self.order.by] if self.order.by else ()):
+        for batch, unread in read_block(block, self.fleet.members, [NOTICE_COLUMN, *([self.order.by] if self.order.by else [])]):
             answer = _with_ids_as(self.fleet.answer(batch), self.schema)
             counted[0] = added(counted[0], self.counting.of(batch, answer, row, self.fleet.unread(unread)), self.order.by)
             row += batch.num_rows
@@ -166,6 +167,7 @@ def run(order: Order, rulebook: Rulebook, progress: Progress = lambda _done, _ro
     Raises :class:`UnreadableError` for files that cannot be used, and :class:`StoppedError` where the same order goes on later.
     """
     tables = look_at(order.files, order.rows)
+    _check_by(order, tables)
     parts = parts_of(order)
     with _held(parts, _plan(order, rulebook, tables), restart):
         try:
@@ -179,6 +181,13 @@ def run(order: Order, rulebook: Rulebook, progress: Progress = lambda _done, _ro
         except OSError as error:
             why = f"{error.filename or order.out}: {error.strerror or error}"
             raise StoppedError(f"{why}; what is done is kept, and the same command goes on") from None
+
+
+def _check_by(order: Order, tables: Sequence[Table]) -> None:
+    """A column to tell the fleet by that no file has is misspelt; lines of JSON do not say beforehand which they have."""
+    named = [set(table.columns) for table in tables]
+    if order.by is not None and all(named) and order.by not in set().union(*named):
+        raise UnreadableError(f"no file has a column {order.by!r}; they have {', '.join(sorted(set().union(*named))[:12])}")
 
 
 def _run(order: Order, rulebook: Rulebook, tables: Sequence[Table], parts: Parts, progress: Progress) -> Counts:
@@ -207,7 +216,7 @@ def _id_type(tables: Sequence[Table]) -> pa.DataType:
 
 
 def _with_unread(counted: Counts, tables: Sequence[Table], order: Order, fleet: Fleet) -> Counts:
-    names = {name for table in tables for name in fleet.unread(table.columns) if name != order.by}
+    names = {name for table in tables for name in fleet.unread(table.columns) if name not in (order.by, NOTICE_COLUMN)}
     return {**counted, "unread": dict.fromkeys(sorted(names), 1)}
 
 

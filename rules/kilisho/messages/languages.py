@@ -31,7 +31,7 @@ LONGEST_UNGROUPED = 3
 # Dates and plurals that were worked out lately; babel reads its pattern anew each time.
 KEPT = 4096
 Told = Mapping[str, Any]
-SYMBOLS = {"1": "", "Cel": "°C", "har": "ha", "m3": "m³", "m2": "m²"}
+SYMBOLS = {"1": "", "Cel": "°C", "[degF]": "°F", "har": "ha", "m3": "m³", "m2": "m²"}
 # Units that are words; the others are symbols and stand as they are.
 UNITS = {
     "a": "unit-years",

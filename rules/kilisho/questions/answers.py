@@ -117,6 +117,7 @@ class MeasureTold(Told):
     explains: Amount = Field(description="Part of the spread of that number that comes from this input.")
     narrows: Amount = Field(description="By how much the range would shrink if the input were known.")
     how: str
+    stated_as: str | None = Field(None, description="Member of a request that takes it, where it is not called like the quantity.")
 
 
 class Common(Told):

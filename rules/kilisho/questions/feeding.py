@@ -15,7 +15,7 @@ from kilisho.messages import say
 from kilisho.questions.herd import Supply
 from kilisho.questions.requests import DailyFeedItem, MeasuredSubstrate
 from kilisho.ranges import Uncertain, certain
-from kilisho.rulebook import Substrate
+from kilisho.rulebook import GROUPS_OF_FACTS, Substrate
 
 PER_DAY = (
     "feed_volume_per_day",
@@ -149,11 +149,16 @@ def feed_facts(fed: Sequence[Fed]) -> dict[str, Any]:
         return {}
     solids = sum(one.mass * one.values["total_solids"] for one in fed)
     return {
-        "poultry_share": sum(one.mass for one in fed if one.entry.group == "poultry") / mass,
-        "crop_residue_share": sum(one.mass * one.values["total_solids"] for one in fed if one.entry.group == "crop_residue") / solids,
-        "human_excreta_fed": any(one.entry.group == "excreta" and one.mass > 0 for one in fed),
+        "poultry_share": sum(one.mass for one in _counted(fed, "poultry_share")) / mass,
+        "crop_residue_share": sum(one.mass * one.values["total_solids"] for one in _counted(fed, "crop_residue_share")) / solids,
+        "human_excreta_fed": any(one.mass > 0 for one in _counted(fed, "human_excreta_fed")),
         "starts_unaided": mix_starts_unaided(fed),
     }
+
+
+def _counted(fed: Sequence[Fed], fact: str) -> list[Fed]:
+    """The substrates of the group that a fact counts."""
+    return [one for one in fed if one.entry.group == GROUPS_OF_FACTS[fact]]
 
 
 def mix_starts_unaided(fed: Sequence[Fed]) -> bool:

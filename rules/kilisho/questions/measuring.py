@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from kilisho.farm import Ledger
-from kilisho.questions.answers import Answer, in_whole_percent
+from kilisho.questions.answers import Answer, in_whole_percent, known
 from kilisho.ranges import Numeric
 
 
@@ -18,6 +18,7 @@ def measure_first(ledger: Ledger, **answers: Numeric) -> list[Answer]:
             "explains": in_whole_percent(share.explains),
             "narrows": in_whole_percent(share.narrows),
             "how": texts[reading.quantity].text,
+            **known(stated_as=texts[reading.quantity].stated_as),
         }
         for answer, found in zip(answers, ledger.leading(*answers.values()), strict=True)
         for reading, share in found

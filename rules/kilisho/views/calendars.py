@@ -39,7 +39,7 @@ def recharges_of(answer: Answer) -> Iterator[Answer]:
     """The rows of a batch rotation: each charge, and before it the day on which the digester is opened and emptied."""
     for row in answer["recharge_dates"]:
         if "emptying_from" in row:
-            yield {**row, "event": "open_and_empty", "date": row["emptying_from"]}
+            yield {**row, "event": "open_and_empty", "date": row["emptying_from"], "text": row["emptying_text"]}
         yield row
 
 

@@ -6,6 +6,9 @@ report-installations =
         [one] One installation
        *[other] { $total } installations
     }
+# $total is a count, written as a number.
+report-invented = These installations are invented; no row is a real one.
+report-invented-some = { $total } of these installations are invented; none of them is a real one.
 report-what = What was found
 report-count = Count
 report-share = Share
@@ -25,6 +28,8 @@ report-dangers-none = No check of danger level failed in what was stated. That i
 report-open = Nobody has ruled these dangers out
 # $total and $rows are counts, written as numbers.
 report-open-lead = In { $total } of { $rows } installations at least one check of danger level has no answer. Until somebody has looked, none of them is safe.
+# $check is a sentence, $share a part of all installations.
+report-open-one = { $check }: not known in { $share }
 report-open-others =
     { $count ->
         [one] One more check of danger level has no answer somewhere.
@@ -46,13 +51,33 @@ report-more =
         [one] One more check failed.
        *[other] { $count } more checks failed.
     }
-# $member is a column, $value a number in its unit, $reading a word such as "litres".
-report-slip = { $member } is probably { $value } (read as: { $reading }).
+# $member is a column, $value a number in its unit, $written the same as it was written, in another unit.
+report-slip = { $member } is probably { $value }: the number in the row is right as { $written }.
+report-slip-decimal_point = { $member } is probably { $value }: its decimal point has slipped.
+report-slips = Numbers probably written in another unit
+report-slips-lead = Where this is so in nearly all rows of a column, the whole column is in that unit: convert it, and answer the table again.
+report-slips-as = Read as
+report-slips-point = decimal point slipped
 report-failed = What fails most often
 report-check = Check
 report-do = What to do
 report-faults = Rows that cannot be read
 report-fault = Column and fault
+# What is wrong with a cell, by the code of its fault.
+report-fault-cell_unreadable = not a value that the column takes
+report-fault-date_expected = not an existing day as YYYY-MM-DD
+report-fault-list_expected = not a list of words that the column knows
+report-fault-not_one_of = not a word that the column knows
+report-fault-number_expected = not a number
+report-fault-out_of_range = a number beyond the bounds of the column
+report-fault-row_unreadable = the row as a whole cannot be read
+report-fault-text_expected = text that is empty or too long
+report-fault-unit_expected = the unit is not text
+report-fault-unknown_id = not an id of the rulebook
+report-fault-unknown_unit = not a unit that the column knows
+report-fault-value_and_unit = not a value with its unit
+report-fault-whole_number_expected = not a whole number
+report-fault-yes_no_expected = neither true nor false
 report-unstated = What nobody stated
 report-unstated-record = { $share } % of the record's cells are empty.
 report-unstated-facts = Of { $facts } further facts that a table may state, { $never } stand in no row.

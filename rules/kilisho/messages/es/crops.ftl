@@ -38,8 +38,10 @@ crops-root_vegetables-name = Zanahoria, cebolla, remolacha y rábano
 crops-root_vegetables-handling-1 = Mejor al cultivo anterior que a ellas mismas.
 # of 75464029, reviewed: false
 crops-banana-name = Banano y plátano
-# of 73f9778d, reviewed: false
-crops-banana-handling-1 = En un anillo cavado alrededor de la cepa y cubierto; indique eaten_raw false donde todo se cocina.
+# of 67e270ae, reviewed: false
+crops-banana-description = Se toma como comida cruda; indique eaten_raw false donde todo se cocina.
+# of a785afa5, reviewed: false
+crops-banana-handling-1 = En un anillo cavado alrededor de la cepa y cubierto.
 # of 0bc1f210, reviewed: false
 crops-fruit_trees-name = Árboles frutales (mango, aguacate, cítricos, papaya)
 # of 3e8ebe7e, reviewed: false

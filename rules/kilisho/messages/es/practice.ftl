@@ -68,24 +68,24 @@ practice-measurements-bulk_density-text = Pese un balde vacío, lleno de agua y 
 practice-measurements-dung_per_day-text = Recoja y pese todo el estiércol de los animales durante un día y una noche completos, en tres días, y divida entre el número de cabezas.
 # of 56562efd, reviewed: false
 practice-measurements-dung_per_live_weight-text = Recoja y pese todo el estiércol de los animales durante un día y una noche completos, en tres días, y divida entre el número de cabezas.
-# of b447583f, reviewed: false
-practice-measurements-collectable_share_stall-text = Pese lo que de verdad se recoge en un día y no lo que cae; indíquelo como dung_per_day.
-# of e044bd23, reviewed: false
-practice-measurements-collectable_share_night_pen-text = Pese lo que hay en el corral cada mañana durante tres días; indíquelo como dung_per_day.
-# of b0ff6210, reviewed: false
-practice-measurements-collectable_share_grazing-text = Pese lo que de verdad se trae a casa en un día; indíquelo como dung_per_day.
+# of 4563bb09, reviewed: false
+practice-measurements-collectable_share_stall-text = Pese lo que de verdad se recoge en un día y no lo que cae.
+# of bf902f20, reviewed: false
+practice-measurements-collectable_share_night_pen-text = Pese lo que hay en el corral cada mañana durante tres días.
+# of 7b531432, reviewed: false
+practice-measurements-collectable_share_grazing-text = Pese lo que de verdad se trae a casa en un día.
 # of c5d7da05, reviewed: false
 practice-measurements-urine_per_day-text = Mida lo que corre a la fosa de orina en un día, en tres días sin lluvia.
-# of 2c65c84d, reviewed: false
-practice-measurements-fill_share-text = Tome del plano del constructor el volumen de mezcla al nivel normal, o mida el nivel y las dimensiones interiores antes de llenar, desde fuera y nunca entrando en un biodigestor usado; indíquelo como working_volume.
-# of a6850848, reviewed: false
-practice-measurements-gas_storage_share-text = Tome del plano del constructor el volumen de almacenamiento; en una cúpula es el tanque de compensación entre el nivel más bajo y el del rebosadero. Indíquelo como gas_storage_volume.
+# of dd9160bd, reviewed: false
+practice-measurements-fill_share-text = Tome del plano del constructor el volumen de mezcla al nivel normal, o mida el nivel y las dimensiones interiores antes de llenar, desde fuera y nunca entrando en un biodigestor usado.
+# of e288a8c1, reviewed: false
+practice-measurements-gas_storage_share-text = Tome del plano del constructor el volumen de almacenamiento; en una cúpula es el tanque de compensación entre el nivel más bajo y el del rebosadero.
 # of 10a8b201, reviewed: false
 practice-measurements-digester_temperature-text = Cuelgue un termómetro en mezcla recién sacada de la salida, cada semana durante la época fría y la cálida.
-# of 300c6b67, reviewed: false
-practice-measurements-soil_offset-text = Mida la temperatura de la mezcla en la salida, cada semana durante la época fría y la cálida; indíquela como digester_temperature.
-# of bd45dfa7, reviewed: false
-practice-measurements-yearly_swing-text = Pida a la estación meteorológica más cercana los doce promedios mensuales; indíquelos como monthly_air_temperature.
+# of e3c8c16e, reviewed: false
+practice-measurements-soil_offset-text = Mida la temperatura de la mezcla en la salida, cada semana durante la época fría y la cálida.
+# of be8d4d3c, reviewed: false
+practice-measurements-yearly_swing-text = Pida a la estación meteorológica más cercana los doce promedios mensuales de la temperatura del aire.
 # of 60c8c09b, reviewed: false
 practice-measurements-soil_depth-text = Tome la profundidad del centro de la mezcla bajo el suelo del plano o con una varilla de medir en la salida; indíquela como la profundidad del biodigestor.
 # of 54e956c0, reviewed: false

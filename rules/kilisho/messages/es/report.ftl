@@ -5,6 +5,10 @@ report-installations = { $count ->
     [one] Una instalación
    *[other] { $total } instalaciones
 }
+# of ad2cc12e, reviewed: false
+report-invented = Estas instalaciones son inventadas; ninguna fila es real.
+# of 7a971a11, reviewed: false
+report-invented-some = { $total } de estas instalaciones son inventadas; ninguna de ellas es real.
 # of 04e52f1f, reviewed: false
 report-what = Qué se encontró
 # of 37bac495, reviewed: false
@@ -39,6 +43,8 @@ report-dangers-none = Ningún control de nivel de peligro dejó de cumplirse en 
 report-open = Nadie ha descartado estos peligros
 # of 95b6e636, reviewed: false
 report-open-lead = En { $total } de { $rows } instalaciones, al menos un control de nivel de peligro no tiene respuesta. Hasta que alguien haya mirado, ninguna de ellas es segura.
+# of 424f0420, reviewed: false
+report-open-one = { $check }: no se sabe en { $share }
 # of 02ba30dc, reviewed: false
 report-open-others = { $count ->
     [one] Un control más de nivel de peligro no tiene respuesta en algún lugar.
@@ -71,8 +77,18 @@ report-more = { $count ->
     [one] No se cumplió un control más.
    *[other] No se cumplieron { $count } controles más.
 }
-# of b21de8da, reviewed: false
-report-slip = { $member } es probablemente { $value } (leído como: { $reading }).
+# of bc8a4dde, reviewed: false
+report-slip = { $member } es probablemente { $value }: el número de la fila es correcto si se lee como { $written }.
+# of 4cd88e5c, reviewed: false
+report-slip-decimal_point = { $member } es probablemente { $value }: su punto decimal está corrido.
+# of 68d9b71b, reviewed: false
+report-slips = Números escritos probablemente en otra unidad
+# of 4ff63538, reviewed: false
+report-slips-lead = Donde pasa en casi todas las filas de una columna, toda la columna está en esa unidad: conviértala y vuelva a responder la tabla.
+# of 7d2d6d5a, reviewed: false
+report-slips-as = Leído como
+# of 1d447bfc, reviewed: false
+report-slips-point = punto decimal corrido
 # of 76026f0d, reviewed: false
 report-failed = Lo que más a menudo no se cumple
 # of 9d60841e, reviewed: false
@@ -83,6 +99,34 @@ report-do = Qué hacer
 report-faults = Filas que no se pueden leer
 # of 8e86ab6b, reviewed: false
 report-fault = Columna y falta
+# of b8333003, reviewed: false
+report-fault-cell_unreadable = no es un valor que la columna acepte
+# of 40582388, reviewed: false
+report-fault-date_expected = no es un día existente escrito YYYY-MM-DD
+# of ae21539b, reviewed: false
+report-fault-list_expected = no es una lista de palabras que la columna conozca
+# of 3aeaff1c, reviewed: false
+report-fault-not_one_of = no es una palabra que la columna conozca
+# of 1eb0cafb, reviewed: false
+report-fault-number_expected = no es un número
+# of f84cbaff, reviewed: false
+report-fault-out_of_range = un número fuera de los límites de la columna
+# of c33221b5, reviewed: false
+report-fault-row_unreadable = la fila entera no se puede leer
+# of f9a9ad42, reviewed: false
+report-fault-text_expected = texto vacío o demasiado largo
+# of 5748f768, reviewed: false
+report-fault-unit_expected = la unidad no es texto
+# of 0ee7d20c, reviewed: false
+report-fault-unknown_id = no es un identificador del libro de reglas
+# of 1b4d8f61, reviewed: false
+report-fault-unknown_unit = no es una unidad que la columna conozca
+# of 1d0ee030, reviewed: false
+report-fault-value_and_unit = no es un valor con su unidad
+# of 813bb0fa, reviewed: false
+report-fault-whole_number_expected = no es un número entero
+# of 61973d0e, reviewed: false
+report-fault-yes_no_expected = ni verdadero ni falso (true, false)
 # of 6fe10037, reviewed: false
 report-unstated = Lo que nadie indicó
 # of 009e7567, reviewed: false

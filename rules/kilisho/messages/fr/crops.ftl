@@ -38,8 +38,10 @@ crops-root_vegetables-name = Carotte, oignon, betterave et radis
 crops-root_vegetables-handling-1 = À la culture qui les précède plutôt qu'à eux-mêmes.
 # of 75464029, reviewed: false
 crops-banana-name = Banane et banane plantain
-# of 73f9778d, reviewed: false
-crops-banana-handling-1 = Dans un anneau creusé autour de la touffe et recouvert ; indiquez eaten_raw false là où tout est cuit.
+# of 67e270ae, reviewed: false
+crops-banana-description = Considérée comme mangée crue ; indiquez eaten_raw false là où tout est cuit.
+# of a785afa5, reviewed: false
+crops-banana-handling-1 = Dans un anneau creusé autour de la touffe et recouvert.
 # of 0bc1f210, reviewed: false
 crops-fruit_trees-name = Arbres fruitiers (manguier, avocatier, agrumes, papayer)
 # of 3e8ebe7e, reviewed: false

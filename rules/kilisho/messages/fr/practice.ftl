@@ -68,24 +68,24 @@ practice-measurements-bulk_density-text = Pesez un seau vide, plein d'eau et ple
 practice-measurements-dung_per_day-text = Ramassez et pesez tout le fumier des animaux pendant un jour et une nuit entiers, trois jours différents, et divisez par le nombre de têtes.
 # of 56562efd, reviewed: false
 practice-measurements-dung_per_live_weight-text = Ramassez et pesez tout le fumier des animaux pendant un jour et une nuit entiers, trois jours différents, et divisez par le nombre de têtes.
-# of b447583f, reviewed: false
-practice-measurements-collectable_share_stall-text = Pesez ce qui est réellement ramassé en un jour plutôt que ce qui tombe ; indiquez-le sous dung_per_day.
-# of e044bd23, reviewed: false
-practice-measurements-collectable_share_night_pen-text = Pesez ce qui se trouve dans l'enclos chaque matin pendant trois jours ; indiquez-le sous dung_per_day.
-# of b0ff6210, reviewed: false
-practice-measurements-collectable_share_grazing-text = Pesez ce qui est réellement rapporté à la maison en un jour ; indiquez-le sous dung_per_day.
+# of 4563bb09, reviewed: false
+practice-measurements-collectable_share_stall-text = Pesez ce qui est réellement ramassé en un jour plutôt que ce qui tombe.
+# of bf902f20, reviewed: false
+practice-measurements-collectable_share_night_pen-text = Pesez ce qui se trouve dans l'enclos chaque matin pendant trois jours.
+# of 7b531432, reviewed: false
+practice-measurements-collectable_share_grazing-text = Pesez ce qui est réellement rapporté à la maison en un jour.
 # of c5d7da05, reviewed: false
 practice-measurements-urine_per_day-text = Mesurez ce qui coule dans la fosse à urine en un jour, trois jours sans pluie.
-# of 2c65c84d, reviewed: false
-practice-measurements-fill_share-text = Prenez le volume de substrat au niveau normal sur le plan du constructeur, ou mesurez le niveau et les dimensions intérieures avant le remplissage, de l'extérieur et jamais en entrant dans un digesteur qui a servi ; indiquez-le sous working_volume.
-# of a6850848, reviewed: false
-practice-measurements-gas_storage_share-text = Prenez le volume de stockage sur le plan du constructeur ; dans un dôme, c'est le bassin de compensation entre le niveau le plus bas et le niveau du trop-plein. Indiquez-le sous gas_storage_volume.
+# of dd9160bd, reviewed: false
+practice-measurements-fill_share-text = Prenez le volume de substrat au niveau normal sur le plan du constructeur, ou mesurez le niveau et les dimensions intérieures avant le remplissage, de l'extérieur et jamais en entrant dans un digesteur qui a servi.
+# of e288a8c1, reviewed: false
+practice-measurements-gas_storage_share-text = Prenez le volume de stockage sur le plan du constructeur ; dans un dôme, c'est le bassin de compensation entre le niveau le plus bas et le niveau du trop-plein.
 # of 10a8b201, reviewed: false
 practice-measurements-digester_temperature-text = Suspendez un thermomètre dans du substrat qui vient d'être puisé à la sortie, chaque semaine pendant la saison froide et la saison chaude.
-# of 300c6b67, reviewed: false
-practice-measurements-soil_offset-text = Mesurez la température du substrat à la sortie, chaque semaine pendant la saison froide et la saison chaude ; indiquez-la sous digester_temperature.
-# of bd45dfa7, reviewed: false
-practice-measurements-yearly_swing-text = Demandez à la station météo la plus proche les douze moyennes mensuelles ; indiquez-les sous monthly_air_temperature.
+# of e3c8c16e, reviewed: false
+practice-measurements-soil_offset-text = Mesurez la température du substrat à la sortie, chaque semaine pendant la saison froide et la saison chaude.
+# of be8d4d3c, reviewed: false
+practice-measurements-yearly_swing-text = Demandez à la station météo la plus proche les douze moyennes mensuelles de la température de l'air.
 # of 60c8c09b, reviewed: false
 practice-measurements-soil_depth-text = Prenez la profondeur du milieu du substrat sous le sol sur le plan ou avec une jauge plongée dans la sortie ; indiquez-la comme profondeur du digesteur.
 # of 54e956c0, reviewed: false

@@ -5,6 +5,10 @@ report-installations = { $count ->
     [one] { $total } installation
    *[other] { $total } installations
 }
+# of ad2cc12e, reviewed: false
+report-invented = Ces installations sont inventées ; aucune ligne n'est réelle.
+# of 7a971a11, reviewed: false
+report-invented-some = { $total } de ces installations sont inventées ; aucune d'elles n'est réelle.
 # of 04e52f1f, reviewed: false
 report-what = Ce qui a été constaté
 # of 37bac495, reviewed: false
@@ -39,6 +43,8 @@ report-dangers-none = Aucun contrôle de niveau danger n'a échoué d'après ce 
 report-open = Personne n'a écarté ces dangers
 # of 95b6e636, reviewed: false
 report-open-lead = Dans { $total } des { $rows } installations, au moins un contrôle de niveau danger n'a pas de réponse. Tant que personne n'a regardé, aucune d'elles n'est sûre.
+# of 424f0420, reviewed: false
+report-open-one = { $check } : inconnu pour { $share }
 # of 02ba30dc, reviewed: false
 report-open-others = { $count ->
     [one] { $count } autre contrôle de niveau danger est sans réponse quelque part.
@@ -71,8 +77,18 @@ report-more = { $count ->
     [one] { $count } autre contrôle a échoué.
    *[other] { $count } autres contrôles ont échoué.
 }
-# of b21de8da, reviewed: false
-report-slip = { $member } est probablement { $value } (lu comme : { $reading }).
+# of bc8a4dde, reviewed: false
+report-slip = { $member } vaut probablement { $value } : le nombre de la ligne est juste si on le lit { $written }.
+# of 4cd88e5c, reviewed: false
+report-slip-decimal_point = { $member } vaut probablement { $value } : sa virgule décimale est déplacée.
+# of 68d9b71b, reviewed: false
+report-slips = Nombres probablement écrits dans une autre unité
+# of 4ff63538, reviewed: false
+report-slips-lead = Là où c'est le cas de presque toutes les lignes d'une colonne, toute la colonne est dans cette unité : convertissez-la, puis refaites répondre au tableau.
+# of 7d2d6d5a, reviewed: false
+report-slips-as = Lu comme
+# of 1d447bfc, reviewed: false
+report-slips-point = virgule décimale déplacée
 # of 76026f0d, reviewed: false
 report-failed = Ce qui échoue le plus souvent
 # of 9d60841e, reviewed: false
@@ -83,6 +99,34 @@ report-do = Que faire
 report-faults = Lignes qui ne peuvent pas être lues
 # of 8e86ab6b, reviewed: false
 report-fault = Colonne et faute
+# of b8333003, reviewed: false
+report-fault-cell_unreadable = pas une valeur que la colonne accepte
+# of 40582388, reviewed: false
+report-fault-date_expected = pas un jour existant écrit YYYY-MM-DD
+# of ae21539b, reviewed: false
+report-fault-list_expected = pas une liste de mots que la colonne connaît
+# of 3aeaff1c, reviewed: false
+report-fault-not_one_of = pas un mot que la colonne connaît
+# of 1eb0cafb, reviewed: false
+report-fault-number_expected = pas un nombre
+# of f84cbaff, reviewed: false
+report-fault-out_of_range = un nombre hors des limites de la colonne
+# of c33221b5, reviewed: false
+report-fault-row_unreadable = la ligne entière est illisible
+# of f9a9ad42, reviewed: false
+report-fault-text_expected = texte vide ou trop long
+# of 5748f768, reviewed: false
+report-fault-unit_expected = l'unité n'est pas un texte
+# of 0ee7d20c, reviewed: false
+report-fault-unknown_id = pas un identifiant du référentiel
+# of 1b4d8f61, reviewed: false
+report-fault-unknown_unit = pas une unité que la colonne connaît
+# of 1d0ee030, reviewed: false
+report-fault-value_and_unit = pas une valeur avec son unité
+# of 813bb0fa, reviewed: false
+report-fault-whole_number_expected = pas un nombre entier
+# of 61973d0e, reviewed: false
+report-fault-yes_no_expected = ni vrai ni faux (true, false)
 # of 6fe10037, reviewed: false
 report-unstated = Ce que personne n'a indiqué
 # of 009e7567, reviewed: false

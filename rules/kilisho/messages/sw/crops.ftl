@@ -38,8 +38,10 @@ crops-root_vegetables-name = Karoti, vitunguu, viazisukari na figili
 crops-root_vegetables-handling-1 = Kwenye zao linalotangulia badala ya kwenye mazao haya yenyewe.
 # of 75464029, reviewed: false
 crops-banana-name = Ndizi za kuiva na za kupika
-# of 73f9778d, reviewed: false
-crops-banana-handling-1 = Kwenye mtaro wa mviringo uliochimbwa kuzunguka shina la migomba na kufunikwa; taja eaten_raw kuwa false pale ambapo ndizi zote hupikwa.
+# of 67e270ae, reviewed: false
+crops-banana-description = Huchukuliwa kuwa huliwa mbichi; taja eaten_raw kuwa false pale ambapo ndizi zote hupikwa.
+# of a785afa5, reviewed: false
+crops-banana-handling-1 = Kwenye mtaro wa mviringo uliochimbwa kuzunguka shina la migomba na kufunikwa.
 # of 0bc1f210, reviewed: false
 crops-fruit_trees-name = Miti ya matunda (maembe, parachichi, machungwa na jamii yake, papai)
 # of 3e8ebe7e, reviewed: false

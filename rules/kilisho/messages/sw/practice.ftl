@@ -68,24 +68,24 @@ practice-measurements-bulk_density-text = Pima uzito wa ndoo ikiwa tupu, ikiwa i
 practice-measurements-dung_per_day-text = Kusanya na pima uzito wa kinyesi chote cha wanyama kwa mchana mzima na usiku mzima, kwa siku tatu, na gawanya kwa idadi ya wanyama.
 # of 56562efd, reviewed: false
 practice-measurements-dung_per_live_weight-text = Kusanya na pima uzito wa kinyesi chote cha wanyama kwa mchana mzima na usiku mzima, kwa siku tatu, na gawanya kwa idadi ya wanyama.
-# of b447583f, reviewed: false
-practice-measurements-collectable_share_stall-text = Pima uzito wa kile kinachokusanywa kweli kwa siku badala ya kile kinachoanguka; kitaje kama dung_per_day.
-# of e044bd23, reviewed: false
-practice-measurements-collectable_share_night_pen-text = Pima uzito wa kilichopo zizini kila asubuhi kwa siku tatu; kitaje kama dung_per_day.
-# of b0ff6210, reviewed: false
-practice-measurements-collectable_share_grazing-text = Pima uzito wa kile kinacholetwa nyumbani kweli kwa siku; kitaje kama dung_per_day.
+# of 4563bb09, reviewed: false
+practice-measurements-collectable_share_stall-text = Pima uzito wa kile kinachokusanywa kweli kwa siku badala ya kile kinachoanguka.
+# of bf902f20, reviewed: false
+practice-measurements-collectable_share_night_pen-text = Pima uzito wa kilichopo zizini kila asubuhi kwa siku tatu.
+# of 7b531432, reviewed: false
+practice-measurements-collectable_share_grazing-text = Pima uzito wa kile kinacholetwa nyumbani kweli kwa siku.
 # of c5d7da05, reviewed: false
 practice-measurements-urine_per_day-text = Pima kinachotiririkia kwenye shimo la mkojo kwa siku, kwa siku tatu zisizo na mvua.
-# of 2c65c84d, reviewed: false
-practice-measurements-fill_share-text = Chukua ujazo wa tope kwenye kina cha kawaida kutoka mchoro wa mjenzi, au pima kina na vipimo vya ndani kabla ya kujaza, ukiwa nje na kamwe si kwa kuingia ndani ya mtambo wa biogesi uliotumika; utaje kama working_volume.
-# of a6850848, reviewed: false
-practice-measurements-gas_storage_share-text = Chukua ujazo wa hifadhi ya gesi kutoka mchoro wa mjenzi; kwenye kuba ni tanki la kusawazisha kati ya kina cha chini kabisa na kina cha kufurikia. Utaje kama gas_storage_volume.
+# of dd9160bd, reviewed: false
+practice-measurements-fill_share-text = Chukua ujazo wa tope kwenye kina cha kawaida kutoka mchoro wa mjenzi, au pima kina na vipimo vya ndani kabla ya kujaza, ukiwa nje na kamwe si kwa kuingia ndani ya mtambo wa biogesi uliotumika.
+# of e288a8c1, reviewed: false
+practice-measurements-gas_storage_share-text = Chukua ujazo wa hifadhi ya gesi kutoka mchoro wa mjenzi; kwenye kuba ni tanki la kusawazisha kati ya kina cha chini kabisa na kina cha kufurikia.
 # of 10a8b201, reviewed: false
 practice-measurements-digester_temperature-text = Tundika kipimajoto ndani ya tope lililochotwa sasa hivi kwenye mlango wa kutolea, kila wiki katika msimu wa baridi na wa joto.
-# of 300c6b67, reviewed: false
-practice-measurements-soil_offset-text = Pima joto la tope kwenye mlango wa kutolea, kila wiki katika msimu wa baridi na wa joto; litaje kama digester_temperature.
-# of bd45dfa7, reviewed: false
-practice-measurements-yearly_swing-text = Uliza kituo cha hali ya hewa kilicho karibu zaidi wastani wa joto wa kila mwezi kwa miezi kumi na miwili; utaje kama monthly_air_temperature.
+# of e3c8c16e, reviewed: false
+practice-measurements-soil_offset-text = Pima joto la tope kwenye mlango wa kutolea, kila wiki katika msimu wa baridi na wa joto.
+# of be8d4d3c, reviewed: false
+practice-measurements-yearly_swing-text = Uliza kituo cha hali ya hewa kilicho karibu zaidi wastani wa joto la hewa wa kila mwezi kwa miezi kumi na miwili.
 # of 60c8c09b, reviewed: false
 practice-measurements-soil_depth-text = Chukua kina cha katikati ya tope chini ya ardhi kutoka mchoro au kwa kijiti cha kupimia kwenye mlango wa kutolea; kitaje kama kina cha mtambo wa biogesi.
 # of 54e956c0, reviewed: false

@@ -5,6 +5,10 @@ report-installations = { $count ->
     [one] Mtambo mmoja
    *[other] Mitambo { $total }
 }
+# of ad2cc12e, reviewed: false
+report-invented = Mitambo hii ni ya kubuni; hakuna mstari ulio wa kweli.
+# of 7a971a11, reviewed: false
+report-invented-some = Mitambo { $total } kati ya hii ni ya kubuni; hakuna hata mmoja kati yake ulio wa kweli.
 # of 04e52f1f, reviewed: false
 report-what = Kilichoonekana
 # of 37bac495, reviewed: false
@@ -39,6 +43,8 @@ report-dangers-none = Katika yaliyotajwa hakuna ukaguzi wa kiwango cha hatari ul
 report-open = Hatari hizi hakuna aliyethibitisha kuwa hazipo
 # of 95b6e636, reviewed: false
 report-open-lead = Katika mitambo { $total } kati ya { $rows } angalau ukaguzi mmoja wa kiwango cha hatari hauna jibu. Hadi mtu atakapokwenda kuangalia, hakuna hata mmoja kati yake ulio salama.
+# of 424f0420, reviewed: false
+report-open-one = { $check }: haijulikani katika { $share }
 # of 02ba30dc, reviewed: false
 report-open-others = { $count ->
     [one] Ukaguzi mmoja zaidi wa kiwango cha hatari hauna jibu mahali fulani.
@@ -71,8 +77,18 @@ report-more = { $count ->
     [one] Ukaguzi mmoja zaidi umeshindwa.
    *[other] Kaguzi { $count } zaidi zimeshindwa.
 }
-# of b21de8da, reviewed: false
-report-slip = Yaelekea { $member } ni { $value } (ikisomwa kama: { $reading }).
+# of bc8a4dde, reviewed: false
+report-slip = Yaelekea { $member } ni { $value }: namba iliyo kwenye mstari ni sahihi ikisomwa kama { $written }.
+# of 4cd88e5c, reviewed: false
+report-slip-decimal_point = Yaelekea { $member } ni { $value }: nukta ya desimali imehama.
+# of 68d9b71b, reviewed: false
+report-slips = Namba ambazo yaelekea ziliandikwa kwa kipimo kingine
+# of 4ff63538, reviewed: false
+report-slips-lead = Pale ambapo karibu mistari yote ya safu iko hivyo, safu nzima iko katika kipimo hicho: ibadilishe, kisha jibu jedwali tena.
+# of 7d2d6d5a, reviewed: false
+report-slips-as = Ikisomwa kama
+# of 1d447bfc, reviewed: false
+report-slips-point = nukta ya desimali imehama
 # of 76026f0d, reviewed: false
 report-failed = Kinachoshindwa mara nyingi zaidi
 # of 9d60841e, reviewed: false
@@ -83,6 +99,34 @@ report-do = La kufanya
 report-faults = Mistari isiyosomeka
 # of 8e86ab6b, reviewed: false
 report-fault = Safu na kosa
+# of b8333003, reviewed: false
+report-fault-cell_unreadable = si thamani ambayo safu hii inapokea
+# of 40582388, reviewed: false
+report-fault-date_expected = si siku iliyopo iliyoandikwa kama YYYY-MM-DD
+# of ae21539b, reviewed: false
+report-fault-list_expected = si orodha ya maneno ambayo safu hii inayajua
+# of 3aeaff1c, reviewed: false
+report-fault-not_one_of = si neno ambalo safu hii inalijua
+# of 1eb0cafb, reviewed: false
+report-fault-number_expected = si namba
+# of f84cbaff, reviewed: false
+report-fault-out_of_range = namba iliyo nje ya mipaka ya safu
+# of c33221b5, reviewed: false
+report-fault-row_unreadable = mstari mzima hausomeki
+# of f9a9ad42, reviewed: false
+report-fault-text_expected = maandishi ni matupu au marefu mno
+# of 5748f768, reviewed: false
+report-fault-unit_expected = kipimo si maandishi
+# of 0ee7d20c, reviewed: false
+report-fault-unknown_id = si kitambulisho cha kitabu cha kanuni
+# of 1b4d8f61, reviewed: false
+report-fault-unknown_unit = si kipimo ambacho safu hii inakijua
+# of 1d0ee030, reviewed: false
+report-fault-value_and_unit = si thamani pamoja na kipimo chake
+# of 813bb0fa, reviewed: false
+report-fault-whole_number_expected = si namba nzima
+# of 61973d0e, reviewed: false
+report-fault-yes_no_expected = si kweli wala si uongo (true, false)
 # of 6fe10037, reviewed: false
 report-unstated = Yale ambayo hakuna aliyeyataja
 # of 009e7567, reviewed: false

@@ -14,6 +14,7 @@ TEXTS = {
     FIRST_CHARGE: say("rotation-first-charge"),
     RECHARGE: say("rotation-recharge"),
 }
+EMPTYING = say("rotation-emptying")
 
 
 def recharge_dates(work: Work) -> list[Answer]:
@@ -31,7 +32,8 @@ def _events(work: Work) -> Iterator[Answer]:
 
 
 def _event(work: Work, place: int, day: int, event: str) -> Answer:
-    emptied = {"emptying_from_day": day - work.yard.turn_round, **_date(work, day - work.yard.turn_round, "emptying_from")}
+    opened = day - work.yard.turn_round
+    emptied = {"emptying_from_day": opened, **_date(work, opened, "emptying_from"), "emptying_text": EMPTYING}
     return {
         "digester": place,
         "day": day,

@@ -77,6 +77,7 @@ class RechargeTold(Told):
     text: str
     emptying_from_day: int | None = Field(None, description="Day on which it is opened.")
     emptying_from: str | None = None
+    emptying_text: str | None = Field(None, description="How it is opened and emptied.")
 
 
 class BatchRotationAnswer(Common):

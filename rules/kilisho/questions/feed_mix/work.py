@@ -22,7 +22,7 @@ from kilisho.questions.feeding import NO_URINE, Fed, take_totals
 from kilisho.questions.gas import take_gas
 from kilisho.questions.gas_state import take_gas_state
 from kilisho.questions.requests import Digester
-from kilisho.rulebook import Structure
+from kilisho.rulebook import GROUPS_OF_FACTS, Structure
 
 OF_A_KILOGRAM = (
     "total_solids_per_day",
@@ -125,7 +125,7 @@ def _ingredient(one: Fed, item: Any, ledger: Ledger) -> Ingredient:
         potential=of["volatile_solids_per_day"] * of["biogas_potential"] * of["gas_volume_factor"],
         rate=of["rate_at_temperature"],
         price=item.price or 0.0,
-        crop_residue=one.entry.group == "crop_residue",
+        crop_residue=one.entry.group == GROUPS_OF_FACTS["crop_residue_share"],
     )
 
 

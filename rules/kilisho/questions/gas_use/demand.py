@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
-from typing import Any
+from typing import Any, Literal
 
 import numpy as np
 
@@ -15,6 +15,8 @@ from kilisho.messages import say
 from kilisho.questions.appliances import clock_intervals, faults_of_appliances, hours_of_use, rate_of
 from kilisho.questions.gas_state import at_the_place
 from kilisho.ranges import Numeric, Uncertain, certain, columns, split, sum_of
+
+FlowFrom = Literal["stated_hours", "all_at_once", "cooking_hours"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -61,15 +63,15 @@ def _of_appliances(appliances: Any, ledger: Ledger) -> Demand:
     return Demand(sum_of(use.per_day for use in uses), uses, clock if by_clock else None)
 
 
-def busiest_flow(demand: Demand | None, supply: float | None, ledger: Ledger) -> tuple[Uncertain, str]:
+def busiest_flow(demand: Demand | None, supply: float | None, ledger: Ledger) -> tuple[Uncertain, FlowFrom]:
     """Greatest flow [m3/h], and what it rests on: the clock, all appliances at once, or the usual hours of cooking."""
     if demand is not None and demand.clock is not None:
-        return split(_peak(demand.clock)), say("use-busiest-hour")
+        return split(_peak(demand.clock)), "stated_hours"
     if demand is not None and demand.uses:
-        return sum_of(use.rate for use in demand.uses), say("use-all-at-once")
+        return sum_of(use.rate for use in demand.uses), "all_at_once"
     hours = ledger.figure("figures", "cooking_hours", "cooking_hours")
     gas = demand.per_day if demand is not None else certain(supply or 0.0)
-    return Uncertain(gas.value / hours.value, gas.samples / hours.samples), say("use-cooking-hours")
+    return Uncertain(gas.value / hours.value, gas.samples / hours.samples), "cooking_hours"
 
 
 def _peak(intervals: Sequence[Interval]) -> Numeric:

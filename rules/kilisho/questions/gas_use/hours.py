@@ -12,10 +12,10 @@ from kilisho.formulas.gas_storage import DayRun, run_day, steady, storage_needed
 from kilisho.messages import say
 from kilisho.questions.answers import Answer, in_cubic_metres, in_cubic_metres_per_day, in_hours
 from kilisho.questions.gas_use.demand import Demand
+from kilisho.questions.storage_methods import BY_HOURS, BY_SHARE, StorageMethod
 from kilisho.ranges import Uncertain, about_each, certain, columns, split
 
 HOURS = 24
-BY_HOURS, BY_SHARE = "hours_of_use", "share_of_a_day_s_gas"
 NO_TIME = 1.0 / 3600.0
 
 
@@ -37,7 +37,7 @@ class Day:
         return split(self.run.short_hours.sum(axis=0))
 
 
-def take_storage_needed(demand: Demand, supply: float | None, ledger: Ledger) -> str:
+def take_storage_needed(demand: Demand, supply: float | None, ledger: Ledger) -> StorageMethod:
     """Put the storage that the use needs into the ledger, with its samples; the method by which it was found.
 
     Without a stated supply the digester is taken as one that gives just what is wanted.

@@ -10,7 +10,7 @@ from kilisho.farm import Ledger
 from kilisho.formulas.digester import REFERENCE_TEMPERATURE
 from kilisho.formulas.gas import moist_biogas_density, moist_biogas_viscosity
 from kilisho.formulas.gas_pipe import LAMINAR, length_with_fittings, mean_velocity, pressure_drop, reynolds_number
-from kilisho.messages import say
+from kilisho.messages import Message, say
 from kilisho.questions.answers import (
     Answer,
     in_litres_per_hour,
@@ -21,7 +21,14 @@ from kilisho.questions.answers import (
     in_pascals,
     known,
 )
+from kilisho.questions.gas_use.demand import FlowFrom
 from kilisho.ranges import Uncertain, applied, certain
+
+FLOWS_IN_WORDS: dict[FlowFrom, Message] = {
+    "stated_hours": say("use-busiest-hour"),
+    "all_at_once": say("use-all-at-once"),
+    "cooking_hours": say("use-cooking-hours"),
+}
 
 
 @dataclass(frozen=True, slots=True)
@@ -30,7 +37,7 @@ class Line:
 
     asked: Any
     flow: Uncertain
-    flow_is: str
+    flow_from: FlowFrom
     density: Uncertain
     viscosity: Uncertain
     roughness: Uncertain
@@ -80,14 +87,14 @@ class PipeWork:
         return certain(gas_pressure).plus(self.drop.times(-1.0))
 
 
-def line_of(asked: Any, flow: Uncertain, flow_is: str, ledger: Ledger) -> Line:
+def line_of(asked: Any, flow: Uncertain, flow_from: FlowFrom, ledger: Ledger) -> Line:
     """The pipe with the gas that flows in it; its material is galvanised steel where nobody says so."""
     material = asked.material or ledger.choose("pipe_material", "galvanised_steel", say("use-pipe-material-unknown"))
     name = "fittings_of_length" if asked.fittings is None else "fitting_in_diameters"
     roughness = ledger.figure("figures", f"pipe_roughness_{material}", f"pipe_roughness_{material}")
     methane, state = ledger.uncertain("methane_share"), {"temperature": REFERENCE_TEMPERATURE, "pressure": ledger.values["gas_pressure"]}
     density, viscosity = (applied(partial(found, **state), methane) for found in (moist_biogas_density, moist_biogas_viscosity))
-    return Line(asked, flow, flow_is, density, viscosity, roughness, ledger.figure("figures", name, name))
+    return Line(asked, flow, flow_from, density, viscosity, roughness, ledger.figure("figures", name, name))
 
 
 def work_out_pipe(line: Line, gas_pressure: float | None, appliances: list[str], ledger: Ledger) -> PipeWork:
@@ -130,7 +137,8 @@ def told_pipe(work: PipeWork, gas_pressure: float | None) -> Answer:
     best = work.recommended
     return {
         "busiest_flow": in_litres_per_hour(*line.flow.told),
-        "busiest_flow_is": line.flow_is,
+        "busiest_flow_from": line.flow_from,
+        "busiest_flow_is": FLOWS_IN_WORDS[line.flow_from],
         "pressure_drop_limit": in_pascals(work.limit),
         **(_as_laid(line, certain(stated)) if stated is not None else {}),
         "sizes": [_size(size, work.limit) for size in work.sizes],

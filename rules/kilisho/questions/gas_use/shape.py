@@ -8,6 +8,8 @@ from pydantic import Field
 
 from kilisho.questions.answers import Amount, Common, Told
 from kilisho.questions.gas_state import GasState
+from kilisho.questions.gas_use.demand import FlowFrom
+from kilisho.questions.storage_methods import StorageMethod
 
 
 class UseTold(Told):
@@ -89,7 +91,8 @@ class PipeTold(Told):
     """The pipe from plant to appliances."""
 
     busiest_flow: Amount
-    busiest_flow_is: str
+    busiest_flow_from: FlowFrom = Field(description="What the busiest flow rests on.")
+    busiest_flow_is: str = Field(description="The same in words.")
     pressure_drop_limit: Amount = Field(
         description="Of practice, or what the plant's pressure leaves above the appliance's least, if less."
     )
@@ -171,7 +174,8 @@ class GasUseAnswer(Common):
     storage_needed: Amount | None = Field(
         None, description="Least store that passes on all gas that can be used; without a stated supply, of one that equals the demand."
     )
-    storage_method: Literal["hours_of_use", "share_of_a_day_s_gas"] | None = None
+    storage_method: StorageMethod | None = None
+    storage_method_name: str | None = None
     gas_storage_volume: Amount | None = Field(None, description="The store that the hours are worked out with.")
     hours_unknown: str | None = None
     hours_without_gas: Amount | None = Field(None, description="Hours a day with less gas than is wanted.")

@@ -21,10 +21,11 @@ from kilisho.questions.answers import (
 from kilisho.questions.gas_state import at_the_place
 from kilisho.questions.gas_use.demand import Demand
 from kilisho.questions.gas_use.fuels import told_emissions, told_fuels
-from kilisho.questions.gas_use.hours import BY_HOURS, told_day
+from kilisho.questions.gas_use.hours import told_day
 from kilisho.questions.gas_use.pipe import told_pipe
 from kilisho.questions.gas_use.properties import told_gas
 from kilisho.questions.gas_use.work import Work
+from kilisho.questions.storage_methods import BY_HOURS, name_of
 from kilisho.ranges import Uncertain
 
 USUAL_FEED = "cattle_dung"
@@ -87,6 +88,7 @@ def _storage(work: Work) -> Answer:
     return {
         "storage_needed": in_cubic_metres(*work.ledger.of("gas_storage_needed")),
         "storage_method": work.storage_method,
+        "storage_method_name": name_of(work.storage_method),
         "gas_storage_volume": in_cubic_metres(work.storage),
         **({} if by_hours else {"hours_unknown": say("use-hours-unknown")}),
     }

@@ -18,6 +18,7 @@ from kilisho.questions.gas_use.manure import faults_of_manure
 from kilisho.questions.gas_use.pipe import PipeWork, line_of, work_out_pipe
 from kilisho.questions.gas_use.properties import take_methane_share
 from kilisho.questions.stated_facts import all_facts, values_by_id
+from kilisho.questions.storage_methods import StorageMethod
 from kilisho.ranges import Uncertain, certain
 
 SHARE_TOLERANCE = 1e-6
@@ -32,7 +33,7 @@ class Work:
     demand: Demand | None
     supply: float | None
     gas_pressure: float | None
-    storage_method: str | None
+    storage_method: StorageMethod | None
     storage: float | None
     day: Day | None
     pipe: PipeWork | None

@@ -12,15 +12,15 @@ import numpy as np
 from kilisho.check_columns import Array, Coded, Codes, ColumnCheck, for_columns
 from kilisho.checks import compile_checks
 from kilisho.farm import GRAPH, Shelf
-from kilisho.rulebook import Substrate
+from kilisho.rulebook import GROUPS_OF_FACTS, Substrate
 
 OPERATION = "validate_installation"
 HOUSINGS = ("stall", "night_pen", "grazing")
 PER_MASS = ("displaced_volume_per_day", "feed_volume_per_day", "total_solids_per_day", "volatile_solids_per_day")
 FACTS_OF_SUBSTRATES: dict[str, Callable[[Substrate], Any]] = {
-    "poultry_share": lambda entry: float(entry.group == "poultry"),
-    "crop_residue_share": lambda entry: float(entry.group == "crop_residue"),
-    "human_excreta_fed": lambda entry: entry.group == "excreta",
+    "poultry_share": lambda entry: float(entry.group == GROUPS_OF_FACTS["poultry_share"]),
+    "crop_residue_share": lambda entry: float(entry.group == GROUPS_OF_FACTS["crop_residue_share"]),
+    "human_excreta_fed": lambda entry: entry.group == GROUPS_OF_FACTS["human_excreta_fed"],
 }
 
 

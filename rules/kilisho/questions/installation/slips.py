@@ -13,7 +13,7 @@ from kilisho.check_columns import Array, Codes, ColumnCheck
 from kilisho.questions import fields as f
 from kilisho.questions.installation.request import InstallationRequest
 from kilisho.questions.installation.work import Desk, Work
-from kilisho.units import KINDS, Unit, unit_of
+from kilisho.units import KINDS, Unit, from_canonical, unit_of
 
 DECIMAL_POINT = "decimal_point"
 THOUSAND, TEN = 1e3, 1e1
@@ -44,6 +44,12 @@ def home_of(member: str) -> Unit:
     """The unit in which a record has a number; that of pure numbers where it has none."""
     kind = InstallationRequest.model_fields[member].metadata[0]
     return unit_of(kind.kind, kind.unit) if isinstance(kind, f.InUnit) else unit_of("number", "1")
+
+
+def written_as(member: str, value: float, code: str) -> float:
+    """A number that a record has in its own unit, in another unit of its kind."""
+    kind, home = InstallationRequest.model_fields[member].metadata[0], home_of(member)
+    return from_canonical(value * home.factor + home.offset, kind.kind, code)
 
 
 @lru_cache(maxsize=64)

@@ -8,6 +8,7 @@ from pydantic import Field
 
 from kilisho.questions.answers import Amount, Common, Told
 from kilisho.questions.gas_state import GasState
+from kilisho.questions.storage_methods import StorageMethod
 
 
 class Side(Told):
@@ -51,7 +52,8 @@ class SizingAnswer(Common):
     working_volume: Amount
     gas_storage_volume: Amount = Field(description="Gas that the chosen digester stores.")
     gas_storage_needed: Amount = Field(description="Gas storage that the use asks for.")
-    gas_storage_method: str = Field(description="In words: hours of use (all appliances state their clock hours), or share of a day's gas.")
+    gas_storage_method: StorageMethod = Field(description="By the hours of use where all appliances state their clock hours.")
+    gas_storage_method_name: str
     needed_total_volume: Amount = Field(description="Before rounding up to a buildable size.")
     hydraulic_retention_time: Amount
     design_retention_time: Amount

@@ -5,11 +5,12 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from kilisho.faults import Fault, RefusedError
-from kilisho.messages import Message, say
+from kilisho.messages import say
 from kilisho.questions.feeding import NO_URINE, scale_by, slurry_of, take_totals
 from kilisho.questions.gas import gas_of, take_gas
 from kilisho.questions.sizing.storage import take_storage_needed
 from kilisho.questions.sizing.work import Work
+from kilisho.questions.storage_methods import StorageMethod
 from kilisho.ranges import Numeric
 
 DERIVED = ("slurry_per_day", "slurry_mass_per_day", "slurry_total_solids", "hydraulic_retention_time", "organic_loading_rate")
@@ -28,7 +29,7 @@ class Sized:
     total: float
     sides: dict[str, float]
     water_sufficiency: float | None
-    storage_method: Message
+    storage_method: StorageMethod
 
 
 def size(work: Work) -> Sized:

@@ -5,14 +5,12 @@ from __future__ import annotations
 from typing import Any
 
 from kilisho.formulas.gas_storage import steady, storage_needed
-from kilisho.messages import Message, say
 from kilisho.questions.appliances import burning
 from kilisho.questions.sizing.work import Work
+from kilisho.questions.storage_methods import BY_HOURS, BY_SHARE, StorageMethod
 
-BY_HOURS, BY_SHARE = say("storage-by-hours"), say("storage-by-share")
 
-
-def take_storage_needed(work: Work) -> Message:
+def take_storage_needed(work: Work) -> StorageMethod:
     """Put the storage that the use asks for into the ledger, with its samples; the method by which it was found."""
     ledger, appliances = work.ledger, work.asked.appliances
     if not appliances or not all(use.use for use in appliances):
@@ -25,7 +23,7 @@ def take_storage_needed(work: Work) -> Message:
     return BY_HOURS
 
 
-def storage_step(work: Work, method: str) -> list[dict[str, Any]]:
+def storage_step(work: Work, method: StorageMethod) -> list[dict[str, Any]]:
     """The step of the derivation that the graph of formulas does not know: storage by the hours of use."""
     if method != BY_HOURS:
         return []

@@ -18,6 +18,7 @@ from kilisho.questions.sizing.dimensions import dimensions_of
 from kilisho.questions.sizing.dome import DOME, Plan, full_pressure, gas_pressure
 from kilisho.questions.sizing.size import Sized, unit_of
 from kilisho.questions.sizing.work import Work
+from kilisho.questions.storage_methods import name_of
 from kilisho.ranges import about
 
 
@@ -31,6 +32,7 @@ def told(work: Work, sized: Sized) -> Answer:
         "gas_storage_volume": in_cubic_metres(*of("gas_storage_volume")),
         "gas_storage_needed": in_cubic_metres(*of("gas_storage_needed")),
         "gas_storage_method": sized.storage_method,
+        "gas_storage_method_name": name_of(sized.storage_method),
         "needed_total_volume": in_cubic_metres(sized.needed, *_needed_range(work, sized)),
         "hydraulic_retention_time": in_days(*of("hydraulic_retention_time")),
         "design_retention_time": in_days(work.retention[1], work.retention[0], work.retention[2]),
