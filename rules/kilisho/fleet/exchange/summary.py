@@ -9,7 +9,7 @@ from typing import Any
 import numpy as np
 import pyarrow as pa
 
-from kilisho.fleet.exchange.headings import Columns
+from kilisho.fleet.headings import Columns
 from kilisho.fleet.patterns import LISTS
 from kilisho.fleet.table import FAULTS, ID
 from kilisho.questions.installation.verdicts import REFUSED, WORDS

@@ -11,10 +11,10 @@ import pyarrow as pa
 from kilisho.deadline import keep_to_time
 from kilisho.fleet import Fleet, fleet_of
 from kilisho.fleet.answers import schema_of
-from kilisho.fleet.exchange.headings import Columns
-from kilisho.fleet.exchange.incoming import BROKEN, Incoming, Source, unreadable
+from kilisho.fleet.exchange.incoming import BROKEN, Incoming, Source
 from kilisho.fleet.exchange.summary import Summary
 from kilisho.fleet.exchange.writers import RULEBOOK, Encode, Writer
+from kilisho.fleet.headings import unreadable
 from kilisho.packs import Rulebook
 
 Read = Callable[[Source], Incoming]
@@ -40,7 +40,7 @@ class Told:
 def told(file: IO[bytes], read: Read, writer: Writer, terms: Terms) -> Told:
     """The answer to the table in ``file``; raises :class:`RefusedError` and :class:`TooManyRowsError`, as may the first chunk."""
     fleet = fleet_of(terms.rulebook)
-    source = Source(file, Columns(fleet.members, fleet.shelf), terms.most_rows)
+    source = Source(file, fleet.columns, terms.most_rows)
     incoming = read(source)
     return Told(_chunks(fleet, incoming, writer, source, terms), incoming.unread)
 
