@@ -52,11 +52,16 @@ def report_of(counts: Counts, fleet: Fleet, rulebook: Rulebook, name: str, by: s
         "worst": [_one(number, entry, checks) for number, entry in enumerate(counts["worst"], start=1)],
         "by": by,
         "places": _places(counts["places"]) if by else [],
-        "faults": [{"fault": fault, **_share(count, rows)} for fault, count in _most(counts["faults"], MOST_FAULTS)],
+        "faults": [{"fault": fault, **_share(count, rows)} for fault, count in _most(_faults(counts), MOST_FAULTS)],
         "unstated": _unstated(counts, fleet),
         "unread": list(counts["unread"]),
         "rulebook": rulebook.identity,
     }
+
+
+def _faults(counts: Counts) -> dict[str, int]:
+    """How often which column has which fault."""
+    return {f"{column}: {code}" if column else code: count for column, codes in counts["faults"].items() for code, count in codes.items()}
 
 
 def _checks(fleet: Fleet) -> Mapping[str, Any]:

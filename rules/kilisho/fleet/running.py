@@ -34,7 +34,7 @@ from kilisho.fleet.writing import SUFFIX, join, whole_file, write
 from kilisho.packs import Rulebook, load
 
 # Raised when what a part holds changes, so that no run goes on with parts of another make.
-MAKE = 1
+MAKE = 2
 # Blocks under way for each worker: one that it works on, one that waits.
 UNDER_WAY = 2
 Progress = Callable[[int, int], None]
