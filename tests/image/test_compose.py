@@ -20,7 +20,7 @@ def service() -> dict[str, Any]:
     return written
 
 
-def test_the_service_gets_no_right_and_no_disk(service: dict[str, Any]) -> None:
+def test_the_service_gets_no_right_and_no_disk_but_for_tables(service: dict[str, Any]) -> None:
     assert service["read_only"] is True
     assert service["cap_drop"] == ["ALL"]
     assert service["security_opt"] == ["no-new-privileges:true"]
@@ -29,17 +29,22 @@ def test_the_service_gets_no_right_and_no_disk(service: dict[str, Any]) -> None:
     assert place == "/tmp"
     assert {"noexec", "nosuid", "nodev"} <= set(options.split(","))
     assert not {"privileged", "cap_add", "devices", "network_mode", "pid", "ipc"} & service.keys()
-    assert "volumes" not in service
+    assert service["volumes"] == [f"tables:{service['environment']['KILISHO_TABLE_FOLDER']}"]
 
 
 def test_it_is_open_to_this_computer_only(service: dict[str, Any]) -> None:
     assert service["ports"] == ["127.0.0.1:8080:8080"]
 
 
-def test_the_settings_shown_are_settings_that_can_be_read(service: dict[str, Any]) -> None:
+def test_the_settings_shown_are_settings_that_can_be_read(service: dict[str, Any], tmp_path: Path) -> None:
     known = {name for name, _, _ in settings.table()}
     assert service["environment"].keys() <= known
-    assert settings.read(service["environment"]).workers == 2
+    assert settings.read({**service["environment"], "KILISHO_TABLE_FOLDER": str(tmp_path)}).workers == 2
+
+
+def test_a_folder_for_tables_that_cannot_be_written_is_told_at_the_start(service: dict[str, Any]) -> None:
+    with pytest.raises(settings.SettingsError, match="KILISHO_TABLE_FOLDER: expected a folder that is there and can be written"):
+        settings.read({**service["environment"], "KILISHO_TABLE_FOLDER": "/nowhere"})
 
 
 def test_it_builds_from_the_dockerfile_in_the_checkout(service: dict[str, Any]) -> None:

@@ -1,7 +1,7 @@
 """The image, built from docker/Dockerfile as it stands and run as docker/compose.yaml runs it.
 
 There is no Docker daemon in this: buildah builds, and the kernel's own namespaces stand in for the container: its files
-mounted read-only, a small /tmp, no capability, no new privileges, and a network of its own with nothing but loopback.
+mounted read-only, a small /tmp, a folder for tables, no capability, no new privileges, and a network of its own with nothing but loopback.
 """
 
 from __future__ import annotations
@@ -25,6 +25,7 @@ EXAMPLE = (ROOT / "openapi/examples/askFirstCharge.request.json").read_text(enco
 # SciPy and NumPy, and Arrow for tables of installations, which is a third of it.
 LARGEST_MEGABYTES = 430
 BUILD_BYTES = 4e9
+SPOOL = "/var/spool/kilisho"
 NEEDED = ("unshare", "nsenter", "setpriv", "ip")
 
 CONTAINED = """
@@ -33,6 +34,7 @@ root=$1; shift
 mount --bind "$root" "$root"
 mount -t proc proc "$root/proc"
 mount -t tmpfs -o size=64m,mode=1777,noexec,nosuid,nodev tmpfs "$root/tmp"
+mount -t tmpfs -o size=64m,mode=700,uid=10001,gid=10001 tmpfs "$root/var/spool/kilisho"
 mount -o remount,bind,ro "$root"
 ip link set lo up
 exec chroot "$root" "$@"
@@ -61,6 +63,16 @@ print(json.dumps({
 """
 
 
+TABLE = """
+import http.client, os
+connection = http.client.HTTPConnection("127.0.0.1", int(os.environ["KILISHO_PORT"]), timeout=50)
+table = b"structure;total_volume [L]\\nbag;9000\\n"
+connection.request("POST", "/v1/installations/validate-table", table, {"Content-Type": "text/csv"})
+answer = connection.getresponse()
+print(answer.status, answer.read().count(b"\\n"))
+"""
+
+
 class Container:
     """The image's own command, running in namespaces of its own."""
 
@@ -68,7 +80,16 @@ class Container:
         self.root, config = str(image.root), image.config
         user, group = config["User"].split(":")
         restricted = ["--clear-groups", "--bounding-set=-all", "--inh-caps=-all", "--no-new-privs"]
-        self.as_configured = ["setpriv", f"--reuid={user}", f"--regid={group}", *restricted, "env", "-i", *config["Env"]]
+        self.as_configured = [
+            "setpriv",
+            f"--reuid={user}",
+            f"--regid={group}",
+            *restricted,
+            "env",
+            "-i",
+            *config["Env"],
+            f"KILISHO_TABLE_FOLDER={SPOOL}",
+        ]
         self.health_command = config["Healthcheck"]["Test"][1:]
         namespaces = ["unshare", "--mount", "--net", "--pid", "--fork"]
         contained = ["sh", "-c", CONTAINED, "sh", self.root, *self.as_configured, *config["Entrypoint"], *config["Cmd"]]
@@ -146,7 +167,20 @@ def test_it_runs_without_root_or_any_right(seen_inside: dict[str, Any]) -> None:
 
 
 def test_it_can_write_nowhere_but_in_its_tmp(seen_inside: dict[str, Any]) -> None:
-    assert seen_inside["writable"] == ["/tmp"]
+    """And in the folder for tables that is mounted."""
+    assert sorted(seen_inside["writable"]) == ["/tmp", SPOOL]
+
+
+def test_an_engine_gives_the_volume_for_tables_to_the_service(image: build_here.Image) -> None:
+    """A new volume takes the owner of the folder in the image that it is mounted over."""
+    folder = (image.root / SPOOL.strip("/")).lstat()
+    assert f"{folder.st_uid}:{folder.st_gid}" == image.config["User"]
+    assert not list((image.root / SPOOL.strip("/")).iterdir())
+
+
+def test_a_table_is_kept_in_the_folder_for_tables(container: Container) -> None:
+    asked = container.run_inside("python3", "-c", TABLE)
+    assert (asked.returncode, asked.stdout) == (0, "200 2\n"), asked.stderr
 
 
 def test_its_user_could_not_change_the_service_even_on_a_writable_disk(image: build_here.Image) -> None:

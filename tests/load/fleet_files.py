@@ -75,10 +75,10 @@ def _look(process: int, used: Used) -> None:
     used.ticks[process] = (int(stat[11]) + int(stat[12])) / 100
 
 
-def time_files(rows: int, folder: Path, workers: int) -> None:
-    """Validate a fleet of so many rows and print what that took."""
+def time_files(rows: int, folder: Path, workers: int, kind: str) -> None:
+    """Validate a fleet of so many rows, in a file of one of the formats, and print what that took."""
     folder.mkdir(parents=True, exist_ok=True)
-    fleet = folder / f"invented-{rows}.parquet"
+    fleet = folder / f"invented-{rows}.{kind}"
     if not fleet.exists():
         made = watched([*KILISHO, "invent-fleet", str(rows), "-o", str(fleet)])
         print(f"invented: {rows / made.seconds:,.0f} rows/s", flush=True)
@@ -118,12 +118,13 @@ def main() -> None:
     parser.add_argument("--rows", type=int, default=1_000_000)
     parser.add_argument("--folder", type=Path, default=Path(tempfile.gettempdir()) / "kilisho-fleet")
     parser.add_argument("--workers", type=int, default=2)
+    parser.add_argument("--kind", choices=("parquet", "arrow", "csv", "ndjson"), default="parquet", help="format of the invented fleet")
     parser.add_argument("--planted", action="store_true")
     told = parser.parse_args()
     if told.planted:
         write_table(table_of(found_in(told.rows), told.rows), ROOT / "DEVELOPERS.md")
         return
-    time_files(told.rows, told.folder, told.workers)
+    time_files(told.rows, told.folder, told.workers, told.kind)
 
 
 if __name__ == "__main__":

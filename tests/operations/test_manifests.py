@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 import subprocess
+import tempfile
 from pathlib import Path
 from typing import Any
 
@@ -11,7 +12,7 @@ import kubernetes_validate
 import pytest
 import yaml
 
-from kilisho_api import server, settings
+from kilisho_api import server, settings, tables
 
 DOCKER = Path(__file__).resolve().parents[2] / "docker"
 NGINX = (DOCKER / "nginx.conf").read_text("utf-8")
@@ -24,12 +25,47 @@ POD = DEPLOYMENT["spec"]["template"]["spec"]
 COMPOSE = yaml.safe_load((DOCKER / "compose.replicas.yaml").read_text("utf-8"))
 REPLICAS = {name: service for name, service in COMPOSE["services"].items() if name != "proxy"}
 LABELS = {"app.kubernetes.io/name": "kilisho"}
+FOLDER = "KILISHO_TABLE_FOLDER"
+
+
+SINGLE = yaml.safe_load((DOCKER / "compose.yaml").read_text("utf-8"))
+# The sizes that the manifests use, in bytes.
+UNITS = {"k": 2**10, "m": 2**20, "g": 2**30, "Mi": 2**20, "Gi": 2**30, "": 1}
+
+
+def stated(pairs: Any) -> dict[str, str]:
+    """The environment of a container by name, as Kubernetes or Compose has it."""
+    return {pair["name"]: pair["value"] for pair in pairs} if isinstance(pairs, list) else pairs
 
 
 def environment(pairs: Any) -> settings.Settings:
-    """Settings as a manifest states them; raises SettingsError for any that there is not."""
-    stated = {pair["name"]: pair["value"] for pair in pairs} if isinstance(pairs, list) else pairs
-    return settings.read(stated)
+    """Settings as a manifest states them; raises SettingsError for any that there is not. The folder of tables is there only inside."""
+    return settings.read({**stated(pairs), "KILISHO_TABLE_FOLDER": tempfile.gettempdir()})
+
+
+def spool_bytes(pairs: Any) -> int:
+    """What tables may take in the folder of one container."""
+    found = environment(pairs)
+    return found.workers * found.tables_at_once * found.largest_table
+
+
+def size(text: str) -> int:
+    """A size in bytes."""
+    found = re.fullmatch(r"(\d+)([A-Za-z]*)", text)
+    assert found is not None
+    return int(found[1]) * UNITS[found[2]]
+
+
+def location(address: str) -> dict[str, str]:
+    """The directives of one location of the proxy."""
+    found = re.search(rf"location {re.escape(address)} \{{(.*?)\n        \}}", NGINX, re.DOTALL)
+    assert found is not None
+    return dict(re.findall(r"^ *([a-z_]+) ([^;]+);", found[1], re.MULTILINE))
+
+
+def seconds(text: str) -> int:
+    """A time of the proxy's."""
+    return int(text[:-1]) * {"s": 1, "m": 60}[text[-1]]
 
 
 @pytest.mark.parametrize("release", RELEASES)
@@ -62,7 +98,7 @@ def test_all_of_them_mean_the_same_pods_and_port() -> None:
     assert MANIFESTS["network-policy"]["spec"]["ingress"][0]["ports"] == [{"protocol": "TCP", "port": port}]
 
 
-def test_the_pod_gets_no_right_and_no_disk() -> None:
+def test_the_pod_gets_no_right_and_no_disk_but_for_tables() -> None:
     assert POD["securityContext"]["runAsNonRoot"] is True
     assert f"USER {POD['securityContext']['runAsUser']}:" in (DOCKER / "Dockerfile").read_text("utf-8")
     assert POD["securityContext"]["seccompProfile"] == {"type": "RuntimeDefault"}
@@ -70,9 +106,9 @@ def test_the_pod_gets_no_right_and_no_disk() -> None:
     assert POD["enableServiceLinks"] is False
     context = CONTAINER["securityContext"]
     assert context == {"allowPrivilegeEscalation": False, "readOnlyRootFilesystem": True, "capabilities": {"drop": ["ALL"]}}
-    assert [mount["mountPath"] for mount in CONTAINER["volumeMounts"]] == ["/tmp"]
+    assert [mount["mountPath"] for mount in CONTAINER["volumeMounts"]] == ["/tmp", stated(CONTAINER["env"])[FOLDER]]
     assert MANIFESTS["network-policy"]["spec"]["egress"] == []
-    assert CONTAINER["resources"]["requests"].keys() == {"cpu", "memory"}
+    assert CONTAINER["resources"]["requests"].keys() == {"cpu", "memory", "ephemeral-storage"}
 
 
 def test_the_probes_ask_what_the_service_answers() -> None:
@@ -86,19 +122,19 @@ def test_the_probes_ask_what_the_service_answers() -> None:
 
 
 def test_the_cluster_waits_longer_than_the_service_takes_to_leave() -> None:
-    stated = environment(CONTAINER["env"])
-    to_leave = stated.drain_seconds + server.SECONDS_TO_SPEAK + stated.grace_seconds
+    chosen = environment(CONTAINER["env"])
+    to_leave = chosen.drain_seconds + server.SECONDS_TO_SPEAK + chosen.grace_seconds
     assert to_leave < POD["terminationGracePeriodSeconds"]
     probe = CONTAINER["readinessProbe"]
-    assert probe["periodSeconds"] * probe["failureThreshold"] < stated.drain_seconds
+    assert probe["periodSeconds"] * probe["failureThreshold"] < chosen.drain_seconds
     assert "lifecycle" not in CONTAINER  # a preStop hook would only come on top of the drain
 
 
 @pytest.mark.parametrize("name", REPLICAS)
 def test_a_replica_of_the_compose_file_is_as_bare_and_as_patient(name: str) -> None:
     service = REPLICAS[name]
-    stated = environment(service["environment"])
-    assert stated.drain_seconds + server.SECONDS_TO_SPEAK + stated.grace_seconds < int(service["stop_grace_period"].removesuffix("s"))
+    chosen = environment(service["environment"])
+    assert chosen.drain_seconds + server.SECONDS_TO_SPEAK + chosen.grace_seconds < int(service["stop_grace_period"].removesuffix("s"))
     assert service["read_only"] is True
     assert service["cap_drop"] == ["ALL"]
     assert "ports" not in service
@@ -120,6 +156,55 @@ def test_the_proxy_lets_through_what_the_service_takes_and_hangs_up_first() -> N
     assert int(found[1]) * 2**20 >= settings.Settings().largest_body
     assert "keepalive_timeout" not in NGINX  # nginx's own 60 s
     assert server.KEEP_ALIVE_SECONDS > 60
+
+
+def test_a_table_as_large_as_the_service_takes_goes_through_the_proxy_as_it_comes() -> None:
+    """What the proxy kept of it would have to fit its own small folder."""
+    directives = location(f"= /v1/{tables.NAME}")
+    assert size(directives["client_max_body_size"]) == settings.Settings().largest_table
+    assert all("KILISHO_LARGEST_TABLE" not in stated(service["environment"]) for service in REPLICAS.values())
+    assert (directives["proxy_request_buffering"], directives["proxy_buffering"]) == ("off", "off")
+    assert directives["proxy_pass"] == location("/")["proxy_pass"]
+
+
+def test_the_service_gives_a_table_up_before_the_proxy_does() -> None:
+    directives, chosen = location(f"= /v1/{tables.NAME}"), settings.Settings()
+    waits = [seconds(directives[name]) for name in ("client_body_timeout", "proxy_send_timeout", "send_timeout")]
+    assert all(wait > chosen.table_patience for wait in waits)
+    # A row takes 10 microseconds and more (DEVELOPERS.md); a summary of all rows must come in time on a machine of half that speed.
+    assert seconds(directives["proxy_read_timeout"]) >= chosen.longest_table * 20e-6
+    assert seconds(directives["proxy_read_timeout"]) > chosen.longest_answer
+
+
+def test_the_pod_has_room_for_as_many_tables_as_it_takes() -> None:
+    [mount] = [one for one in CONTAINER["volumeMounts"] if one["mountPath"] == stated(CONTAINER["env"])[FOLDER]]
+    [volume] = [one for one in POD["volumes"] if one["name"] == mount["name"]]
+    room = size(volume["emptyDir"]["sizeLimit"])
+    assert "medium" not in volume["emptyDir"]  # memory would count against the container's limit
+    assert spool_bytes(CONTAINER["env"]) <= room
+    resources = CONTAINER["resources"]
+    assert room <= size(resources["requests"]["ephemeral-storage"]) <= size(resources["limits"]["ephemeral-storage"])
+
+
+@pytest.mark.parametrize(("file", "services"), [(COMPOSE, REPLICAS), (SINGLE, SINGLE["services"])], ids=["replicas", "single"])
+def test_the_compose_files_keep_tables_on_a_disk(file: Any, services: dict[str, Any]) -> None:
+    """No volume of Compose has a limit, so the file says how much room the disk must have."""
+    for service in services.values():
+        [mounted] = service["volumes"]
+        name, _, place = mounted.partition(":")
+        assert (name in file["volumes"], place) == (True, service["environment"][FOLDER])
+        assert all(not one.startswith(place) for one in service["tmpfs"])
+        assert f":10001 /spool {place}\n" in (DOCKER / "Dockerfile").read_text("utf-8")
+    text = (DOCKER / ("compose.replicas.yaml" if file is COMPOSE else "compose.yaml")).read_text("utf-8")
+    found = re.search(r"room for (\d+) GB", text)
+    assert found is not None
+    assert int(found[1]) * 10**9 >= sum(spool_bytes(service["environment"]) for service in services.values())
+
+
+def test_what_the_manual_says_of_room_for_tables_is_so() -> None:
+    manual = (DOCKER / "README.md").read_text("utf-8")
+    assert stated(CONTAINER["env"])[FOLDER] in manual
+    assert f"{settings.Settings().largest_table // 10**6} MB" in manual
 
 
 def test_a_replica_drains_for_longer_than_the_proxy_leaves_the_other_alone() -> None:

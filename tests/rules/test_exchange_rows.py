@@ -19,10 +19,8 @@ from tests.rules.conftest import Json, base
 from kilisho.faults import Fault, RefusedError, TooManyRowsError
 from kilisho.fleet import FAULTS, fleet_of, read_rows
 from kilisho.fleet.exchange import FORMATS, SummaryWriter, Terms, told
-from kilisho.fleet.exchange.csv_text import records_of
-from kilisho.fleet.exchange.gathering import of_rows
-from kilisho.fleet.exchange.lines import blocks_of_lines
-from kilisho.fleet.exchange.ndjson import row_of
+from kilisho.fleet.gathering import of_rows
+from kilisho.fleet.json_rows import row_of
 
 NDJSON, CSV, ARROW, PARQUET = FORMATS
 ROW = b'{"id":"INV-1","structure":"fixed_dome","total_volume":9}'
@@ -62,27 +60,6 @@ def refused(body: bytes, sent: str) -> set[tuple[str, str]]:
     return {(fault.pointer, fault.code) for fault in error.value.faults}
 
 
-# Lines
-
-
-@given(st.lists(st.binary(max_size=12).filter(lambda line: not {10, 13} & set(line))), st.booleans(), st.integers(1, 9))
-def test_lines_are_those_of_the_file_however_it_is_cut(lines: list[bytes], ended: bool, block: int) -> None:
-    data = b"\r\n".join(lines) + (b"\r\n" if ended and lines else b"")
-    found = [line for part in blocks_of_lines(io.BytesIO(data), block) for line in part]
-    expected = [line.removesuffix(b"\r") for line in data.removeprefix(b"\xef\xbb\xbf").split(b"\n")]
-    assert found in (expected, expected[:-1] if not expected[-1] else expected)
-
-
-@given(st.lists(st.integers(0, 40)), st.integers(1, 30))
-def test_a_line_that_is_too_long_is_one_line(lengths: list[int], block: int) -> None:
-    data = b"".join(b"x" * length + b"\n" for length in lengths)
-    found = [line for part in blocks_of_lines(io.BytesIO(data), block, longest=16) for line in part]
-    assert [None if line is None else len(line) for line in found] == [None if length > 17 else length for length in lengths] or all(
-        line is None or len(line) <= 17 for line in found
-    )
-    assert len(found) == len(lengths)
-
-
 # NDJSON
 
 
@@ -106,7 +83,7 @@ def test_a_line_that_is_no_row_is_answered_in_its_place(line: bytes, detail: str
     found = rows(b"\n".join(lines) + (b"" if place == "last without an end" else b"\n"), NDJSON)
     at = lines.index(line)
     assert found[at]["verdict"] == "refused"
-    assert found[at]["faults"] == [{"column": "", "code": "row_unreadable", "detail": detail}]
+    assert found[at]["faults"] == [{"column": "", "code": "row_unreadable", "detail": f"line {at + 1}: {detail}"}]
     assert found[1 - at]["id"] == "INV-1"
     assert found[1 - at]["verdict"] != "refused"
 
@@ -248,23 +225,6 @@ def test_quoted_cells_may_hold_line_ends_commas_and_quotation_marks() -> None:
     assert [row["id"] for row in found] == ['a\nb, "c"', "INV-2"]
 
 
-def test_a_quotation_mark_that_nothing_closes_does_not_make_every_line_read_the_rest_again() -> None:
-    lines = [b'"INV,fixed_dome,9'] * 300
-    records = list(records_of([b"id,structure,total_volume", *lines]))
-    assert len(records) == 301
-    assert all(isinstance(record, Fault) for record in records[1:])
-
-
-@given(st.lists(st.lists(st.text("ab\n\",;'= ", max_size=3), min_size=2, max_size=2).filter(any), min_size=1))
-def test_what_the_standard_library_writes_is_read(table: list[list[str]]) -> None:
-    import csv
-
-    out = io.StringIO(newline="")
-    csv.writer(out, lineterminator="\r\n").writerows(table)
-    lines = [line.removesuffix("\r").encode() for line in out.getvalue().removesuffix("\r\n").split("\n")]
-    assert list(records_of(lines)) == [[one.replace("\r\n", "\n") for one in row] for row in table]
-
-
 def test_a_unit_in_the_name_of_a_column_holds_for_its_cells() -> None:
     litres = rows(
         b"structure,total_volume [L],mean_air_temperature [K],biogas_measured\nbag,9000,295.15,1\nbag,9e9,295.15,1\nbag,x,,1\n", CSV
@@ -282,9 +242,11 @@ def test_a_unit_in_the_name_of_a_column_holds_for_its_cells() -> None:
         (b"a;b", {("", "no_column")}),
         (b"id,name", {("", "no_column")}),
         (b"structure,total_volume,total_volume [L]", {("total_volume", "column_twice")}),
-        (b"structure,structure,id,id", {("structure", "column_twice"), ("id", "column_twice")}),
+        (b"structure,structure,id,id,total_volume", {("structure", "column_twice"), ("id", "column_twice")}),
+        (b"structure,ph", {("total_volume", "no_column")}),
+        (b"structure,total_volum", {("total_volume", "no_column"), ("total_volum", "no_column")}),
         (b"structure,total_volume [kg]", {("/total_volume [kg]", "unknown_unit")}),
-        (b"structure [m3],ph [m]", {("/structure [m3]", "unknown_unit"), ("/ph [m]", "unknown_unit")}),
+        (b"structure [m3],ph [m]", {("/structure [m3]", "unknown_unit"), ("/ph [m]", "unknown_unit"), ("total_volume", "no_column")}),
         (b"\xff\xfes\x00t\x00", {("", "table_unreadable")}),
         (b"", {("", "table_unreadable")}),
     ],

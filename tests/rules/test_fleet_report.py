@@ -13,12 +13,15 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from tests.rules.conftest import Json, base
 from tests.rules.fleets import fleet, row, rows, table
+from tests.rules.test_exchange_rows import CSV, summary
 from tests.tongues import stretched_language
 
 from kilisho.cli import main
-from kilisho.fleet.counting import GROUPS, MOST_PLACES, MOST_WORST, Counting, Counts, TooManyPlacesError, added, nothing
+from kilisho.fleet.counting import GROUPS, MOST_PLACES, MOST_WORST, Counting, Counts, TooManyPlacesError, added, counted, nothing
+from kilisho.fleet.exchange.summary import summary_of
 from kilisho.fleet.invented import NOTICE
 from kilisho.fleet.report import report_of
+from kilisho.fleet.running import Order, run
 from kilisho.messages import LANGUAGES, Message, told_in
 from kilisho.views.reports import as_markdown, as_page
 
@@ -59,6 +62,28 @@ def test_counts_are_those_of_the_answers() -> None:
 @settings(max_examples=40, deadline=None)
 def test_counts_do_not_hang_on_the_cut(stated: list[Json], one: int, other: int) -> None:
     assert counts_of(stated, one, "structure") == counts_of(stated, other, "structure")
+
+
+def test_a_file_comes_to_what_the_summary_over_http_says(tmp_path: Path) -> None:
+    """The same table, once counted in blocks of a row and once in one piece."""
+    lines = ["id,structure,total_volume,feed_mass,notes", "a,bag,9,x,", "b,igloo,9,40,", "c,bag", ",fixed_dome,9000,40,", "e,bag,9,40,"]
+    data = "\n".join([*lines, *[f"{number},bag,-1,40," for number in range(20)]]).encode()
+    (tmp_path / "fleet.csv").write_bytes(data)
+    counts = run(Order((str(tmp_path / "fleet.csv"),), str(tmp_path / "out.csv"), rows=1, workers=1), base())
+    told = summary(data, CSV)
+    assert summary_of(counts, counts["unread"], fleet().columns, base().identity) == told
+    assert [one["row"] for one in told["first_refused"]] == [1, 2, 3, *range(6, 13)]
+    assert told["slips"] == [{"member": "total_volume", "read_as": "L", "rows": 1}]
+    assert told["faults"][0] == {"column": "total_volume", "code": "out_of_range", "rows": 20}
+    assert counted(fleet().answer(table(MIXED)), 0).items() <= counts_of(MIXED).items()
+
+
+def test_the_command_tells_the_first_rows_that_are_refused(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    (tmp_path / "fleet.csv").write_text("id,structure,total_volume\na,bag,9\nb,igloo,9\nc,bag\n")
+    assert main(["validate", str(tmp_path / "fleet.csv"), "-o", str(tmp_path / "out.csv")]) == 0
+    said = capsys.readouterr().out
+    assert "  row 2 b: structure: not an id of the rulebook's structures" in said
+    assert "  row 3 : line 4: has 2 cells where the header has 3" in said
 
 
 def test_the_worst_come_first_with_what_to_do() -> None:
@@ -106,7 +131,7 @@ def test_faults_are_told_in_words() -> None:
         "total_volume: out_of_range": ("total_volume", "a number beyond the bounds of the column"),
         "structure: unknown_id": ("structure", "not an id of the rulebook"),
     }
-    whole = report_of({**counts, "faults": {"row_unreadable": 2, "x: never_heard_of": 1}}, fleet(), base(), "f")["faults"]
+    whole = report_of({**counts, "faults": {"": {"row_unreadable": 2}, "x": {"never_heard_of": 1}}}, fleet(), base(), "f")["faults"]
     assert [(one["column"], str(one["text"])) for one in whole] == [("", "the row as a whole cannot be read"), ("x", "never_heard_of")]
 
 

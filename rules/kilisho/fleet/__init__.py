@@ -16,6 +16,7 @@ import numpy as np
 import pyarrow as pa
 
 from kilisho.fleet.answers import Sheet, answer, schema_of
+from kilisho.fleet.headings import Columns
 from kilisho.fleet.members import Member, members_of
 from kilisho.fleet.patterns import Packing, Teller
 from kilisho.fleet.rows import read_rows
@@ -41,6 +42,7 @@ class Fleet:
         self.shelf = shelf_of(rulebook.data)
         self.desk = desk_of(self.shelf)
         self.members: dict[str, Member] = members_of(self.shelf, self.desk)
+        self.columns = Columns(self.members, self.shelf)
         judge = Judge(self.desk.checks)
         self._packing = Packing(judge, facts_told(self.desk))
         self._teller = Teller(judge, self._packing)

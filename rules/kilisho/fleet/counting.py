@@ -1,6 +1,7 @@
 """What a fleet's answers come to: counts that are added up block by block, so that millions of rows need no memory.
 
-Counts are plain numbers by name, which JSON can keep; adding them in any order and cut gives the same.
+Counts are plain numbers by name, which JSON can keep; adding them in any order and cut gives the same. The summary over HTTP is made of
+those of the answers alone (:func:`counted`), the report on files of those of :class:`Counting`, which looks at what was stated too.
 """
 
 from __future__ import annotations
@@ -22,6 +23,8 @@ from kilisho.questions.installation.verdicts import REFUSED, WORDS
 from kilisho.rulebook import Severity
 
 MOST_WORST = 10
+# Rows that are refused of which it is told why, and faults of each.
+MOST_REFUSED, MOST_FAULTS = 10, 20
 # Values of a column by which a fleet is told.
 MOST_PLACES = 1000
 MOST_NAMES = 100
@@ -47,6 +50,19 @@ class TooManyPlacesError(ValueError):
     """The column by which a fleet is to be told has a value of its own for nearly every row."""
 
 
+def counted(answer: pa.RecordBatch, row: int) -> Counts:
+    """The counts of the answers of one batch, whose first row is row number ``row`` of the fleet."""
+    slips, faults = answer["slips"].flatten(), answer[FAULTS].flatten()
+    return {
+        "rows": answer.num_rows,
+        "words": {name: _by_word(_codes(answer[name]), WORDS[name]) for name in WORDS},
+        **{name: _by_check(answer[name]) for name in LISTS},
+        "slips": _by_two(slips.field("member"), slips.field("read_as")),
+        "faults": _by_two(faults.field("column"), faults.field("code")),
+        "refused": _refused(answer, row),
+    }
+
+
 class Counting:
     """Counts answers; ``by`` names a column of the table whose values are counted apart."""
 
@@ -59,22 +75,13 @@ class Counting:
         """The counts of one batch, whose first row is row number ``row`` of the fleet."""
         words = {name: _codes(answer[name]) for name in WORDS}
         return {
-            "rows": batch.num_rows,
-            "words": {name: _by_word(codes, WORDS[name]) for name, codes in words.items()},
-            **{name: self._by_check(answer[name]) for name in LISTS},
-            "faults": _faults(answer[FAULTS]),
-            "slips": _slips(answer["slips"]),
+            **counted(answer, row),
             "invented": _invented(batch),
             "stated": {name: _stated(batch[name]) for name in batch.schema.names if name in self.fleet.members},
             "places": self._places(batch, words),
             "worst": self._worst(batch, answer, words["verdict"], row),
             "unread": dict.fromkeys(unread, 1),
         }
-
-    def _by_check(self, column: pa.ListArray) -> dict[str, int]:
-        codes = column.flatten()
-        found = np.bincount(codes.indices.to_numpy(), minlength=len(codes.dictionary))
-        return {name: count for name, count in zip(codes.dictionary.to_pylist(), found.tolist(), strict=True) if count}
 
     def _places(self, batch: pa.RecordBatch, words: Mapping[str, Any]) -> dict[str, dict[str, int]]:
         if self.by is None:
@@ -121,6 +128,27 @@ def _by_word(codes: Any, words: tuple[str, ...]) -> dict[str, int]:
     return {word: count for word, count in zip(words, found.tolist(), strict=True) if count}
 
 
+def _by_check(column: pa.ListArray) -> dict[str, int]:
+    codes = column.flatten()
+    found = np.bincount(codes.indices.to_numpy(), minlength=len(codes.dictionary))
+    return {name: count for name, count in zip(codes.dictionary.to_pylist(), found.tolist(), strict=True) if count}
+
+
+def _by_two(outer: pa.Array, inner: pa.Array) -> dict[str, dict[str, int]]:
+    """How often each pair stands there."""
+    found: dict[str, dict[str, int]] = {}
+    for (one, other), count in Counter(zip(outer.to_pylist(), inner.to_pylist(), strict=True)).items():
+        found.setdefault(one, {})[other] = count
+    return found
+
+
+def _refused(answer: pa.RecordBatch, row: int) -> list[dict[str, Any]]:
+    """The first rows that are refused, by number from 1, with what is wrong with them."""
+    rows = np.flatnonzero(answer[FAULTS].is_valid().to_numpy(zero_copy_only=False))[:MOST_REFUSED]
+    told = zip(rows.tolist(), *(answer[name].take(pa.array(rows)).to_pylist() for name in (ID, FAULTS)), strict=True)
+    return [{"row": row + at + 1, "id": identity, "faults": faults[:MOST_FAULTS]} for at, identity, faults in told]
+
+
 def _within(chosen: Any, ends: Any) -> Any:
     return np.diff(np.concatenate([[0], np.cumsum(chosen)])[ends])
 
@@ -133,21 +161,6 @@ def _about(row: Mapping[str, Any], place: str) -> dict[str, Any]:
     """What is kept of one of the worst rows."""
     identity = row[ID] if row[ID] is None else str(row[ID])
     return {"id": identity, "place": place, "verdict": row["verdict"], "failed": row["failed"], "slips": row["slips"][:1]}
-
-
-def _faults(column: pa.ListArray) -> dict[str, int]:
-    if column.null_count == len(column):
-        return {}
-    found = column.flatten()
-    pairs = zip(found.field("column").to_pylist(), found.field("code").to_pylist(), strict=True)
-    return dict(Counter(f"{name}: {code}" if name else code for name, code in pairs))
-
-
-def _slips(column: pa.ListArray) -> dict[str, int]:
-    """How often each column's number is probably in another unit, by column and reading."""
-    found = column.flatten()
-    pairs = zip(found.field("member").to_pylist(), found.field("read_as").to_pylist(), strict=True)
-    return dict(Counter(f"{member} {read_as}" for member, read_as in pairs))
 
 
 def _invented(batch: pa.RecordBatch) -> int:
@@ -172,14 +185,15 @@ def _keep_few(places: int, by: str | None) -> None:
 
 def nothing() -> Counts:
     """The counts of no rows."""
-    by_name: tuple[str, ...] = ("words", *LISTS, "faults", "slips", "stated", "places", "unread")
-    return {"rows": 0, "invented": 0, "worst": [], **{name: {} for name in by_name}}
+    by_name = ("words", *LISTS, "slips", "faults", "stated", "places", "unread")
+    return {"rows": 0, "invented": 0, **{name: {} for name in by_name}, "refused": [], "worst": []}
 
 
 def added(one: Counts, other: Counts, by: str | None = None) -> Counts:
-    """The counts of both; raises :class:`TooManyPlacesError` where the column ``by`` tells too many places apart."""
-    found = {name: _sum(one[name], other[name]) for name in one if name != "worst"}
-    found["worst"] = sorted([*one["worst"], *other["worst"]], key=_order)[:MOST_WORST]
+    """The counts of both, the first naming everything; raises :class:`TooManyPlacesError` where ``by`` tells too many places apart."""
+    found = {name: _sum(count, other[name]) if name in other else count for name, count in one.items()}
+    found["worst"] = sorted(found["worst"], key=_order)[:MOST_WORST]
+    found["refused"] = sorted(found["refused"], key=lambda told: int(told["row"]))[:MOST_REFUSED]
     found["unread"] = dict(sorted(found["unread"].items())[:MOST_NAMES])
     _keep_few(len(found["places"]), by)
     return found

@@ -1,177 +1,172 @@
-"""Bytes of a CSV file as a record batch of text, with the faults of rows that cannot be read."""
+"""CSV (RFC 4180) in UTF-8 as record batches of the columns that are read, with the faults of rows that cannot be.
+
+Cells are parted by comma, semicolon or tab: whichever parts the first row into most, a comma on a tie. Arrow parses. Rows that are not
+plainly those of RFC 4180 are read by the standard library before (:mod:`kilisho.fleet.text_blocks`), and bad ones never reach Arrow.
+"""
 
 from __future__ import annotations
 
 import csv
-from collections.abc import Sequence
-from functools import partial
-from pathlib import Path
-from typing import Any, NamedTuple
+import io
+from collections.abc import Mapping, Sequence
+from typing import IO, Any, NamedTuple
 
 import numpy as np
 import pyarrow as pa
 import pyarrow.csv as pacsv
 
-from kilisho.fleet.members import Reason
-from kilisho.fleet.rows import NOT_AN_OBJECT
-from kilisho.fleet.table import FAULTS, FAULTS_TYPE
-from kilisho.fleet.text_blocks import Quoting, Rows, rows_of
+from kilisho.faults import Fault
+from kilisho.fleet import text_blocks
+from kilisho.fleet.gathering import Piece, identities_of_text, in_parts
+from kilisho.fleet.headings import Heading, unreadable
+from kilisho.fleet.members import at_line, reason
+from kilisho.fleet.rows import TOO_LONG
+from kilisho.fleet.table import ID
+from kilisho.fleet.text_blocks import LONGEST_ROW, MARK, MOST_LINES, Cut, Quoting
+from kilisho.messages import say
 
 DELIMITERS = ",;\t"
-LONGEST_HEAD = 1 << 20
-MARK = b"\xef\xbb\xbf"
-csv.field_size_limit(1 << 28)
+_NOT_UTF8 = Fault((), "row_unreadable", say("fault-row_not_utf8"))
+_FAULTS = {text_blocks.TOO_LONG: TOO_LONG, text_blocks.NOT_CSV: Fault((), "row_unreadable", say("fault-row_not_csv"))}
 
 
 class Head(NamedTuple):
-    """What the first row of a file says: its columns, what parts its cells, and how many bytes it takes."""
+    """What the first row of a text says: its columns, what parts its cells, and how many bytes and lines it takes."""
 
     columns: tuple[str, ...]
     delimiter: str
     size: int
+    lines: int
+
+    @property
+    def quoting(self) -> Quoting:
+        """How the rows of this text are told from its lines."""
+        return Quoting(self.delimiter, len(self.columns))
 
 
-def head_of(file: str) -> Head:
-    """Reads the first row, in which the columns are named; raises ``ValueError`` for a file that has none."""
-    with Path(file).open("rb") as stream:
-        data = stream.read(LONGEST_HEAD)
-    start = len(MARK) if data.startswith(MARK) else 0
-    end = data.find(b"\n", start) + 1 or len(data)
+def head_of(stream: IO[bytes]) -> Head:
+    """Reads the first row that is not blank, in which the columns are named; raises :class:`RefusedError` for a text that has none."""
+    stream.seek(0)
+    data = stream.read(LONGEST_ROW + 1)
+    mark = len(MARK) if data.startswith(MARK) else 0
+    lines = io.BytesIO(data[mark:]).readlines()
+    blank = next((at for at, line in enumerate(lines) if line.strip(b"\r\n")), None)
+    if blank is None:
+        raise unreadable("fault-table_empty")
+    before = mark + sum(map(len, lines[:blank]))
+    found = [one for delimiter in DELIMITERS if (one := _head(lines[blank : blank + MOST_LINES + 1], delimiter)) is not None]
+    head = max(found, key=lambda one: len(one.columns), default=None)
+    if head is None or before + head.size > LONGEST_ROW:
+        raise unreadable("fault-table_not_csv")
+    return head._replace(size=before + head.size, lines=blank + head.lines)
+
+
+def _head(lines: Sequence[bytes], delimiter: str) -> Head | None:
+    """The head by one delimiter; None where the first row is none. Latin-1 reads any byte, in lines of which the head is not yet known."""
+    reader = csv.reader((line.decode("latin-1") for line in lines), delimiter=delimiter, strict=True)
     try:
-        text = data[start:end].decode()
-    except UnicodeDecodeError:
-        raise ValueError("not UTF-8 text") from None
-    if not text.strip() or "\0" in text:
-        raise ValueError("the first line must name the columns, as UTF-8 text")
-    delimiter = max(DELIMITERS, key=text.count)
-    columns = tuple(cell.strip() for cell in next(csv.reader([text], delimiter=delimiter)))
-    return Head(columns, delimiter, end)
+        cells = [cell.encode("latin-1").decode().strip() for cell in next(reader)]
+    except (csv.Error, UnicodeDecodeError):
+        return None
+    size = sum(map(len, lines[: reader.line_num]))
+    return None if any("\0" in cell for cell in cells) else Head(tuple(cells), delimiter, size, reader.line_num)
 
 
-def quoting_of(head: Head) -> Quoting:
-    """How rows of this file are told from their lines."""
-    return Quoting(partial(_cells, head.delimiter), len(head.columns))
+class CsvReader:
+    """Reads pieces of one text: the columns of its heading, and by name ``further`` ones."""
 
+    def __init__(self, head: Head, heading: Heading, further: Sequence[str] = ()) -> None:
+        self.head, self.heading, self.further = head, heading, [name for name in further if name in head.columns]
+        wanted = dict.fromkeys([*heading.wanted, *self.further])
+        # Arrow knows columns by their places: names that nobody reads may stand there twice.
+        self._places = {name: str(head.columns.index(name)) for name in wanted}
+        self._names = [str(place) for place in range(len(head.columns))]
+        types = dict.fromkeys(self._places.values(), pa.string())
+        self._convert = pacsv.ConvertOptions(column_types=types, include_columns=list(types))
 
-def _cells(delimiter: str, row: bytes) -> int | None:
-    """Latin-1 reads any byte; only commas, quotes and line ends matter."""
-    try:
-        return len(next(csv.reader([row.decode("latin-1")], delimiter=delimiter, strict=True), ()))
-    except csv.Error as error:
-        return None if "end of data" in str(error) else 0
+    def batch(self, cut: Cut) -> pa.RecordBatch:
+        """The rows of a piece, good and bad in their order."""
+        count = cut.rows.begins.size
+        bad = _unreadable(cut)
+        rows = np.setdiff1d(np.arange(count), list(bad))
+        table, ragged = self._parsed(_bytes_of(cut, rows), rows.size)
+        bad |= {int(rows[at]): fault for at, fault in ragged.items()}
+        if bad:
+            place = np.full(count, -1, np.int64)
+            place[np.delete(rows, list(ragged))] = np.arange(table.num_rows)
+            table = table.take(pa.array(place, mask=place < 0))
+        told = {row: at_line(bad[row], cut.line + int(cut.rows.lines[row]) + 1) for row in sorted(bad)}
+        return self._batch({name: _one(table[place]) for name, place in self._places.items()}, count, told)
 
-
-def batch_of(data: bytes, head: Head, line: int, wanted: frozenset[str]) -> pa.RecordBatch:
-    """The rows of a block that begins after ``line`` lines: the wanted columns as text, and the faults of rows that are none."""
-    rows = rows_of(data, quoting_of(head))
-    reading = _Reading(data, rows, head, wanted)
-    reading.read()
-    return reading.batch(line)
-
-
-class _Reading:
-    """Rows that are read together, in halves where they cannot be, so that each row is read as it would be alone."""
-
-    def __init__(self, data: bytes, rows: Rows, head: Head, wanted: frozenset[str]) -> None:
-        self.data, self.rows, self.head = data, rows, head
-        self.names = [name for name in head.columns if name in wanted]
-        self.whole = not rows.begins.size or bool((rows.begins[1:] == rows.ends[:-1]).all())
-        self.tables: list[pa.Table] = []
-        self.at: list[Any] = []
-        self.bad: dict[int, str] = {}
-
-    def read(self) -> None:
-        """Read everything; what is no row is in ``bad`` afterwards."""
-        self.bad |= dict.fromkeys(np.flatnonzero(self.rows.open).tolist(), "a quoted cell does not end")
-        try:
-            self.data.decode()
-        except UnicodeDecodeError:
-            self._find_undecodable()
-        good = np.setdiff1d(np.arange(self.rows.begins.size), list(self.bad))
-        if good.size:
-            self._read(good)
-
-    def _find_undecodable(self) -> None:
-        for row in range(self.rows.begins.size):
-            try:
-                self._bytes(row).decode()
-            except UnicodeDecodeError:
-                self.bad[row] = "not UTF-8 text"
-
-    def _bytes(self, row: int) -> bytes:
-        return self.data[self.rows.begins[row] : self.rows.ends[row]]
-
-    def _read(self, rows: Any) -> None:
-        found = self._parsed(rows)
-        if found is not None:
-            self.tables.append(found[0])
-            self.at.append(found[1])
-        elif rows.size == 1:
-            self.bad[int(rows[0])] = "cannot be read as a row"
-        else:
-            self._read(rows[: rows.size // 2])
-            self._read(rows[rows.size // 2 :])
-
-    def _parsed(self, rows: Any) -> tuple[pa.Table, Any] | None:
-        """The table of some rows and which of them it holds; None where it does not hold each row for a row."""
-        ragged: list[Any] = []
+    def _parsed(self, text: bytes, rows: int) -> tuple[pa.Table, dict[int, Fault]]:
+        """The rows that have a cell for each column, and the faults of the others by number."""
+        ragged: dict[int, Fault] = {}
 
         def pass_over(row: Any) -> str:
-            ragged.append(row)
+            ragged[row.number - 1] = _width(row.actual_columns, row.expected_columns)
             return "skip"
 
-        try:
-            table = _table(self._text(rows), self.head, self.names, pass_over)
-        except pa.ArrowInvalid:
-            return None
-        if table.num_rows + len(ragged) != rows.size:
-            return None
-        left = rows[[row.number - 1 for row in ragged]] if ragged else rows[:0]
-        told = (f"{row.actual_columns} cells, where {row.expected_columns} columns are named" for row in ragged)
-        self.bad |= dict(zip(left.tolist(), told, strict=True))
-        return table, np.setdiff1d(rows, left)
+        if not rows:
+            return pa.table({name: pa.array([], pa.string()) for name in self._names}), ragged
+        table = pacsv.read_csv(
+            pa.BufferReader(text),
+            read_options=pacsv.ReadOptions(column_names=self._names, use_threads=False, block_size=len(text) + 1),
+            parse_options=pacsv.ParseOptions(delimiter=self.head.delimiter, newlines_in_values=True, invalid_row_handler=pass_over),
+            convert_options=self._convert,
+        )
+        if table.num_rows + len(ragged) != rows:
+            raise pa.ArrowInvalid("rows are not those that were counted")
+        return table, ragged
 
-    def _text(self, rows: Any) -> bytes:
-        if rows.size == self.rows.begins.size and self.whole:
-            return self.data
-        return b"".join(map(self._ended, rows.tolist()))
+    def _batch(self, cells: Mapping[str, pa.Array], rows: int, bad: Mapping[int, Fault]) -> pa.RecordBatch:
+        piece = Piece(rows)
+        for row, fault in bad.items():
+            piece.fail(row, reason("", fault))
+        if self.heading.identity is not None:
+            piece.add(ID, identities_of_text(cells[self.heading.identity]))
+        for place in self.heading.places:
+            array = cells[place.name]
+            piece.take(place, in_parts(array) if place.member.kind == "list" else array)
+        for name in self.further:
+            piece.add(name, cells[name])
+        return piece.batch()
 
-    def _ended(self, row: int) -> bytes:
-        found = self._bytes(row)
-        return found if found.endswith(b"\n") else found + b"\n"
 
-    def batch(self, line: int) -> pa.RecordBatch:
-        """Good and bad rows in the order of the file."""
-        count = self.rows.begins.size
-        schema = pa.schema([pa.field(name, pa.string()) for name in self.names])
-        table = pa.concat_tables(self.tables) if self.tables else schema.empty_table()
-        if self.bad:
-            place = np.full(count, -1, np.int64)
-            place[np.concatenate([*self.at, np.zeros(0, np.int64)]).astype(np.int64)] = np.arange(table.num_rows)
-            table = table.take(pa.array(place, mask=place < 0))
-        columns = [_one(table[name]) for name in self.names]
-        if self.bad:
-            schema = schema.append(pa.field(FAULTS, FAULTS_TYPE))
-            columns.append(self._faults(count, line))
-        return pa.RecordBatch.from_arrays(columns, schema=schema)
+def _width(cells: int, columns: int) -> Fault:
+    return Fault((), "row_unreadable", say("fault-row_width", cells=cells, columns=columns))
 
-    def _faults(self, rows: int, line: int) -> pa.Array:
-        told: list[Any] = [None] * rows
-        for row, why in self.bad.items():
-            detail = f"line {line + int(self.rows.lines[row]) + 1}: {why}"
-            told[row] = [Reason("", NOT_AN_OBJECT.code, detail)._asdict()]
-        return pa.array(told, FAULTS_TYPE)
+
+def _unreadable(cut: Cut) -> dict[int, Fault]:
+    """The rows of a piece that are not to be parsed, with their faults."""
+    found = np.flatnonzero(cut.rows.faults)
+    bad = {row: _FAULTS[fault] for row, fault in zip(found.tolist(), cut.rows.faults[found].tolist(), strict=True)}
+    try:
+        cut.data.decode()
+    except UnicodeDecodeError:
+        for row, (begin, end) in enumerate(zip(cut.rows.begins.tolist(), cut.rows.ends.tolist(), strict=True)):
+            if row not in bad and not _is_text(cut.data[begin:end]):
+                bad[row] = _NOT_UTF8
+    return bad
+
+
+def _is_text(data: bytes) -> bool:
+    try:
+        data.decode()
+    except UnicodeDecodeError:
+        return False
+    return True
+
+
+def _bytes_of(cut: Cut, rows: Any) -> bytes:
+    """Some rows of a piece, one after the other, after the mark that Arrow takes away: one in a cell of the first row stays."""
+    if not rows.size:
+        return MARK
+    begins, ends = cut.rows.begins[rows], cut.rows.ends[rows]
+    breaks = np.flatnonzero(begins[1:] != ends[:-1])
+    runs = zip(begins[[0, *(breaks + 1)]].tolist(), ends[[*breaks, -1]].tolist(), strict=True)
+    return b"".join((MARK, *(cut.data[begin:end] for begin, end in runs)))
 
 
 def _one(column: pa.ChunkedArray) -> pa.Array:
     found = column.combine_chunks()
     return found if isinstance(found, pa.Array) else pa.concat_arrays(found.chunks)
-
-
-def _table(text: bytes, head: Head, names: Sequence[str], pass_over: Any) -> pa.Table:
-    return pacsv.read_csv(
-        pa.BufferReader(text),
-        read_options=pacsv.ReadOptions(column_names=head.columns, use_threads=False, block_size=len(text) + 1),
-        parse_options=pacsv.ParseOptions(delimiter=head.delimiter, newlines_in_values=True, invalid_row_handler=pass_over),
-        convert_options=pacsv.ConvertOptions(column_types=dict.fromkeys(names, pa.string()), include_columns=list(names)),
-    )

@@ -6,21 +6,23 @@ with its fault, so that nothing is lost; a file that is no table at all raises :
 
 from __future__ import annotations
 
-from collections import Counter
-from collections.abc import Callable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from contextlib import contextmanager
 from dataclasses import dataclass, replace
-from difflib import get_close_matches
 from pathlib import Path
-from typing import Any, NamedTuple
+from typing import IO, Any, NamedTuple
 
 import pyarrow as pa
 import pyarrow.parquet as pq
 
-from kilisho.fleet import csv_rows, json_rows
-from kilisho.fleet.members import REQUIRED, Member
+from kilisho.faults import RefusedError
+from kilisho.fleet import json_rows
+from kilisho.fleet.csv_rows import CsvReader, head_of
+from kilisho.fleet.gathering import Piece
+from kilisho.fleet.headings import Columns, Heading, units_of, unreadable
+from kilisho.fleet.members import reason
 from kilisho.fleet.table import FAULTS, ID
-from kilisho.fleet.text_blocks import TextBlock, text_blocks
+from kilisho.fleet.text_blocks import Cut, Quoting, cuts, rows_of
 
 # Rows of a block, about: what one worker reads and answers before it tells that it did.
 ROWS = 131_072
@@ -39,10 +41,10 @@ Batches = Iterator[tuple[pa.RecordBatch, frozenset[str]]]
 
 
 class Wanted(NamedTuple):
-    """The columns that are read: those of ``members``, and by name all that are kept."""
+    """The columns that are read: those of members, and by name ``further`` ones."""
 
-    members: Mapping[str, Member]
-    names: frozenset[str]
+    columns: Columns
+    further: tuple[str, ...] = ()
 
 
 class UnreadableError(ValueError):
@@ -66,10 +68,11 @@ class Block:
 
 @dataclass(frozen=True)
 class Table:
-    """A file that was looked at: its blocks, the columns that it says it has, and the type of its ids."""
+    """A file that was looked at: its blocks, its columns (none where it does not say beforehand), the unread ones, the type of its ids."""
 
     blocks: tuple[Block, ...]
     columns: tuple[str, ...]
+    unread: tuple[str, ...]
     id_type: pa.DataType
 
 
@@ -81,56 +84,43 @@ def format_of(file: str) -> str:
     return found
 
 
-def look_at(files: Sequence[str], rows: int = ROWS) -> list[Table]:
+def look_at(files: Sequence[str], columns: Columns, rows: int = ROWS) -> list[Table]:
     """Every file cut into blocks of about ``rows`` rows; raises :class:`UnreadableError` for the first that cannot be used."""
     found, before = [], 0
     for file in files:
         with _words_for(file):
-            table = _LOOKS[format_of(file)](file, rows)
-            _check_columns(file, table.columns)
+            table = _LOOKS[format_of(file)](file, columns, rows)
         found.append(replace(table, blocks=tuple(replace(block, row=block.row + before) for block in table.blocks)))
         before += sum(block.rows for block in table.blocks)
     return found
 
 
-def read_block(block: Block, members: Mapping[str, Member], further: Sequence[str] = ()) -> Batches:
+def read_block(block: Block, columns: Columns, further: Sequence[str] = ()) -> Batches:
     """The rows of a block as batches of the columns that are read and of ``further`` ones, each with the names that nobody reads."""
-    wanted = Wanted(members, frozenset((*members, ID, *further)) - {FAULTS})
+    others = tuple(name for name in further if name not in columns.members and name not in (ID, FAULTS))
     with _words_for(block.file):
-        yield from _READS[format_of(block.file)](block, wanted)
+        yield from _READS[format_of(block.file)](block, Wanted(columns, others))
 
 
 @contextmanager
 def _words_for(file: str) -> Iterator[None]:
     try:
         yield
-    except (pa.ArrowException, OSError, UnicodeDecodeError) as error:
-        told = getattr(error, "strerror", None) or (str(error).splitlines() or ["cannot be read"])[0]
-        raise UnreadableError(f"{file}: {told}") from None
-    except UnreadableError:
-        raise
-    except ValueError as error:
-        raise UnreadableError(f"{file}: {error}") from None
-
-
-def _check_columns(file: str, columns: Sequence[str]) -> None:
-    twice = [name for name, count in Counter(columns).items() if count > 1]
-    if twice:
-        raise UnreadableError(f"{file}: the column {twice[0]!r} stands there {columns.count(twice[0])} times")
-    missing = [name for name in REQUIRED if name not in columns] if format_of(file) != "ndjson" else []
-    if missing:
-        near = get_close_matches(missing[0], columns, n=1, cutoff=0.6)
-        meant = f"; is it {near[0]!r}?" if near else f" among {', '.join(columns[:12]) or 'none at all'}"
-        raise UnreadableError(f"{file}: no column is called {missing[0]!r}{meant}")
+    except RefusedError as refused:
+        told = (reason(": ".join(map(str, fault.place)), fault) for fault in refused.faults)
+        raise UnreadableError(f"{file}: {'; '.join(f'{one.column}: {one.detail}'.removeprefix(': ') for one in told)}") from None
+    except (pa.ArrowException, OSError) as error:
+        why = getattr(error, "strerror", None) or (str(error).splitlines() or ["cannot be read"])[0]
+        raise UnreadableError(f"{file}: {why}") from None
 
 
 # Parquet: blocks are row groups, small ones together.
 
 
-def _look_at_parquet(file: str, rows: int) -> Table:
+def _look_at_parquet(file: str, columns: Columns, rows: int) -> Table:
     with pq.ParquetFile(file) as opened:
         groups = [opened.metadata.row_group(number).num_rows for number in range(opened.num_row_groups)]
-        return _of_schema(_gathered(file, groups, rows), opened.schema_arrow)
+        return _of_schema(_gathered(file, groups, rows), opened.schema_arrow, columns)
 
 
 def _gathered(file: str, sizes: Sequence[int], rows: int) -> tuple[Block, ...]:
@@ -144,42 +134,60 @@ def _gathered(file: str, sizes: Sequence[int], rows: int) -> tuple[Block, ...]:
     return tuple(found)
 
 
-def _of_schema(blocks: tuple[Block, ...], schema: pa.Schema) -> Table:
-    kind = schema.field(ID).type if schema.names.count(ID) == 1 else pa.string()
-    return Table(blocks, tuple(schema.names), kind.value_type if pa.types.is_dictionary(kind) else kind)
+def _of_schema(blocks: tuple[Block, ...], schema: pa.Schema, columns: Columns) -> Table:
+    heading = _heading(schema, columns)
+    kind = pa.string() if heading.identity is None else schema.field(heading.identity).type
+    return Table(blocks, tuple(schema.names), heading.unread, kind.value_type if pa.types.is_dictionary(kind) else kind)
+
+
+def _members_of(batch: pa.RecordBatch, heading: Heading, further: Sequence[str]) -> pa.RecordBatch:
+    """The columns of a batch that are read, under the names of their members, and ``further`` ones."""
+    piece = Piece(batch.num_rows)
+    if heading.identity is not None:
+        piece.add(ID, batch.column(heading.identity))
+    for place in heading.places:
+        piece.take(place, batch.column(place.name))
+    for name in further:
+        if name in batch.schema.names:
+            piece.add(name, batch.column(batch.schema.names.index(name)))
+    return piece.batch()
+
+
+def _heading(schema: pa.Schema, columns: Columns) -> Heading:
+    return columns.heading(schema.names, units_of(schema))
 
 
 def _read_parquet(block: Block, wanted: Wanted) -> Batches:
     with pq.ParquetFile(block.file, buffer_size=1 << 20) as opened:
-        names = [name for name in opened.schema_arrow.names if name in wanted.names]
+        heading = _heading(opened.schema_arrow, wanted.columns)
+        names = [name for name in opened.schema_arrow.names if name in (*heading.wanted, *wanted.further)]
         for batch in opened.iter_batches(ROWS, list(range(block.first, block.last)), names, use_threads=False):
-            yield batch, frozenset()
+            yield _members_of(batch, heading, wanted.further), frozenset()
 
 
 # Arrow: blocks are batches; a stream, which has no index, is one block.
 
 
-def _look_at_arrow(file: str, rows: int) -> Table:
+def _look_at_arrow(file: str, columns: Columns, rows: int) -> Table:
     with pa.memory_map(file) as source:
         try:
             opened = pa.ipc.open_file(source)
         except pa.ArrowInvalid:
-            return _look_at_stream(file, pa.ipc.open_stream(source))
+            return _look_at_stream(file, columns, pa.ipc.open_stream(source))
         sizes = [opened.get_batch(number).num_rows for number in range(opened.num_record_batches)]
-        return _of_schema(_gathered(file, sizes, rows), opened.schema)
+        return _of_schema(_gathered(file, sizes, rows), opened.schema, columns)
 
 
-def _look_at_stream(file: str, opened: Any) -> Table:
+def _look_at_stream(file: str, columns: Columns, opened: Any) -> Table:
     held = sum(batch.num_rows for batch in opened)
-    return _of_schema((Block(file, 0, -1, 0, held),), opened.schema)
+    return _of_schema((Block(file, 0, -1, 0, held),), opened.schema, columns)
 
 
 def _read_arrow(block: Block, wanted: Wanted) -> Batches:
     with pa.memory_map(block.file) as source:
         for batch in _arrow_batches(block, source):
-            chosen = batch.select([name for name in batch.schema.names if name in wanted.names])
             for start in range(0, batch.num_rows, ROWS):
-                yield chosen.slice(start, ROWS), frozenset()
+                yield _members_of(batch.slice(start, ROWS), _heading(batch.schema, wanted.columns), wanted.further), frozenset()
 
 
 def _arrow_batches(block: Block, source: Any) -> Iterator[pa.RecordBatch]:
@@ -193,42 +201,48 @@ def _arrow_batches(block: Block, source: Any) -> Iterator[pa.RecordBatch]:
 # Text: blocks are bytes that end where a row ends.
 
 
-def _of_text(file: str, found: Sequence[TextBlock], columns: Sequence[str]) -> Table:
+def _of_text(file: str, found: Iterator[Cut], columns: tuple[str, ...] = (), unread: tuple[str, ...] = ()) -> Table:
     blocks, before = [], 0
     for one in found:
-        blocks.append(Block(file, one.first, one.last, before, one.rows, one.line))
-        before += one.rows
-    return Table(tuple(blocks), tuple(columns), pa.string())
+        blocks.append(Block(file, one.first, one.first + len(one.data), before, one.rows.begins.size, one.line))
+        before += blocks[-1].rows
+    return Table(tuple(blocks), columns, unread, pa.string())
 
 
-def _look_at_csv(file: str, rows: int) -> Table:
-    head = csv_rows.head_of(file)
-    found = text_blocks(file, rows * BYTES_A_ROW, csv_rows.quoting_of(head), head.size)
-    return _of_text(file, tuple(found), head.columns)
+def _cut_of(block: Block, stream: IO[bytes], quoting: Quoting | None = None) -> Cut:
+    stream.seek(block.first)
+    data = stream.read(block.last - block.first)
+    return Cut(data, rows_of(data, quoting), block.first, block.line)
+
+
+def _look_at_csv(file: str, columns: Columns, rows: int) -> Table:
+    with Path(file).open("rb") as stream:
+        head = head_of(stream)
+        unread = columns.heading(head.columns).unread
+        return _of_text(file, cuts(stream, rows * BYTES_A_ROW, head.quoting, head.size, head.lines), tuple(head.columns), unread)
 
 
 def _read_csv(block: Block, wanted: Wanted) -> Batches:
-    head = csv_rows.head_of(block.file)
-    yield csv_rows.batch_of(_bytes_of(block), head, block.line, wanted.names), frozenset()
+    with Path(block.file).open("rb") as stream:
+        head = head_of(stream)
+        reader = CsvReader(head, wanted.columns.heading(head.columns), wanted.further)
+        yield reader.batch(_cut_of(block, stream, head.quoting)), frozenset()
 
 
-def _look_at_ndjson(file: str, rows: int) -> Table:
-    if not Path(file).stat().st_size:
-        raise UnreadableError(f"{file}: holds nothing")
-    return _of_text(file, tuple(text_blocks(file, rows * 2 * BYTES_A_ROW)), ())
+def _look_at_ndjson(file: str, _: Columns, rows: int) -> Table:
+    with Path(file).open("rb") as stream:
+        found = _of_text(file, cuts(stream, rows * 2 * BYTES_A_ROW))
+    if not found.blocks:
+        raise unreadable("fault-table_empty")
+    return found
 
 
 def _read_ndjson(block: Block, wanted: Wanted) -> Batches:
-    yield json_rows.batch_of(_bytes_of(block), block.line, wanted.members, wanted.names)
-
-
-def _bytes_of(block: Block) -> bytes:
     with Path(block.file).open("rb") as stream:
-        stream.seek(block.first)
-        return stream.read(block.last - block.first)
+        yield json_rows.batch_of(_cut_of(block, stream), *wanted)
 
 
-_LOOKS: dict[str, Callable[[str, int], Table]] = {
+_LOOKS: dict[str, Callable[[str, Columns, int], Table]] = {
     "parquet": _look_at_parquet,
     "arrow": _look_at_arrow,
     "csv": _look_at_csv,

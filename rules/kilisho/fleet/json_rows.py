@@ -1,38 +1,59 @@
-"""Lines of JSON in a file as a record batch, with the faults of lines that are no objects."""
+"""NDJSON: a JSON object a line, with the faults of lines that are none; blank lines are no rows."""
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from dataclasses import replace
+from collections.abc import Sequence
 from typing import Any
 
+import jiter
 import pyarrow as pa
 
 from kilisho.faults import Fault
-from kilisho.fleet.exchange.gathering import Row, of_rows
-from kilisho.fleet.exchange.ndjson import row_of
-from kilisho.fleet.members import Member
-from kilisho.fleet.table import ID
-from kilisho.fleet.text_blocks import rows_of
+from kilisho.fleet.gathering import Row, of_rows
+from kilisho.fleet.headings import MOST_NAMES, Columns
+from kilisho.fleet.members import at_line
+from kilisho.fleet.rows import NOT_AN_OBJECT, TOO_LONG
+from kilisho.fleet.table import FAULTS, ID
+from kilisho.fleet.text_blocks import Cut
+from kilisho.messages import say
 
-# Names that nobody reads are told; a file that makes up a new one on every line does not fill the memory.
-MOST_NAMES = 100
+_MARKS = {"duplicate key": "fault-row_repeats_member", "recursion": "fault-row_too_deep"}
+_NOT_JSON = "fault-row_not_json"
 
 
-def batch_of(data: bytes, line: int, members: Mapping[str, Member], wanted: frozenset[str]) -> tuple[pa.RecordBatch, frozenset[str]]:
-    """The rows of a block that begins after ``line`` lines, and names in them that are not wanted."""
-    found = rows_of(data)
-    places = zip(found.begins.tolist(), found.ends.tolist(), found.lines.tolist(), strict=True)
-    rows = [_row(data[begin:end], line + number + 1) for begin, end, number in places]
-    batch, names = of_rows(rows, members)
-    for name in sorted(names & wanted - members.keys() - {ID}):
+def batch_of(cut: Cut, columns: Columns, further: Sequence[str] = ()) -> tuple[pa.RecordBatch, frozenset[str]]:
+    """The rows of a piece with ``further`` columns as text, and names in them that nobody reads; of very many only some."""
+    rows = rows_in(cut)
+    batch, names = of_rows(rows, columns.members)
+    unread = names - columns.members.keys() - {ID, FAULTS}
+    for name in sorted(unread & set(further)):
         batch = batch.append_column(name, pa.array([_text(row, name) for row in rows], pa.string()))
-    return batch, frozenset(sorted(names - wanted)[:MOST_NAMES])
+    return batch, frozenset(sorted(unread - set(further))[:MOST_NAMES])
+
+
+def rows_in(cut: Cut) -> list[Row]:
+    """The rows of a piece of a text, or what is wrong with each."""
+    places = zip(*(column.tolist() for column in cut.rows), strict=True)
+    return [_row(b"" if fault else cut.data[begin:end], cut.line + line + 1) for begin, end, line, fault in places]
 
 
 def _row(text: bytes, line: int) -> Row:
-    found = row_of(text)
-    return replace(found, detail=f"line {line}: {found.detail}") if isinstance(found, Fault) else found
+    found = row_of(text) if text else TOO_LONG
+    return at_line(found, line) if isinstance(found, Fault) else found
+
+
+def row_of(line: bytes) -> Row:
+    """The row in a line, or what is wrong with it."""
+    try:
+        row: Any = jiter.from_json(line, allow_inf_nan=False, catch_duplicate_keys=True, cache_mode="keys")
+    except ValueError as error:
+        return Fault((), "row_unreadable", _detail(str(error)))
+    return row if isinstance(row, dict) else NOT_AN_OBJECT
+
+
+def _detail(message: str) -> str:
+    """The parser's own words may repeat what the caller sent, so they are not passed on."""
+    return say(next((name for mark, name in _MARKS.items() if mark in message.lower()), _NOT_JSON))
 
 
 def _text(row: Row, name: str) -> str | None:

@@ -6,13 +6,14 @@ A cell is read by the very field that reads the member of a single request, so a
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from typing import Annotated, Any, NamedTuple
 
 from pydantic import TypeAdapter, ValidationError
 
 from kilisho.farm import Shelf
 from kilisho.faults import Fault, faults_of
+from kilisho.messages import say
 from kilisho.questions import fields as f
 from kilisho.questions.installation.request import InstallationRequest
 from kilisho.questions.installation.single import ids_of
@@ -25,8 +26,7 @@ REQUIRED = tuple(name for name, info in InstallationRequest.model_fields.items()
 FLAG = (False, True)
 # Distinct bad cells whose faults are kept; beyond that they are worked out again.
 MOST_KEPT = 10_000
-NEAREST = "{detail} (nearest: {nearest})"
-UNREADABLE = Fault((), "cell_unreadable", "not a value that this column takes")
+UNREADABLE = Fault((), "cell_unreadable", say("fault-cell_unreadable"))
 
 
 class Reason(NamedTuple):
@@ -84,8 +84,13 @@ class Member:
 
 def reason(column: str, fault: Fault = UNREADABLE) -> Reason:
     """A fault as a row has it, with valid values that are near; without one, that of a cell that is nothing a member could be."""
-    detail = NEAREST.format(detail=fault.detail, nearest=", ".join(fault.nearest)) if fault.nearest else fault.detail
+    detail = say("fault-nearest", fault=fault.detail, nearest=", ".join(fault.nearest)) if fault.nearest else fault.detail
     return Reason(column, fault.code, detail)
+
+
+def at_line(fault: Fault, line: int) -> Fault:
+    """A fault of a row of a text, with the line in which the row begins."""
+    return replace(fault, detail=say("fault-at_line", line=str(line), fault=fault.detail))
 
 
 def members_of(shelf: Shelf, desk: Desk) -> dict[str, Member]:

@@ -12,8 +12,10 @@ from kilisho.faults import Fault
 from kilisho.fleet.columns import as_written
 from kilisho.fleet.members import FLAG, Member
 from kilisho.fleet.table import CANONICAL, FAULTS, FAULTS_TYPE, ID
+from kilisho.messages import say
 
-NOT_AN_OBJECT = Fault((), "row_unreadable", "a row is an object with the columns as members")
+NOT_AN_OBJECT = Fault((), "row_unreadable", say("fault-row_not_an_object"))
+TOO_LONG = Fault((), "row_unreadable", say("fault-row_too_long"))
 LONGEST_ID = 200
 
 

@@ -26,7 +26,7 @@ from typing import Any
 
 import pyarrow as pa
 
-from kilisho.fleet import Fleet, fleet_of
+from kilisho.fleet import fleet_of
 from kilisho.fleet.answers import schema_of
 from kilisho.fleet.counting import Counting, Counts, added, nothing
 from kilisho.fleet.files import ROWS, Block, Table, UnreadableError, format_of, look_at, read_block
@@ -120,9 +120,9 @@ class Worker:
 
     def _answers(self, block: Block, counted: list[Counts]) -> Iterator[pa.RecordBatch]:
         row = block.row
-        for batch, unread in read_block(block, self.fleet.members, [NOTICE_COLUMN, *([self.order.by] if self.order.by else [])]):
+        for batch, unread in read_block(block, self.fleet.columns, [NOTICE_COLUMN, *([self.order.by] if self.order.by else [])]):
             answer = _with_ids_as(self.fleet.answer(batch), self.schema)
-            counted[0] = added(counted[0], self.counting.of(batch, answer, row, self.fleet.unread(unread)), self.order.by)
+            counted[0] = added(counted[0], self.counting.of(batch, answer, row, unread), self.order.by)
             row += batch.num_rows
             yield answer
 
@@ -166,7 +166,7 @@ def run(order: Order, rulebook: Rulebook, progress: Progress = lambda _done, _ro
 
     Raises :class:`UnreadableError` for files that cannot be used, and :class:`StoppedError` where the same order goes on later.
     """
-    tables = look_at(order.files, order.rows)
+    tables = look_at(order.files, fleet_of(rulebook).columns, order.rows)
     _check_by(order, tables)
     parts = parts_of(order)
     with _held(parts, _plan(order, rulebook, tables), restart):
@@ -194,7 +194,7 @@ def _run(order: Order, rulebook: Rulebook, tables: Sequence[Table], parts: Parts
     blocks = [block for table in tables for block in table.blocks]
     schema = schema_of(len(fleet_of(rulebook).desk.checks), _id_type(tables))
     made_of = (rulebook, order, parts, schema)
-    counted, done, rows = _with_unread(nothing(), tables, order, fleet_of(rulebook)), 0, sum(block.rows for block in blocks)
+    counted, done, rows = _with_unread(nothing(), tables, order), 0, sum(block.rows for block in blocks)
     for counts in _counts(blocks, made_of, order.workers or cores()):
         counted, done = added(counted, counts, order.by), done + counts["rows"]
         progress(done, rows)
@@ -215,8 +215,8 @@ def _id_type(tables: Sequence[Table]) -> pa.DataType:
     return kinds.pop() if len(kinds) == 1 else pa.string()
 
 
-def _with_unread(counted: Counts, tables: Sequence[Table], order: Order, fleet: Fleet) -> Counts:
-    names = {name for table in tables for name in fleet.unread(table.columns) if name not in (order.by, NOTICE_COLUMN)}
+def _with_unread(counted: Counts, tables: Sequence[Table], order: Order) -> Counts:
+    names = {name for table in tables for name in table.unread if name not in (order.by, NOTICE_COLUMN)}
     return {**counted, "unread": dict.fromkeys(sorted(names), 1)}
 
 

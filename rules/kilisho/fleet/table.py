@@ -14,6 +14,7 @@ from kilisho.farm import Shelf
 from kilisho.fleet import columns
 from kilisho.fleet.columns import Rows
 from kilisho.fleet.members import DATES, FLAG, REQUIRED, Member, Reason, reason
+from kilisho.messages import say
 from kilisho.questions.installation.work import CODES, NUMBERS, Records
 
 ID, FAULTS = "id", "faults"
@@ -22,8 +23,8 @@ FAULTS_TYPE = pa.list_(FAULT_TYPE)
 # Marks a column of numbers that were read one by one, so that they are in canonical units and within their bounds.
 CANONICAL = b"kilisho.canonical"
 TWICE = "stated_twice"
-MISSING = "this member is required"
-DENIED = "denies what follows from the rest of the row; leave it out or make them agree"
+MISSING = say("fault-missing")
+DENIED = say("fault-row_denied")
 
 
 @dataclass

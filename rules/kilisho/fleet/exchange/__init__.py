@@ -8,8 +8,7 @@ from __future__ import annotations
 
 from kilisho.fleet.exchange.formats import FORMATS, Format
 from kilisho.fleet.exchange.incoming import Incoming
-from kilisho.fleet.exchange.summary import Summary
 from kilisho.fleet.exchange.validating import Terms, Told, told
 from kilisho.fleet.exchange.writers import SummaryWriter
 
-__all__ = ("FORMATS", "Format", "Incoming", "Summary", "SummaryWriter", "Terms", "Told", "told")
+__all__ = ("FORMATS", "Format", "Incoming", "SummaryWriter", "Terms", "Told", "told")

@@ -9,9 +9,9 @@ from typing import Any
 import pyarrow as pa
 
 from kilisho.deadline import keep_to_time
-from kilisho.fleet.exchange.cleaning import cleaned, heading_of, id_type_of, unread_of
-from kilisho.fleet.exchange.headings import Heading
-from kilisho.fleet.exchange.incoming import BROKEN, LARGEST_PIECE, Incoming, Source, rows_at_once, unreadable
+from kilisho.fleet.exchange.cleaning import cleaned, heading_of, id_type_of
+from kilisho.fleet.exchange.incoming import BROKEN, LARGEST_PIECE, Incoming, Source, rows_at_once
+from kilisho.fleet.headings import Heading, unreadable
 
 # Places in Arrow's flatbuffers (format/Message.fbs of the Arrow specification).
 _HEADER, _DATA, _LENGTH, _BUFFERS, _COMPRESSION = 2, 1, 0, 2, 3
@@ -26,7 +26,7 @@ def read_arrow(source: Source) -> Incoming:
         heading = heading_of(stream.schema, source.columns)
     except BROKEN as error:
         raise unreadable("fault-table_not_arrow") from error
-    return Incoming(_pieces(source, heading), id_type_of(stream.schema), unread_of(heading))
+    return Incoming(_pieces(source, heading), id_type_of(stream.schema, heading), dict.fromkeys(heading.unread))
 
 
 def _mapped(source: Source) -> Any:

@@ -6,11 +6,11 @@ import pyarrow as pa
 import pyarrow.compute as pc
 
 from kilisho.faults import Fault, RefusedError
-from kilisho.fleet.exchange.gathering import Piece
-from kilisho.fleet.exchange.headings import LONGEST_NAME, Columns, Heading
+from kilisho.fleet.gathering import Piece
+from kilisho.fleet.headings import LONGEST_NAME, Columns, Heading, units_of
 from kilisho.fleet.members import reason
 from kilisho.fleet.rows import LONGEST_ID
-from kilisho.fleet.table import FAULTS, ID
+from kilisho.fleet.table import ID
 from kilisho.messages import say
 
 # No id, word, day or number of a record is longer.
@@ -21,30 +21,23 @@ _NOT_UTF8 = Fault((), "cell_unreadable", say("fault-cell_not_utf8"))
 
 def heading_of(schema: pa.Schema, columns: Columns) -> Heading:
     """The heading of a table with this schema; a unit may also stand in the metadata of a field. Raises :class:`RefusedError`."""
-    units = {field.name: field.metadata[b"unit"].decode("utf-8", "replace") for field in schema if b"unit" in (field.metadata or {})}
-    # An answer has units too; those of columns that need none are of no matter.
-    heading = columns.heading(schema.names, {name: unit for name, unit in units.items() if unit != "1"})
+    heading = columns.heading(schema.names, units_of(schema))
     units_there = {place.name for place in heading.places if place.unit is not None}
-    bad = [name for name in heading.wanted if not _readable(schema.field(name), name in units_there)]
+    bad = [name for name in heading.wanted if not _readable(schema.field(name), name == heading.identity, name in units_there)]
     if bad:
         raise RefusedError(Fault((name[:LONGEST_NAME],), "column_type", say("fault-column_type")) for name in bad)
     return heading
 
 
-def unread_of(heading: Heading) -> dict[str, None]:
-    """The columns that nothing is read from."""
-    return dict.fromkeys(name for name in heading.unread if name != FAULTS)
-
-
-def id_type_of(schema: pa.Schema) -> pa.DataType:
+def id_type_of(schema: pa.Schema, heading: Heading) -> pa.DataType:
     """The type in which ids are given back: text as text, whole numbers as they are."""
-    kind = schema.field(ID).type if ID in schema.names else pa.string()
+    kind = pa.string() if heading.identity is None else schema.field(heading.identity).type
     return kind if pa.types.is_integer(kind) else pa.string()
 
 
-def _readable(field: pa.Field, in_unit: bool) -> bool:
+def _readable(field: pa.Field, identity: bool, in_unit: bool) -> bool:
     kind = field.type
-    if field.name == ID:
+    if identity:
         return bool(_is_text(kind) or pa.types.is_integer(kind) or pa.types.is_null(kind))
     return _is_scalar(kind) or (not in_unit and (_is_list_of_text(kind) or _is_value_with_unit(kind)))
 
@@ -78,8 +71,8 @@ def _is_value_with_unit(kind: pa.DataType) -> bool:
 def cleaned(batch: pa.RecordBatch, heading: Heading) -> pa.RecordBatch:
     """The columns of ``batch`` that are read, without anything that its sender could have slipped in beside them."""
     piece = Piece(batch.num_rows)
-    if heading.has_id:
-        piece.add(ID, _identities(_sound(batch, ID, piece)))
+    if heading.identity is not None:
+        piece.add(ID, _identities(_sound(batch, heading.identity, piece)))
     for place in heading.places:
         array = _sound(batch, place.name, piece)
         # A column without a type has nothing in it.

@@ -10,9 +10,8 @@ from typing import IO
 
 import pyarrow as pa
 
-from kilisho.faults import Fault, RefusedError, TooManyRowsError
-from kilisho.fleet.exchange.headings import Columns
-from kilisho.messages import say
+from kilisho.faults import TooManyRowsError
+from kilisho.fleet.headings import Columns
 
 # Rows of a piece: a fraction of a second of work, and as many as stay in the processor's cache.
 PIECE = 8_192
@@ -20,7 +19,8 @@ PIECE = 8_192
 MOST_CELLS = 1 << 17
 # What one piece of a packed file may become in memory, in bytes: a record batch, or the pages that are open at once.
 LARGEST_PIECE = 128 << 20
-_COUNTED = 1 << 20
+# Bytes of text that are read at once.
+BLOCK = 1 << 20
 # What Arrow, and our own looking at headers, raise on a file that is not what it says.
 BROKEN = (pa.ArrowException, OSError, UnicodeError, OverflowError, KeyError, IndexError, struct.error)
 
@@ -48,7 +48,7 @@ class Source:
     def check_lines(self) -> None:
         """Raises :class:`TooManyRowsError` for a text of more lines than rows are permitted."""
         self.file.seek(0)
-        blocks = iter(lambda: self.file.read(_COUNTED), b"")
+        blocks = iter(lambda: self.file.read(BLOCK), b"")
         counts = itertools.accumulate(block.count(b"\n") for block in blocks)
         # A header, and a last line without an end.
         if any(count > self.most_rows + 2 for count in counts):
@@ -61,11 +61,13 @@ class Source:
             raise TooManyRowsError
 
 
-def unreadable(name: str) -> RefusedError:
-    """The refusal of a whole file, by the message that says why."""
-    return RefusedError([Fault((), "table_unreadable", say(name))])
-
-
 def rows_at_once(columns: int) -> int:
     """How many rows of so many columns make a piece."""
     return max(1, min(PIECE, MOST_CELLS // max(1, columns)))
+
+
+def in_pieces(batch: pa.RecordBatch, columns: int) -> Iterator[pa.RecordBatch]:
+    """The rows of a batch in pieces of about the same size."""
+    count = -(-batch.num_rows // rows_at_once(columns))
+    size = -(-batch.num_rows // max(1, count))
+    yield from (batch.slice(start, size) for start in range(0, batch.num_rows, max(1, size)))

@@ -10,10 +10,10 @@ from typing import Any
 import pyarrow as pa
 import pyarrow.parquet as pq
 
-from kilisho.fleet.exchange.cleaning import cleaned, heading_of, id_type_of, unread_of
-from kilisho.fleet.exchange.headings import Heading
-from kilisho.fleet.exchange.incoming import BROKEN, LARGEST_PIECE, Incoming, Source, rows_at_once, unreadable
+from kilisho.fleet.exchange.cleaning import cleaned, heading_of, id_type_of
+from kilisho.fleet.exchange.incoming import BROKEN, LARGEST_PIECE, Incoming, Source, rows_at_once
 from kilisho.fleet.exchange.pages import ExplodingError, footer_of, mapped, weigh
+from kilisho.fleet.headings import Heading, unreadable
 
 MAGIC = b"PAR1"
 LARGEST_FOOTER = 16 << 20
@@ -39,7 +39,7 @@ def _read(source: Source) -> Incoming:
         schema = pq.ParquetFile(_mapped(source)).schema_arrow
         heading = heading_of(schema, source.columns)
         coded = weigh(data, footer, heading.wanted, LARGEST_PIECE)
-    return Incoming(_pieces(source, schema, heading, coded), id_type_of(schema), unread_of(heading))
+    return Incoming(_pieces(source, schema, heading, coded), id_type_of(schema, heading), dict.fromkeys(heading.unread))
 
 
 def _check_footer(source: Source) -> None:

@@ -11,10 +11,11 @@ import pyarrow as pa
 from kilisho.deadline import keep_to_time
 from kilisho.fleet import Fleet, fleet_of
 from kilisho.fleet.answers import schema_of
-from kilisho.fleet.exchange.headings import Columns
-from kilisho.fleet.exchange.incoming import BROKEN, Incoming, Source, unreadable
-from kilisho.fleet.exchange.summary import Summary
+from kilisho.fleet.counting import added, counted, nothing
+from kilisho.fleet.exchange.incoming import BROKEN, Incoming, Source
+from kilisho.fleet.exchange.summary import summary_of
 from kilisho.fleet.exchange.writers import RULEBOOK, Encode, Writer
+from kilisho.fleet.headings import unreadable
 from kilisho.packs import Rulebook
 
 Read = Callable[[Source], Incoming]
@@ -40,23 +41,23 @@ class Told:
 def told(file: IO[bytes], read: Read, writer: Writer, terms: Terms) -> Told:
     """The answer to the table in ``file``; raises :class:`RefusedError` and :class:`TooManyRowsError`, as may the first chunk."""
     fleet = fleet_of(terms.rulebook)
-    source = Source(file, Columns(fleet.members, fleet.shelf), terms.most_rows)
+    source = Source(file, fleet.columns, terms.most_rows)
     incoming = read(source)
     return Told(_chunks(fleet, incoming, writer, source, terms), incoming.unread)
 
 
 def _chunks(fleet: Fleet, incoming: Incoming, writer: Writer, source: Source, terms: Terms) -> Iterator[bytes]:
-    identity, summary = terms.rulebook.identity, Summary(terms.rulebook.identity)
+    identity, counts = terms.rulebook.identity, nothing()
     schema = schema_of(len(fleet.desk.checks), incoming.id_type).with_metadata({RULEBOOK: terms.encode(dict(identity))})
     head = writer.begin(schema)
     for piece in _whole(incoming.pieces):
         answered = _answered(fleet, piece, schema)
-        summary.add(answered)
-        source.check_rows(summary.rows)
+        counts = added(counts, counted(answered, counts["rows"]))
+        source.check_rows(counts["rows"])
         yield head + writer.piece(answered)
         head = b""
         keep_to_time()
-    yield head + writer.end(summary.told(incoming.unread, source.columns))
+    yield head + writer.end(summary_of(counts, incoming.unread, source.columns, identity))
 
 
 def _answered(fleet: Fleet, piece: pa.RecordBatch, schema: pa.Schema) -> pa.RecordBatch:

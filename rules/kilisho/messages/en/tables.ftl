@@ -28,6 +28,8 @@ fault-table_broken = what the file holds is not what it says of itself
 fault-table_explodes = a part of the file becomes too large when unpacked; write it with smaller batches, row groups or pages
 fault-table_encoding = a column is encoded as DELTA_BYTE_ARRAY; write it plain or with a dictionary
 fault-no_column = no column has the name of a member of an installation's record or of a fact
+fault-required_column = no column is called that
+fault-unread_column = no column is read by this name
 fault-column_twice = two columns hold this member
 fault-column_type = a type that this column cannot have
 # $units are unit codes.
@@ -35,6 +37,13 @@ fault-unit_of_column = the unit in brackets must be one of: { $units }
 fault-column_without_unit = this column has no unit
 
 ## A row
+# $line is the number of a line of a text, $fault what is wrong with the row that begins there.
+fault-at_line = line { $line }: { $fault }
+# $fault is what is wrong, $nearest are words that may have been meant.
+fault-nearest = { $fault } (nearest: { $nearest })
+fault-cell_unreadable = not a value that this column takes
+fault-row_denied = denies what follows from the rest of the row; leave it out or make them agree
+fault-row_not_an_object = a row is an object with the columns as members
 fault-row_too_long = the row is too long
 fault-row_not_json = not a JSON object on one line
 fault-row_repeats_member = names a member twice

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from typing import Any
 
 import numpy as np
@@ -11,7 +11,7 @@ import pyarrow.compute as pc
 
 from kilisho.faults import Fault
 from kilisho.fleet import columns
-from kilisho.fleet.exchange.headings import Heading, Place
+from kilisho.fleet.headings import Place
 from kilisho.fleet.members import FLAG, Member, Reason, reason
 from kilisho.fleet.rows import LONGEST_ID, read_rows
 from kilisho.fleet.table import CANONICAL, FAULTS, FAULTS_TYPE, ID
@@ -122,25 +122,12 @@ def _sayable(cell: Any) -> Any:
     return cell.encode("utf-8", "replace").decode() if isinstance(cell, str) else cell
 
 
-def of_texts(cells: Sequence[Sequence[str]], heading: Heading, order: Sequence[str], bad: Iterable[tuple[int, Fault]]) -> pa.RecordBatch:
-    """A batch of the columns of a text file, in the ``order`` of its header; ``bad`` are the rows that could not be parsed."""
-    piece, by_name = Piece(len(cells[0])), dict(zip(order, cells, strict=True))
-    for row, fault in bad:
-        piece.fail(row, reason("", fault))
-    if heading.has_id:
-        piece.add(ID, _text_identities(pa.array(next(by_name[name] for name in order if name.strip() == ID), pa.string())))
-    for place in heading.places:
-        array = pa.array(by_name[place.name], pa.string())
-        piece.take(place, _in_parts(array) if place.member.kind == "list" else array)
-    return piece.batch()
-
-
-def _text_identities(array: pa.Array) -> pa.Array:
+def identities_of_text(array: pa.Array) -> pa.Array:
+    """Ids in a text file: an empty cell says nothing."""
     return pc.if_else(pc.equal(array, ""), None, pc.utf8_slice_codeunits(array, 0, LONGEST_ID))
 
 
-def _in_parts(array: pa.Array) -> pa.Array:
+def in_parts(array: pa.Array) -> pa.Array:
     """A list in a cell of text: its parts stand between semicolons; an empty cell says nothing."""
-    return pa.array(
-        [[part.strip() for part in text.split(";")] if text.strip() else None for text in array.to_pylist()], pa.list_(pa.string())
-    )
+    parts = [[part.strip() for part in text.split(";")] if text and text.strip() else None for text in array.to_pylist()]
+    return pa.array(parts, pa.list_(pa.string()))

@@ -7,10 +7,12 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from difflib import get_close_matches
 
+import pyarrow as pa
+
 from kilisho.farm import Shelf
 from kilisho.faults import Fault, RefusedError
-from kilisho.fleet.members import Member, Reason
-from kilisho.fleet.table import ID
+from kilisho.fleet.members import REQUIRED, Member, Reason
+from kilisho.fleet.table import FAULTS, ID
 from kilisho.messages import say
 from kilisho.questions import fields as f
 from kilisho.questions.installation.request import InstallationRequest
@@ -36,16 +38,16 @@ class Place:
 
 @dataclass(frozen=True)
 class Heading:
-    """The columns of one table."""
+    """The columns of one table; ``identity`` is the name of the one that holds the ids."""
 
     places: tuple[Place, ...]
-    has_id: bool
+    identity: str | None
     unread: tuple[str, ...]
 
     @property
     def wanted(self) -> list[str]:
         """Names of the columns that are read, the id among them."""
-        return [*([ID] if self.has_id else []), *(place.name for place in self.places)]
+        return [*([] if self.identity is None else [self.identity]), *(place.name for place in self.places)]
 
 
 @dataclass(frozen=True)
@@ -60,13 +62,22 @@ class Columns:
         found = {at: (name, *self._parts(name, (units or {}).get(name))) for at, name in enumerate(names)}
         known = {at: one for at, one in found.items() if one[1] in self.members or one[1] == ID}
         faults = [*_twice(one[1] for one in known.values()), *(fault for one in known.values() for fault in self._unit_faults(*one))]
-        if not any(one[1] in self.members for one in known.values()):
-            faults.append(Fault((), "no_column", say("fault-no_column")))
+        faults += self._missing({one[1] for one in known.values()}, names)
         if faults:
             raise RefusedError(faults)
         places = tuple(self._place(*one) for one in known.values() if one[1] != ID)
-        unread = tuple(one[0][:LONGEST_NAME] for at, one in found.items() if at not in known)
-        return Heading(places, any(one[1] == ID for one in known.values()), unread[:MOST_NAMES])
+        unread = tuple(name[:LONGEST_NAME] for at, (name, *_) in found.items() if at not in known and name not in ("", FAULTS))
+        return Heading(places, next((one[0] for one in known.values() if one[1] == ID), None), unread[:MOST_NAMES])
+
+    def _missing(self, known: set[str], names: Sequence[str]) -> list[Fault]:
+        """Every row would be refused for want of these; names that are close to one are told too."""
+        missing = [name for name in REQUIRED if name not in known]
+        some = [name for name in names[:MOST_NAMES] if name not in self.members] if missing else []
+        near = {name: get_close_matches(name[:LONGEST_NAME], missing, cutoff=0.6) for name in some}
+        misspelt = [Fault((name[:LONGEST_NAME],), "no_column", say("fault-unread_column"), meant) for name, meant in near.items() if meant]
+        if not known & self.members.keys():
+            return [Fault((), "no_column", say("fault-no_column")), *misspelt]
+        return [*(Fault((name,), "no_column", say("fault-required_column")) for name in missing), *misspelt]
 
     def nearest(self, name: str) -> list[str]:
         """Columns whose names are close to one that is not read."""
@@ -104,3 +115,14 @@ class Columns:
 def _twice(names: Iterable[str]) -> list[Fault]:
     listed = list(names)
     return [Fault((name,), "column_twice", say("fault-column_twice")) for name in dict.fromkeys(listed) if listed.count(name) > 1]
+
+
+def units_of(schema: pa.Schema) -> dict[str, str]:
+    """The units in the metadata of fields. An answer has units too; those of columns that need none are of no matter."""
+    units = {field.name: field.metadata[b"unit"].decode("utf-8", "replace") for field in schema if b"unit" in (field.metadata or {})}
+    return {name: unit for name, unit in units.items() if unit != "1"}
+
+
+def unreadable(name: str) -> RefusedError:
+    """The refusal of a whole file, by the message that says why."""
+    return RefusedError([Fault((), "table_unreadable", say(name))])
