@@ -24,6 +24,7 @@ from kilisho_api.guide import guide
 from kilisho_api.layers import App, Receive, Scope, Send, with_head, with_headers, with_request_id
 from kilisho_api.life import Life
 from kilisho_api.metrics import Meter
+from kilisho_api.paths import with_short_paths
 from kilisho_api.reloading import Current, Reloader
 from kilisho_api.settings import Settings
 from kilisho_api.slow import SlowLane
@@ -64,7 +65,7 @@ def assemble(settings: Settings, rulebook: Rulebook, questions: Mapping[str, Que
     current = Current(build(rulebook, questions))
     life.reload = Reloader(current, lambda new: build(new, open_questions(new, settings.limits)), meter.note_reload)
     shell = _framework(settings, [])
-    admitted = guarded(in_turn(current, Turns(settings.most_waiting)), settings.api_keys, settings.rate_limit)
+    admitted = guarded(in_turn(with_short_paths(current), Turns(settings.most_waiting)), settings.api_keys, settings.rate_limit)
     shell.asgi_handler = cast("ASGIApp", _layered(admitted, meter, settings, life))
     return shell
 

@@ -22,6 +22,7 @@ from anyio import CapacityLimiter, to_thread
 
 from kilisho_api import logs
 from kilisho_api.app import create_app
+from kilisho_api.heads import BoundedHead
 from kilisho_api.life import Life
 from kilisho_api.settings import Settings
 
@@ -63,6 +64,7 @@ def options(settings: Settings) -> dict[str, Any]:
         "server_header": False,
         "proxy_headers": bool(settings.trusted_proxies),
         "forwarded_allow_ips": list(settings.trusted_proxies),
+        "http": BoundedHead,
         "lifespan": "off",
         "ws": "none",
         "timeout_keep_alive": KEEP_ALIVE_SECONDS,

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field
 from difflib import get_close_matches
+from functools import lru_cache
 from typing import Any
 
 from pydantic import ValidationError
@@ -121,8 +122,14 @@ def _fault(item: Any, known: tuple[str, ...]) -> Fault:
     place = tuple(item["loc"]) + ((context["at"],) if "at" in context else ())
     nearest = context.get("nearest", ())
     if item["type"] == "extra_forbidden":
-        nearest = get_close_matches(str(place[-1])[:64], known, n=3, cutoff=0.6)
+        nearest = _near(str(place[-1])[:64], known)
     return Fault(place, item["type"], _detail(item), tuple(nearest))
+
+
+@lru_cache(maxsize=4096)  # some 400 bytes each
+def _near(name: str, known: tuple[str, ...]) -> tuple[str, ...]:
+    """Kept, since an app that misspells a member does so in every request, and looking costs as much as an answer."""
+    return tuple(get_close_matches(name, known, n=3, cutoff=0.6))
 
 
 def _detail(item: Any) -> str:

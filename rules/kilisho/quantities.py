@@ -19,8 +19,8 @@ from kilisho.units import KINDS, registry
 
 Formula = TypeVar("Formula", bound=Callable[..., Any])
 Values = Mapping[str, Any]
-# Far more than the shapes that requests take; a bound all the same, so that odd requests cannot fill the memory.
-MOST_PLANS = 4096
+# Callers choose what they state, and each choice may need a plan of its own, of some 10 kB. Requests of one app take a few dozen shapes.
+MOST_PLANS = 1024
 
 
 @dataclass(frozen=True)
@@ -105,6 +105,7 @@ class Graph:
 
     quantities: MappingProxyType[str, Quantity]
     _plans: dict[tuple[frozenset[str], tuple[str, ...]], Plan] = field(default_factory=dict, repr=False)
+    _behind: dict[tuple[str, ...], frozenset[str]] = field(default_factory=dict, repr=False)
 
     @classmethod
     def of(cls, quantities: Iterable[Quantity]) -> Graph:
@@ -123,13 +124,32 @@ class Graph:
 
     def plan(self, given_names: Iterable[str], wanted: tuple[str, ...]) -> Plan:
         """The compiled plan; raises :class:`MissingQuantityError` when something wanted cannot be reached."""
-        key = (frozenset(given_names), wanted)
+        # What is given besides changes no route, so it makes no further plan.
+        key = (self._names_behind(wanted).intersection(given_names), wanted)
         found = self._plans.get(key)
         if found is None:
             if len(self._plans) >= MOST_PLANS:
                 # Threads may share this: whoever finds its plan cleared away holds what it has read or compiled, never reads it again.
                 self._plans.clear()
             found = self._plans[key] = self._compile(*key)
+        return found
+
+    def _names_behind(self, wanted: tuple[str, ...]) -> frozenset[str]:
+        """``wanted`` and all from which it may be derived."""
+        found = self._behind.get(wanted)
+        if found is None:
+            if len(self._behind) >= MOST_PLANS:
+                self._behind.clear()  # like the plans
+            found = self._behind[wanted] = frozenset(self._back_from(wanted))
+        return found
+
+    def _back_from(self, wanted: tuple[str, ...]) -> set[str]:
+        found, ahead = set[str](), list(wanted)
+        while ahead:
+            name = ahead.pop()
+            if name not in found:
+                found.add(name)
+                ahead += self.quantities[name].inputs if name in self.quantities else ()
         return found
 
     def solve(self, values: Values, wanted: tuple[str, ...]) -> dict[str, Any]:

@@ -172,7 +172,7 @@ class Share:
     narrows: float
 
 
-@lru_cache(maxsize=1024)
+@lru_cache(maxsize=256)  # some 7 kB each, and callers choose which inputs are left to the rulebook
 def _orders(keys: tuple[str, ...]) -> Array:
     return np.array([standard_strata(key) for key in keys])
 

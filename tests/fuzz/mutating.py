@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import copy
 import json
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from functools import cache
 from random import Random
 from typing import Any
@@ -60,7 +60,7 @@ def _changed(document: Document, words: Vocabulary, random: Random) -> Document:
 
 def _once(document: Document, words: Vocabulary, random: Random) -> Document:
     """``document`` with one part replaced, left out, doubled or put elsewhere."""
-    place = random.choice(list(_places(document)))
+    place = random.choice(_places(document))
     if not place:
         return document or {}
     holder, key = _at(document, place[:-1]), place[-1]
@@ -87,11 +87,15 @@ def _other(value: Any, place: Place, words: Vocabulary, random: Random) -> Any:
     return copy.deepcopy(random.choice(words.get(names[-1] if names else "", STRANGE)))
 
 
-def _places(value: Document, place: Place = ()) -> Iterator[Place]:
-    yield place
-    inner = value.items() if isinstance(value, dict) else enumerate(value) if isinstance(value, list) else ()
-    for key, part in inner:
-        yield from _places(part, (*place, key))
+def _places(document: Document) -> list[Place]:
+    """Every place, each holder before what it holds."""
+    found, ahead = list[Place](), [((), document)]
+    while ahead:
+        place, value = ahead.pop()
+        found.append(place)
+        inner = value.items() if isinstance(value, dict) else enumerate(value) if isinstance(value, list) else ()
+        ahead += [((*place, key), part) for key, part in inner][::-1]
+    return found
 
 
 def _at(document: Document, place: Place) -> Any:

@@ -6,6 +6,7 @@ wrk knows no set rate, and tells of refused requests only how many there were: u
 from __future__ import annotations
 
 import asyncio
+import math
 from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass, field
 from itertools import cycle
@@ -13,17 +14,23 @@ from itertools import cycle
 import httptools
 
 HOST = "127.0.0.1"
-PATIENCE = 60.0
+PATIENCE = 90.0
 LOST = 0
+# A generator that was held up sends what is overdue no faster than this many times its rate: sent at once, it would be a load of its own.
+CATCHING_UP = 1.25
 
 
 @dataclass(frozen=True, slots=True)
 class Answer:
-    """What became of one request: its status (0 where no whole answer came), the seconds since it was due, its Retry-After."""
+    """What became of one request: its status (0 where no whole answer came), the seconds since it was due, its Retry-After.
+
+    ``at`` is when it came, by the loop's clock.
+    """
 
     status: int
     seconds: float
     retry_after: str = ""
+    at: float = 0.0
 
 
 def request_of(path: str, body: bytes, **headers: str) -> bytes:
@@ -95,7 +102,8 @@ class Callers:
         """Note the answer to ``request``, which was due at ``due`` by the loop's clock."""
         async with self._places:
             status, retry_after = await self.exchange(request)
-        self.answers.append(Answer(status, asyncio.get_running_loop().time() - due, retry_after))
+        now = asyncio.get_running_loop().time()
+        self.answers.append(Answer(status, now - due, retry_after, now))
 
     async def exchange(self, request: bytes) -> tuple[int, str]:
         """Status and Retry-After of one answer, whatever the number of connections; LOST where none came."""
@@ -123,10 +131,11 @@ class Callers:
 async def at_rate(port: int, requests: Iterable[bytes], per_second: float, seconds: float, most: int = 1_000) -> list[Answer]:
     """The answers to ``requests``, taken in turn and sent evenly, whether or not those before are answered."""
     loop, callers, tasks = asyncio.get_running_loop(), Callers(port, most), set[asyncio.Task[None]]()
-    begun, turn = loop.time(), cycle(requests)
+    begun, turn, sent = loop.time(), cycle(requests), -math.inf
     for number in range(round(per_second * seconds)):
         due = begun + number / per_second
-        await asyncio.sleep(max(0.0, due - loop.time()))
+        await asyncio.sleep(max(0.0, due - loop.time(), sent + 1 / (CATCHING_UP * per_second) - loop.time()))
+        sent = loop.time()
         tasks.add(task := asyncio.create_task(callers.ask(next(turn), due)))
         task.add_done_callback(tasks.discard)
     await asyncio.gather(*tasks)
@@ -156,7 +165,7 @@ async def all_of(port: int, requests: Iterator[bytes], callers: int, note: Calla
         for number, request in numbered:
             begun = loop.time()
             status, retry_after = await asked.exchange(request)
-            note(number, Answer(status, loop.time() - begun, retry_after))
+            note(number, Answer(status, loop.time() - begun, retry_after, loop.time()))
 
     await asyncio.gather(*(call() for _ in range(callers)))
     asked.close()

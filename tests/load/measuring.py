@@ -69,6 +69,12 @@ def processor_seconds(process: int) -> float:
     return (int(after_name[11]) + int(after_name[12])) / TICKS_PER_SECOND
 
 
+def machine_seconds() -> float:
+    """Processor time that was used on the whole machine since it started, or was taken from it by its host."""
+    user, nice, system, _idle, _waiting, hard, soft, stolen = map(int, Path("/proc/stat").read_text(encoding="ascii").split()[1:9])
+    return (user + nice + system + hard + soft + stolen) / TICKS_PER_SECOND
+
+
 def family(process: int) -> list[int]:
     """``process`` and those that it has started and that live: the workers of a service."""
     children = Path(f"/proc/{process}/task/{process}/children").read_text(encoding="ascii").split()

@@ -8,6 +8,7 @@ import pytest
 from pydantic import BaseModel, ConfigDict, Field, TypeAdapter, ValidationError
 from pydantic_core import PydanticCustomError
 
+from kilisho import faults as faults_module
 from kilisho.faults import MOST_SUGGESTIONS, Fault, RefusedError, faults_of
 
 KNOWN = ("total_volume", "working_volume", "structure")
@@ -93,6 +94,15 @@ def test_looking_for_near_names_ends_and_the_faults_go_on() -> None:
     faults = faults_of(refused(Tank, body), KNOWN)
     assert [bool(fault.nearest) for fault in faults] == [True] * MOST_SUGGESTIONS + [False] * 3
     assert len({fault.pointer for fault in faults}) == MOST_SUGGESTIONS + 3
+
+
+def test_a_misspelling_is_looked_up_once_for_each_set_of_members() -> None:
+    faults_module._near.cache_clear()
+    for _ in range(5):
+        assert only({"total_volume": 1.0, "strukture": 1}, *KNOWN).nearest == ("structure",)
+        assert only({"total_volume": 1.0, "strukture": 1}, "strukture_1").nearest == ("strukture_1",)
+    assert faults_module._near.cache_info().misses == 2
+    assert faults_module._near.cache_info().hits == 8
 
 
 def test_a_long_name_is_cut_before_it_is_compared() -> None:

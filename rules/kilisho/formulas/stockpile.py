@@ -108,7 +108,7 @@ def account(material: Material, losses: Losses, per_day: float, on_hand: float, 
     return Heap(rows + on_hand * of_start[:, : days + 1] if on_hand else rows)
 
 
-@lru_cache(maxsize=1024)
+@lru_cache(maxsize=128)  # 32 kB each, and callers may state the solids
 def _tables(material: Material, losses: Losses) -> tuple[Days, Days]:
     """The rows of :class:`Heap` for 1 kg at the start, and for 1 kg brought on each day."""
     day = np.arange(LONGEST_ACCOUNT + 1, dtype=np.float64)
