@@ -21,9 +21,10 @@ from litestar.types import ASGIApp
 
 from kilisho.deadline import TooLongError
 from kilisho.faults import RefusedError, TooManyRowsError
-from kilisho.messages import DEFAULT, say
+from kilisho.messages import say
 from kilisho.packs import Rulebook
 from kilisho_api.encoding import encode
+from kilisho_api.headers import language_of
 from kilisho_api.http_rules import JSON, flags
 from kilisho_api.layers import Message, Receive, Scope, Send
 from kilisho_api.operations import content_type
@@ -66,10 +67,11 @@ def handler(rulebook: Rulebook, settings: Settings, lane: TableLane) -> HTTPRout
         sent = type_of(request)
         wanted = wanted_of(request, sent)
         flags(request, ())
+        asked = Asked(sent, wanted, language_of(request, rulebook.languages))
         spool.check_length(request)
 
         async def run(scope: Scope, receive: Receive, send: Send) -> None:
-            await Exchange(service, sent, wanted, str(scope["kilisho.request_id"]), receive, send).run()
+            await Exchange(service, asked, str(scope["kilisho.request_id"]), receive, send).run()
 
         return cast("ASGIApp", run)
 
@@ -77,12 +79,20 @@ def handler(rulebook: Rulebook, settings: Settings, lane: TableLane) -> HTTPRout
 
 
 @dataclass(frozen=True)
+class Asked:
+    """What a request says: the media types of the table and of its answer, and the language in which faults of rows are told."""
+
+    sent: str
+    wanted: str
+    language: str
+
+
+@dataclass(frozen=True)
 class Exchange:
     """One table and its answer."""
 
     service: Service
-    sent: str
-    wanted: str
+    asked: Asked
     request_id: str
     receive: Receive
     send: Send
@@ -100,8 +110,10 @@ class Exchange:
         """The answer under way. Arrow is imported here, in the thread: no start and no other answer waits for it."""
         from kilisho.fleet.exchange import FORMATS, SummaryWriter, Terms, told
 
-        writer = SummaryWriter(encode) if self.wanted == JSON else FORMATS[self.wanted].writer(encode)
-        return told(file, FORMATS[self.sent].read, writer, Terms(self.service.rulebook, self.service.settings.longest_table, encode))
+        writer = SummaryWriter(encode) if self.asked.wanted == JSON else FORMATS[self.asked.wanted].writer(encode)
+        rulebook = self.service.rulebook
+        terms = Terms(rulebook, self.service.settings.longest_table, encode, rulebook.languages[self.asked.language])
+        return told(file, FORMATS[self.asked.sent].read, writer, terms)
 
     async def _worked(self, work: Callable[[], T]) -> T:
         """What ``work`` gives in a thread; what is wrong with the table is raised as a problem."""
@@ -127,8 +139,8 @@ class Exchange:
     def _start(self, told: Told) -> Message:
         identity = self.service.rulebook.identity
         headers = [
-            (b"content-type", content_type(self.wanted).encode()),
-            (b"content-language", DEFAULT.encode()),
+            (b"content-type", content_type(self.asked.wanted).encode()),
+            (b"content-language", self.asked.language.encode()),
             (RULEBOOK, "/".join(quote(identity[part]) for part in ("id", "version", "hash")).encode()),
         ]
         if told.unread:

@@ -140,7 +140,7 @@ def _add_validate(group: Any) -> None:
     validate.add_argument("-o", "--output", required=True, metavar="OUT", help=about)
     validate.add_argument("--report", metavar="FILE", help="a report on the whole fleet, to print (.html) or to send (.md)")
     validate.add_argument("--by", metavar="COLUMN", help="a column, such as a district, by which the report tells the counts")
-    validate.add_argument("--language", default=DEFAULT, metavar="TAG", help="the language of the report: en, es, fr, sw")
+    validate.add_argument("--language", default=DEFAULT, metavar="TAG", help="the language of the report and of faults: en, es, fr, sw")
     about = "exit with 1 if any row has this verdict; may be given more than once"
     validate.add_argument("--fail-on", action="append", default=[], choices=fleet_commands.FAIL_ON, help=about)
     validate.add_argument("--workers", type=_count, default=0, metavar="N", help="processes; as many as there are cores by default")

@@ -75,7 +75,7 @@ def _check_names(chosen: Namespace) -> None:
 def _run(chosen: Namespace, rulebook: Rulebook) -> dict[str, Any]:
     from kilisho.fleet.running import Order, run
 
-    order = Order(tuple(chosen.files), chosen.output, tuple(chosen.packs), chosen.by, chosen.block, chosen.workers)
+    order = Order(tuple(chosen.files), chosen.output, tuple(chosen.packs), chosen.by, chosen.block, chosen.workers, chosen.language)
     with _ended_alike(), _progress() as told:
         return run(order, rulebook, told, chosen.restart)
 

@@ -29,6 +29,7 @@ from tests.api.test_slow import until
 from kilisho.fleet import fleet_of, read_rows
 from kilisho.fleet.exchange import FORMATS
 from kilisho.fleet.exchange.pages import footer_of, page_at
+from kilisho.messages import LANGUAGES, Language
 from kilisho.packs import Rulebook
 from kilisho.questions import Question
 from kilisho_api import tables
@@ -119,6 +120,18 @@ def test_a_column_that_is_not_read_is_named_in_a_header(client: httpx.Client) ->
     answer = post(client, b"structure,total_volume,total volme,\xc3\xa4\nbag,9,9,9\n", CSV)
     assert answer.headers["kilisho-unread-columns"] == "total%20volme, %C3%A4"
     assert "kilisho-unread-columns" not in post(client, written(CSV), CSV).headers
+
+
+@pytest.mark.parametrize("sent", TABLES)
+def test_faults_of_rows_are_told_in_the_language_that_was_asked_for(client: httpx.Client, sent: str) -> None:
+    for accept, tag in (("sw-KE, en;q=0.5", "sw"), ("fr", "fr"), ("de", "en")):
+        answer = post(client, written(sent), sent, NDJSON, **{"accept-language": accept})
+        assert answer.headers["content-language"] == tag
+        [fault] = told(NDJSON, answer.content)[1]["faults"]
+        assert (fault["column"], fault["code"]) == ("structure", "unknown_id")
+        assert fault["detail"].startswith(LANGUAGES[tag].say("fault-unknown_id", section="structures") + " (")
+        summed = post(client, written(sent), sent, "application/json", **{"accept-language": accept}).json()
+        assert summed["first_refused"][0]["faults"] == [fault]
 
 
 def test_what_the_contract_shows_is_what_is_answered(client: httpx.Client) -> None:
@@ -339,11 +352,11 @@ def test_an_answer_that_fails_on_the_way_does_not_end_like_one_that_is_whole(
 
     answer, came = Fleet.answer, list[int]()
 
-    def failing(self: Fleet, batch: pa.RecordBatch) -> pa.RecordBatch:
+    def failing(self: Fleet, batch: pa.RecordBatch, language: Language) -> pa.RecordBatch:
         came.append(batch.num_rows)
         if len(came) > 2:
             raise RuntimeError("secret-of-ours")
-        return answer(self, batch)
+        return answer(self, batch, language)
 
     monkeypatch.setattr(Fleet, "answer", failing)
     with small() as address, httpx.Client(base_url=address, timeout=60) as client, caplog.at_level(logging.ERROR):

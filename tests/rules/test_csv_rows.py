@@ -5,6 +5,7 @@ from __future__ import annotations
 import csv
 import io
 from collections.abc import Callable, Sequence
+from dataclasses import replace
 from pathlib import Path
 
 import pyarrow as pa
@@ -21,6 +22,7 @@ from kilisho.fleet.files import UnreadableError, look_at, read_block
 from kilisho.fleet.headings import Heading
 from kilisho.fleet.table import FAULTS
 from kilisho.fleet.text_blocks import LONGEST_ROW, MOST_LINES, Cut, cuts, rows_of
+from kilisho.messages import LANGUAGES
 
 HEAD = "id,structure,total_volume\n"
 SAMPLES = (
@@ -53,11 +55,13 @@ SAMPLES = (
 HEADINGS = ("id", "mean_air_temperature [K]", "feed_mass", '"biogas_measured [L/d]"', "feed_contains", "notes", "notes", "", "total_volum")
 
 
-def answers(data: bytes, file: Path, block: int = 1000, further: Sequence[str] = ()) -> list[Json]:
+def answers(data: bytes, file: Path, block: int = 1000, further: Sequence[str] = (), language: str = "en") -> list[Json]:
     """The rows of a CSV file as ``kilisho validate`` answers them, without what is not known."""
     file.write_bytes(data)
     [looked] = look_at([str(file)], fleet().columns, block)
-    found = [fleet().answer(batch).to_pylist() for one in looked.blocks for batch, _ in read_block(one, fleet().columns, further)]
+    tongue = LANGUAGES[language]
+    columns = replace(fleet().columns, language=tongue)
+    found = [fleet().answer(batch, tongue).to_pylist() for one in looked.blocks for batch, _ in read_block(one, columns, further)]
     return [{name: value for name, value in row.items() if value is not None} for part in found for row in part]
 
 
@@ -318,3 +322,43 @@ def test_rows_that_are_not_those_that_were_counted_break_the_table_off() -> None
 
 def test_ndjson_may_begin_with_a_mark_too() -> None:
     assert rows(b'\xef\xbb\xbf{"id":"a","structure":"bag","total_volume":9}\n', NDJSON)[0]["id"] == "a"
+
+
+# Faults in the caller's language
+
+FAULTY_CSV = b"""structure,total_volume [L],feed_mass,visited_on,gas_smell_indoors,fed_share_of_design
+iglo,x,-1,never,maybe,0.5
+bag
+"bag"x,9000,,,,
+bag,,,,,
+bag,9000,,,\xff,
+bag,9000,40,,,0.1
+"""
+FAULTY_JSON = b"""{"structure":"bag","total_volume":9}
+{"structure":"bag","total_volume":true}
+{"structure":"bag","total_volume":{"value":9,"unit":"ell"}}
+{"structure":"bag","structure":"bag"}
+{"structure":
+[1]
+"""
+
+
+@pytest.mark.parametrize("language", ["es", "fr", "sw"])
+@pytest.mark.parametrize(("sent", "data"), [(CSV, FAULTY_CSV), (NDJSON, FAULTY_JSON)], ids=["csv", "ndjson"])
+def test_every_fault_of_a_row_is_told_in_the_language_and_nothing_else_changes(language: str, sent: str, data: bytes) -> None:
+    english, told = rows(data, sent), rows(data, sent, language=language)
+    both_told = [(row.get(FAULTS, []), foreign.get(FAULTS, [])) for row, foreign in zip(english, told, strict=True)]
+    pairs = [pair for faults_of, foreign in both_told for pair in zip(faults_of, foreign, strict=True)]
+    assert len(pairs) >= 5
+    assert len({one["code"] for one, _ in pairs}) >= 3
+    for one, other in pairs:
+        assert {**one, "detail": other["detail"]} == other
+        assert one["detail"] != other["detail"]
+    assert [{**row, FAULTS: None} for row in english] == [{**row, FAULTS: None} for row in told]
+
+
+def test_faults_in_a_file_are_told_in_the_language_as_over_http(file: Path) -> None:
+    for language in LANGUAGES:
+        assert answers(FAULTY_CSV, file, language=language) == rows(FAULTY_CSV, CSV, language=language)
+    assert "mstari wa 3 wa faili: una seli 1 ilhali kichwa kina 6" in details(answers(FAULTY_CSV, file, language="sw"))
+    assert any("(lo más parecido: " in detail for detail in details(answers(FAULTY_CSV, file, language="es")))

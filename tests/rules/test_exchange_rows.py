@@ -21,23 +21,24 @@ from kilisho.fleet import FAULTS, fleet_of, read_rows
 from kilisho.fleet.exchange import FORMATS, SummaryWriter, Terms, told
 from kilisho.fleet.gathering import of_rows
 from kilisho.fleet.json_rows import row_of
+from kilisho.messages import LANGUAGES
 
 NDJSON, CSV, ARROW, PARQUET = FORMATS
 ROW = b'{"id":"INV-1","structure":"fixed_dome","total_volume":9}'
 MOST = 100_000
 
 
-def ask(body: bytes, sent: str, wanted: str | None = None, most: int = MOST) -> bytes:
+def ask(body: bytes, sent: str, wanted: str | None = None, most: int = MOST, language: str = "en") -> bytes:
     """The answer to a table."""
     with tempfile.TemporaryFile(buffering=0) as file:
         file.write(body)
         writer = FORMATS[wanted or sent].writer(orjson.dumps)
-        return b"".join(told(file, FORMATS[sent].read, writer, Terms(base(), most, orjson.dumps)).chunks)
+        return b"".join(told(file, FORMATS[sent].read, writer, Terms(base(), most, orjson.dumps, LANGUAGES[language])).chunks)
 
 
-def rows(body: bytes, sent: str, most: int = MOST) -> list[Json]:
+def rows(body: bytes, sent: str, most: int = MOST, language: str = "en") -> list[Json]:
     """The answer to a table, row by row."""
-    return [json.loads(line) for line in ask(body, sent, NDJSON, most).splitlines()]
+    return [json.loads(line) for line in ask(body, sent, NDJSON, most, language).splitlines()]
 
 
 def summary(body: bytes, sent: str) -> Json:
@@ -180,7 +181,7 @@ nested = st.dictionaries(st.sampled_from(["value", "unit"]), st.sampled_from([1,
 def test_column_by_column_is_row_by_row(table: list[Json]) -> None:
     """Against ``read_rows``, which reads each cell by the field of the single request."""
     fleet = fleet_of(base())
-    batch, _ = of_rows(table, fleet.members)
+    batch, _ = of_rows(table, fleet.columns)
     expected = fleet.answer(read_rows(table, fleet.members)).to_pylist()
     assert [_sorted(row) for row in fleet.answer(batch).to_pylist()] == [_sorted(row) for row in expected]
 

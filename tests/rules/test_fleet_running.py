@@ -122,6 +122,14 @@ def test_ids_of_two_kinds_come_out_as_text(tmp_path: Path) -> None:
     assert [one["id"] for one in read(tmp_path / "out.parquet")] == ["417", "INV-1"]
 
 
+def test_faults_are_told_in_the_language_of_the_command(tmp_path: Path, capsys: Captured) -> None:
+    (tmp_path / "fleet.csv").write_text("id,structure,total_volume\nb,igloo,9\nc,bag\n")
+    assert main(["validate", str(tmp_path / "fleet.csv"), "-o", str(tmp_path / "out.ndjson"), "--language", "sw"]) == 0
+    faults = [one["faults"][0]["detail"] for one in _read(tmp_path / "out.ndjson", "ndjson")]
+    assert faults[1] == "mstari wa 3 wa faili: una seli 2 ilhali kichwa kina 3"
+    assert all(detail in capsys.readouterr().out for detail in faults[1:])
+
+
 # Whatever ends it
 
 

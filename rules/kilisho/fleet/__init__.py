@@ -21,6 +21,7 @@ from kilisho.fleet.members import Member, members_of
 from kilisho.fleet.patterns import Packing, Teller
 from kilisho.fleet.rows import read_rows
 from kilisho.fleet.table import FAULTS, FAULTS_TYPE, ID, read
+from kilisho.messages import DEFAULT, LANGUAGES, Language
 from kilisho.packs import Rulebook
 from kilisho.questions.installation.verdicts import Judge
 from kilisho.questions.installation.work import desk_of, facts_told, work_out
@@ -56,9 +57,9 @@ class Fleet:
         """Those of ``names`` that no column is read by: further data of the caller, or misspelt."""
         return [name for name in names if name not in self.members and name not in (ID, FAULTS)]
 
-    def answer(self, batch: pa.RecordBatch) -> pa.RecordBatch:
-        """One batch answered whole; a large one is better sliced, see :func:`validate`."""
-        records, refusals = read(batch, self.members, self.shelf)
+    def answer(self, batch: pa.RecordBatch, language: Language = LANGUAGES[DEFAULT]) -> pa.RecordBatch:
+        """One batch answered whole, its faults told in ``language``; a large one is better sliced, see :func:`validate`."""
+        records, refusals = read(batch, self.members, self.shelf, language)
         sheet = Sheet(self._packing)
         identity = batch.column(ID) if ID in batch.schema.names else None
         # What divides by nothing comes out as unknown.
@@ -78,9 +79,11 @@ def _fleet_of(same: Same[Rulebook]) -> Fleet:
     return Fleet(same.thing)
 
 
-def validate(batches: Iterable[pa.RecordBatch], rulebook: Rulebook, largest: int = LARGEST) -> Iterator[pa.RecordBatch]:
+def validate(
+    batches: Iterable[pa.RecordBatch], rulebook: Rulebook, largest: int = LARGEST, language: Language = LANGUAGES[DEFAULT]
+) -> Iterator[pa.RecordBatch]:
     """The answers to a stream of batches, none of more than ``largest`` rows; how the rows are cut changes no answer."""
     fleet = fleet_of(rulebook)
     for batch in batches:
         for start in range(0, batch.num_rows, largest):
-            yield fleet.answer(batch.slice(start, largest))
+            yield fleet.answer(batch.slice(start, largest), language)

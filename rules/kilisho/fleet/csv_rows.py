@@ -9,6 +9,7 @@ from __future__ import annotations
 import csv
 import io
 from collections.abc import Mapping, Sequence
+from functools import lru_cache
 from typing import IO, Any, NamedTuple
 
 import numpy as np
@@ -119,7 +120,7 @@ class CsvReader:
         return table, ragged
 
     def _batch(self, cells: Mapping[str, pa.Array], rows: int, bad: Mapping[int, Fault]) -> pa.RecordBatch:
-        piece = Piece(rows)
+        piece = Piece(rows, self.heading.language)
         for row, fault in bad.items():
             piece.fail(row, reason("", fault))
         if self.heading.identity is not None:
@@ -132,6 +133,7 @@ class CsvReader:
         return piece.batch()
 
 
+@lru_cache(maxsize=1000)
 def _width(cells: int, columns: int) -> Fault:
     return Fault((), "row_unreadable", say("fault-row_width", cells=cells, columns=columns))
 

@@ -142,7 +142,7 @@ def _of_schema(blocks: tuple[Block, ...], schema: pa.Schema, columns: Columns) -
 
 def _members_of(batch: pa.RecordBatch, heading: Heading, further: Sequence[str]) -> pa.RecordBatch:
     """The columns of a batch that are read, under the names of their members, and ``further`` ones."""
-    piece = Piece(batch.num_rows)
+    piece = Piece(batch.num_rows, heading.language)
     if heading.identity is not None:
         piece.add(ID, batch.column(heading.identity))
     for place in heading.places:

@@ -10,11 +10,12 @@ import pyarrow as pa
 import pyarrow.compute as pc
 
 from kilisho.faults import Fault
-from kilisho.fleet import columns
-from kilisho.fleet.headings import Place
-from kilisho.fleet.members import FLAG, Member, Reason, reason
+from kilisho.fleet import columns as arrow
+from kilisho.fleet.headings import Columns, Place
+from kilisho.fleet.members import FLAG, Member, Reason, reason, told_in
 from kilisho.fleet.rows import LONGEST_ID, read_rows
 from kilisho.fleet.table import CANONICAL, FAULTS, FAULTS_TYPE, ID
+from kilisho.messages import Language
 
 Row = Mapping[str, Any] | Fault
 _NOTHING: dict[str, Any] = {}
@@ -23,8 +24,8 @@ _NOTHING: dict[str, Any] = {}
 class Piece:
     """Columns and faults of some rows, gathered one by one."""
 
-    def __init__(self, rows: int) -> None:
-        self.rows = rows
+    def __init__(self, rows: int, language: Language) -> None:
+        self.rows, self.language = rows, language
         self._fields: list[pa.Field] = []
         self._arrays: list[pa.Array] = []
         self.faults: dict[int, list[dict[str, str]]] = {}
@@ -36,15 +37,15 @@ class Piece:
 
     def fail(self, row: int, why: Reason) -> None:
         """One more thing that is wrong with a row."""
-        self.faults.setdefault(row, []).append(why._asdict())
+        self.faults.setdefault(row, []).append(told_in(why, self.language)._asdict())
 
     def take(self, place: Place, array: pa.Array) -> None:
         """A column as it stands in the table, which is read in the unit that its name states."""
         if place.unit is None:
             self.add(place.member.name, array)
             return
-        found, bad = columns.numbers(array, place.member)
-        for row, cell in zip(bad.tolist(), columns.cells(array, bad, place.member) if bad.size else (), strict=True):
+        found, bad = arrow.numbers(array, place.member)
+        for row, cell in zip(bad.tolist(), arrow.cells(array, bad, place.member) if bad.size else (), strict=True):
             self.fail(row, place.reason_of(cell) or reason(place.member.name))
         self.add(place.member.name, pa.array(found, mask=np.isnan(found)), canonical=True)
 
@@ -58,18 +59,18 @@ class Piece:
         return pa.RecordBatch.from_arrays(self._arrays, schema=pa.schema(self._fields))
 
 
-def of_rows(rows: Sequence[Row], members: Mapping[str, Member]) -> tuple[pa.RecordBatch, set[str]]:
+def of_rows(rows: Sequence[Row], columns: Columns) -> tuple[pa.RecordBatch, set[str]]:
     """A batch of ``rows``, each a mapping of column to cell or the fault of one that could not be parsed; and all names that were seen."""
-    piece = Piece(len(rows))
+    piece = Piece(len(rows), columns.language)
     for at, row in enumerate(rows):
         if isinstance(row, Fault):
             piece.fail(at, reason("", row))
     mapped = [_NOTHING if isinstance(row, Fault) else row for row in rows]
     names: set[str] = set().union(*mapped)
     piece.add(ID, _identities([row.get(ID) for row in mapped]))
-    for name in members:
+    for name, member in columns.members.items():
         if name in names:
-            _take(piece, members[name], [row.get(name) for row in mapped])
+            _take(piece, member, [row.get(name) for row in mapped])
     return piece.batch(), names
 
 
@@ -82,7 +83,7 @@ def _take(piece: Piece, member: Member, cells: list[Any]) -> None:
     if plain is not None:
         piece.add(member.name, plain)
         return
-    read = read_rows([{member.name: cell} for cell in cells], {member.name: member})
+    read = read_rows([{member.name: cell} for cell in cells], {member.name: member}, piece.language)
     if member.name in read.schema.names:
         field = read.schema.field(member.name)
         piece.add(member.name, read.column(member.name), canonical=bool(field.metadata))

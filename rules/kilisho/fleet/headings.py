@@ -13,7 +13,7 @@ from kilisho.farm import Shelf
 from kilisho.faults import Fault, RefusedError
 from kilisho.fleet.members import REQUIRED, Member, Reason
 from kilisho.fleet.table import FAULTS, ID
-from kilisho.messages import say
+from kilisho.messages import DEFAULT, LANGUAGES, Language, say
 from kilisho.questions import fields as f
 from kilisho.questions.installation.request import InstallationRequest
 from kilisho.questions.stated_facts import reader_of
@@ -38,11 +38,12 @@ class Place:
 
 @dataclass(frozen=True)
 class Heading:
-    """The columns of one table; ``identity`` is the name of the one that holds the ids."""
+    """The columns of one table; ``identity`` is the name of the one that holds the ids, ``language`` that of what is told of its cells."""
 
     places: tuple[Place, ...]
     identity: str | None
     unread: tuple[str, ...]
+    language: Language = LANGUAGES[DEFAULT]
 
     @property
     def wanted(self) -> list[str]:
@@ -52,10 +53,11 @@ class Heading:
 
 @dataclass(frozen=True)
 class Columns:
-    """Every column that a table may have."""
+    """Every column that a table may have, and the language in which faults of rows are told."""
 
     members: Mapping[str, Member]
     shelf: Shelf
+    language: Language = LANGUAGES[DEFAULT]
 
     def heading(self, names: Sequence[str], units: Mapping[str, str] | None = None) -> Heading:
         """The heading of a table with columns of these names; ``units`` are stated beside some. Raises :class:`RefusedError`."""
@@ -67,7 +69,7 @@ class Columns:
             raise RefusedError(faults)
         places = tuple(self._place(*one) for one in known.values() if one[1] != ID)
         unread = tuple(name[:LONGEST_NAME] for at, (name, *_) in found.items() if at not in known and name not in ("", FAULTS))
-        return Heading(places, next((one[0] for one in known.values() if one[1] == ID), None), unread[:MOST_NAMES])
+        return Heading(places, next((one[0] for one in known.values() if one[1] == ID), None), unread[:MOST_NAMES], self.language)
 
     def _missing(self, known: set[str], names: Sequence[str]) -> list[Fault]:
         """Every row would be refused for want of these; names that are close to one are told too."""

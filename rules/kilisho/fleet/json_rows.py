@@ -24,7 +24,7 @@ _NOT_JSON = "fault-row_not_json"
 def batch_of(cut: Cut, columns: Columns, further: Sequence[str] = ()) -> tuple[pa.RecordBatch, frozenset[str]]:
     """The rows of a piece with ``further`` columns as text, and names in them that nobody reads; of very many only some."""
     rows = rows_in(cut)
-    batch, names = of_rows(rows, columns.members)
+    batch, names = of_rows(rows, columns)
     unread = names - columns.members.keys() - {ID, FAULTS}
     for name in sorted(unread & set(further)):
         batch = batch.append_column(name, pa.array([_text(row, name) for row in rows], pa.string()))

@@ -13,7 +13,7 @@ from pydantic import TypeAdapter, ValidationError
 
 from kilisho.farm import Shelf
 from kilisho.faults import Fault, faults_of
-from kilisho.messages import say
+from kilisho.messages import DEFAULT, Language, Message, say
 from kilisho.questions import fields as f
 from kilisho.questions.installation.request import InstallationRequest
 from kilisho.questions.installation.single import ids_of
@@ -86,6 +86,13 @@ def reason(column: str, fault: Fault = UNREADABLE) -> Reason:
     """A fault as a row has it, with valid values that are near; without one, that of a cell that is nothing a member could be."""
     detail = say("fault-nearest", fault=fault.detail, nearest=", ".join(fault.nearest)) if fault.nearest else fault.detail
     return Reason(column, fault.code, detail)
+
+
+def told_in(why: Reason, language: Language) -> Reason:
+    """A reason in a language; one that was told already stays as it is."""
+    if language.tag == DEFAULT or not isinstance(why.detail, Message):
+        return why
+    return why._replace(detail=language.tell(why.detail)[0])
 
 
 def at_line(fault: Fault, line: int) -> Fault:

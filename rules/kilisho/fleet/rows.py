@@ -10,20 +10,23 @@ from pydantic import ValidationError
 
 from kilisho.faults import Fault
 from kilisho.fleet.columns import as_written
-from kilisho.fleet.members import FLAG, Member
+from kilisho.fleet.members import FLAG, Member, Reason, reason, told_in
 from kilisho.fleet.table import CANONICAL, FAULTS, FAULTS_TYPE, ID
-from kilisho.messages import say
+from kilisho.messages import DEFAULT, LANGUAGES, Language, say
 
 NOT_AN_OBJECT = Fault((), "row_unreadable", say("fault-row_not_an_object"))
 TOO_LONG = Fault((), "row_unreadable", say("fault-row_too_long"))
 LONGEST_ID = 200
 
 
-def read_rows(rows: Iterable[Mapping[str, Any] | Fault], members: Mapping[str, Member]) -> pa.RecordBatch:
+def read_rows(
+    rows: Iterable[Mapping[str, Any] | Fault], members: Mapping[str, Member], language: Language = LANGUAGES[DEFAULT]
+) -> pa.RecordBatch:
     """A batch of ``rows``: mappings of column to cell, or the fault of a row that could not even be parsed.
 
     A cell may be a number, text that holds one, ``{"value", "unit"}``, a word, a day, yes or no; None, empty text and a column that is left
-    out say nothing. Numbers come out in canonical units. Every bad cell becomes a fault of its row; the row keeps its place.
+    out say nothing. Numbers come out in canonical units. Every bad cell becomes a fault of its row in ``language``, and the row keeps its
+    place.
     """
     taken = [_Row.of(row, members) for row in rows]
     present = [name for name in members if any(name in row.cells for row in taken)]
@@ -31,7 +34,7 @@ def read_rows(rows: Iterable[Mapping[str, Any] | Fault], members: Mapping[str, M
     cells = [
         [row.id for row in taken],
         *([row.cells.get(name) for row in taken] for name in present),
-        [row.faults or None for row in taken],
+        [[told_in(why, language)._asdict() for why in row.faults] or None for row in taken],
     ]
     arrays = [pa.array(column, field.type) for column, field in zip(cells, fields, strict=True)]
     return pa.RecordBatch.from_arrays(arrays, schema=pa.schema(fields))
@@ -51,15 +54,14 @@ class _Row:
     def __init__(self) -> None:
         self.id: str | None = None
         self.cells: dict[str, Any] = {}
-        self.faults: list[dict[str, str]] = []
+        self.faults: list[Reason] = []
 
     @classmethod
     def of(cls, row: Mapping[str, Any] | Fault, members: Mapping[str, Member]) -> _Row:
         """Read a row; what is wrong with it is kept."""
         found = cls()
         if not isinstance(row, Mapping):
-            fault = row if isinstance(row, Fault) else NOT_AN_OBJECT
-            found.faults.append({"column": "", "code": fault.code, "detail": fault.detail})
+            found.faults.append(reason("", row if isinstance(row, Fault) else NOT_AN_OBJECT))
             return found
         found.id = _identity(row.get(ID))
         for name in members.keys() & row.keys():
@@ -73,8 +75,8 @@ class _Row:
         try:
             self.cells[member.name] = member.read(as_written(cell, member))
         except ValidationError:
-            reason = member.reason_of(as_written(cell, member))
-            self.faults += [reason._asdict()] if reason is not None else []
+            why = member.reason_of(as_written(cell, member))
+            self.faults += [why] if why is not None else []
 
 
 def _identity(cell: Any) -> str | None:

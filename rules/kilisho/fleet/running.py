@@ -18,7 +18,7 @@ from collections.abc import Callable, Iterator, Mapping, Sequence
 from concurrent.futures import FIRST_COMPLETED, ProcessPoolExecutor, wait
 from concurrent.futures.process import BrokenProcessPool
 from contextlib import contextmanager
-from dataclasses import asdict, dataclass
+from dataclasses import asdict, dataclass, replace
 from itertools import islice
 from multiprocessing import get_context, parent_process
 from pathlib import Path
@@ -32,6 +32,7 @@ from kilisho.fleet.counting import Counting, Counts, added, nothing
 from kilisho.fleet.files import ROWS, Block, Table, UnreadableError, format_of, look_at, read_block
 from kilisho.fleet.labelled import NOTICE_COLUMN
 from kilisho.fleet.writing import SUFFIX, join, whole_file, write
+from kilisho.messages import DEFAULT
 from kilisho.packs import Rulebook, load
 
 # Raised when what a part holds changes, so that no run goes on with parts of another make.
@@ -47,7 +48,10 @@ class StoppedError(Exception):
 
 @dataclass(frozen=True)
 class Order:
-    """What is to be done: answer ``files`` into ``out`` under ``packs``, told by the column ``by``, in blocks of about ``rows`` rows."""
+    """What is to be done: answer ``files`` into ``out`` under ``packs``, in blocks of about ``rows`` rows.
+
+    Counts are told by the column ``by``, faults of rows in ``language``.
+    """
 
     files: tuple[str, ...]
     out: str
@@ -55,6 +59,7 @@ class Order:
     by: str | None = None
     rows: int = ROWS
     workers: int = 0
+    language: str = DEFAULT
 
     @property
     def into_folder(self) -> bool:
@@ -106,6 +111,7 @@ class Worker:
 
     def __init__(self, rulebook: Rulebook, order: Order, parts: Parts, schema: pa.Schema) -> None:
         self.fleet, self.order, self.parts, self.schema = fleet_of(rulebook), order, parts, schema
+        self.columns = replace(self.fleet.columns, language=rulebook.languages[order.language])
         self.counting = Counting(self.fleet, order.by)
 
     def answer(self, number: int, block: Block) -> Counts:
@@ -120,8 +126,8 @@ class Worker:
 
     def _answers(self, block: Block, counted: list[Counts]) -> Iterator[pa.RecordBatch]:
         row = block.row
-        for batch, unread in read_block(block, self.fleet.columns, [NOTICE_COLUMN, *([self.order.by] if self.order.by else [])]):
-            answer = _with_ids_as(self.fleet.answer(batch), self.schema)
+        for batch, unread in read_block(block, self.columns, [NOTICE_COLUMN, *([self.order.by] if self.order.by else [])]):
+            answer = _with_ids_as(self.fleet.answer(batch, self.columns.language), self.schema)
             counted[0] = added(counted[0], self.counting.of(batch, answer, row, unread), self.order.by)
             row += batch.num_rows
             yield answer
@@ -267,7 +273,7 @@ def _plan(order: Order, rulebook: Rulebook, tables: Sequence[Table]) -> str:
     """What parts hang on; parts of another plan are not gone on with."""
     files = [(str(Path(file).resolve()), os.stat(file).st_size, os.stat(file).st_mtime_ns) for file in order.files]
     blocks = [asdict(block) for table in tables for block in table.blocks]
-    hangs_on = [MAKE, pa.__version__, files, blocks, order.kind, order.by, rulebook.identity]
+    hangs_on = [MAKE, pa.__version__, files, blocks, order.kind, order.by, order.language, rulebook.identity]
     return hashlib.sha256(json.dumps(hangs_on, sort_keys=True).encode()).hexdigest()
 
 

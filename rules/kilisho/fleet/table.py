@@ -13,8 +13,8 @@ from kilisho.check_columns import Coded, Column
 from kilisho.farm import Shelf
 from kilisho.fleet import columns
 from kilisho.fleet.columns import Rows
-from kilisho.fleet.members import DATES, FLAG, REQUIRED, Member, Reason, reason
-from kilisho.messages import say
+from kilisho.fleet.members import DATES, FLAG, REQUIRED, Member, Reason, reason, told_in
+from kilisho.messages import DEFAULT, LANGUAGES, Language, say
 from kilisho.questions.installation.work import CODES, NUMBERS, Records
 
 ID, FAULTS = "id", "faults"
@@ -29,9 +29,10 @@ DENIED = say("fault-row_denied")
 
 @dataclass
 class Refusals:
-    """The rows that cannot be answered, each with everything that is wrong with it."""
+    """The rows that cannot be answered, each with everything that is wrong with it, which is told in a language."""
 
     rows: int
+    language: Language = LANGUAGES[DEFAULT]
     found: dict[int, list[Reason]] = field(default_factory=dict)
 
     def add(self, row: int, why: Reason) -> None:
@@ -77,14 +78,16 @@ class Refusals:
             reasons = sorted(self.found[row])
             flat += [places.setdefault(why, len(places)) for why in reasons]
             lengths[row + 1], answered[row] = len(reasons), False
-        distinct = pa.array([why._asdict() for why in places], FAULT_TYPE)
+        distinct = pa.array([told_in(why, self.language)._asdict() for why in places], FAULT_TYPE)
         offsets = pa.array(np.cumsum(lengths, dtype=np.int32))
         return pa.ListArray.from_arrays(offsets, distinct.take(pa.array(flat, pa.int32())), mask=pa.array(answered))
 
 
-def read(batch: pa.RecordBatch, members: Mapping[str, Member], shelf: Shelf) -> tuple[Records, Refusals]:
+def read(
+    batch: pa.RecordBatch, members: Mapping[str, Member], shelf: Shelf, language: Language = LANGUAGES[DEFAULT]
+) -> tuple[Records, Refusals]:
     """The records of a batch. Columns that no member or fact is called by are passed over; see ``fleet.unread``."""
-    refusals = Refusals(batch.num_rows)
+    refusals = Refusals(batch.num_rows, language)
     if FAULTS in batch.schema.names:
         refusals.add_given(batch.column(FAULTS))
     found: dict[str, Any] = {}

@@ -70,7 +70,7 @@ def _is_value_with_unit(kind: pa.DataType) -> bool:
 
 def cleaned(batch: pa.RecordBatch, heading: Heading) -> pa.RecordBatch:
     """The columns of ``batch`` that are read, without anything that its sender could have slipped in beside them."""
-    piece = Piece(batch.num_rows)
+    piece = Piece(batch.num_rows, heading.language)
     if heading.identity is not None:
         piece.add(ID, _identities(_sound(batch, heading.identity, piece)))
     for place in heading.places:

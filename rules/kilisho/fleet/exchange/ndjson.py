@@ -42,7 +42,7 @@ def _parts(source: Source) -> Iterator[list[Row]]:
 
 
 def _piece(rows: list[Row], source: Source, incoming: Incoming) -> pa.RecordBatch:
-    batch, names = of_rows(rows, source.columns.members)
+    batch, names = of_rows(rows, source.columns)
     for name in sorted(names - source.columns.members.keys() - {ID, FAULTS}):
         if len(incoming.unread) < MOST_NAMES:
             incoming.unread[name[:LONGEST_NAME]] = None

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import IO
 
 import pyarrow as pa
@@ -16,6 +16,7 @@ from kilisho.fleet.exchange.incoming import BROKEN, Incoming, Source
 from kilisho.fleet.exchange.summary import summary_of
 from kilisho.fleet.exchange.writers import RULEBOOK, Encode, Writer
 from kilisho.fleet.headings import unreadable
+from kilisho.messages import DEFAULT, LANGUAGES, Language
 from kilisho.packs import Rulebook
 
 Read = Callable[[Source], Incoming]
@@ -23,11 +24,12 @@ Read = Callable[[Source], Incoming]
 
 @dataclass(frozen=True)
 class Terms:
-    """On which rulebook a table is validated, the most rows that it may have, and how plain data become JSON."""
+    """On which rulebook a table is validated, its most rows, how plain data become JSON, and in which language faults of rows are told."""
 
     rulebook: Rulebook
     most_rows: int
     encode: Encode
+    language: Language = LANGUAGES[DEFAULT]
 
 
 @dataclass
@@ -41,7 +43,7 @@ class Told:
 def told(file: IO[bytes], read: Read, writer: Writer, terms: Terms) -> Told:
     """The answer to the table in ``file``; raises :class:`RefusedError` and :class:`TooManyRowsError`, as may the first chunk."""
     fleet = fleet_of(terms.rulebook)
-    source = Source(file, fleet.columns, terms.most_rows)
+    source = Source(file, replace(fleet.columns, language=terms.language), terms.most_rows)
     incoming = read(source)
     return Told(_chunks(fleet, incoming, writer, source, terms), incoming.unread)
 
@@ -51,7 +53,7 @@ def _chunks(fleet: Fleet, incoming: Incoming, writer: Writer, source: Source, te
     schema = schema_of(len(fleet.desk.checks), incoming.id_type).with_metadata({RULEBOOK: terms.encode(dict(identity))})
     head = writer.begin(schema)
     for piece in _whole(incoming.pieces):
-        answered = _answered(fleet, piece, schema)
+        answered = _answered(fleet, piece, schema, terms.language)
         counts = added(counts, counted(answered, counts["rows"]))
         source.check_rows(counts["rows"])
         yield head + writer.piece(answered)
@@ -60,8 +62,8 @@ def _chunks(fleet: Fleet, incoming: Incoming, writer: Writer, source: Source, te
     yield head + writer.end(summary_of(counts, incoming.unread, source.columns, identity))
 
 
-def _answered(fleet: Fleet, piece: pa.RecordBatch, schema: pa.Schema) -> pa.RecordBatch:
-    return pa.RecordBatch.from_arrays(fleet.answer(piece).columns, schema=schema)
+def _answered(fleet: Fleet, piece: pa.RecordBatch, schema: pa.Schema, language: Language) -> pa.RecordBatch:
+    return pa.RecordBatch.from_arrays(fleet.answer(piece, language).columns, schema=schema)
 
 
 def _whole(pieces: Iterator[pa.RecordBatch]) -> Iterator[pa.RecordBatch]:

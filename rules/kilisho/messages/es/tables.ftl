@@ -30,6 +30,10 @@ fault-table_explodes = una parte del archivo se vuelve demasiado grande al desco
 fault-table_encoding = una columna está codificada como DELTA_BYTE_ARRAY; escríbala simple (plain) o con un diccionario
 # of 82e27de2, reviewed: false
 fault-no_column = ninguna columna tiene el nombre de un miembro del registro de una instalación ni el de un hecho
+# of 10807d48, reviewed: false
+fault-required_column = ninguna columna se llama así
+# of a903268c, reviewed: false
+fault-unread_column = ninguna columna se lee con este nombre
 # of 931fa63e, reviewed: false
 fault-column_twice = dos columnas contienen este miembro
 # of 9b3d41bd, reviewed: false
@@ -38,6 +42,16 @@ fault-column_type = un tipo que esta columna no puede tener
 fault-unit_of_column = la unidad entre corchetes debe ser una de: { $units }
 # of c23e6769, reviewed: false
 fault-column_without_unit = esta columna no lleva unidad
+# of f0de6502, reviewed: false
+fault-at_line = línea { $line }: { $fault }
+# of 99de5fef, reviewed: false
+fault-nearest = { $fault } (lo más parecido: { $nearest })
+# of d391b501, reviewed: false
+fault-cell_unreadable = no es un valor que esta columna admita
+# of 6d5fb74d, reviewed: false
+fault-row_denied = contradice lo que se deduce del resto de la fila; omítalo o haga que concuerden
+# of ccd798ba, reviewed: false
+fault-row_not_an_object = una fila es un objeto con las columnas como miembros
 # of 34f26214, reviewed: false
 fault-row_too_long = la fila es demasiado larga
 # of 652b19f7, reviewed: false

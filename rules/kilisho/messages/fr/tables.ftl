@@ -30,6 +30,10 @@ fault-table_explodes = une partie du fichier devient trop grande une fois décom
 fault-table_encoding = une colonne est codée en DELTA_BYTE_ARRAY ; écrivez-la en codage simple ou avec un dictionnaire
 # of 82e27de2, reviewed: false
 fault-no_column = aucune colonne n'a le nom d'un membre du relevé d'une installation ni d'un fait
+# of 10807d48, reviewed: false
+fault-required_column = aucune colonne ne porte ce nom
+# of a903268c, reviewed: false
+fault-unread_column = aucune colonne n'est lue sous ce nom
 # of 931fa63e, reviewed: false
 fault-column_twice = deux colonnes contiennent ce membre
 # of 9b3d41bd, reviewed: false
@@ -38,6 +42,16 @@ fault-column_type = un type que cette colonne ne peut pas avoir
 fault-unit_of_column = l'unité entre crochets doit être l'une de : { $units }
 # of c23e6769, reviewed: false
 fault-column_without_unit = cette colonne n'a pas d'unité
+# of f0de6502, reviewed: false
+fault-at_line = ligne { $line } : { $fault }
+# of 99de5fef, reviewed: false
+fault-nearest = { $fault } (le plus proche : { $nearest })
+# of d391b501, reviewed: false
+fault-cell_unreadable = pas une valeur que cette colonne admet
+# of 6d5fb74d, reviewed: false
+fault-row_denied = contredit ce qui découle du reste de la ligne ; omettez-le ou faites-les concorder
+# of ccd798ba, reviewed: false
+fault-row_not_an_object = une ligne est un objet dont les colonnes sont les membres
 # of 34f26214, reviewed: false
 fault-row_too_long = la ligne est trop longue
 # of 652b19f7, reviewed: false

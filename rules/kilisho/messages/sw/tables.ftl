@@ -30,6 +30,10 @@ fault-table_explodes = sehemu ya faili inakuwa kubwa mno inapofunguliwa; iandike
 fault-table_encoding = safu moja imesimbwa kama DELTA_BYTE_ARRAY; iandike kwa njia ya kawaida (plain) au kwa kamusi (dictionary)
 # of 82e27de2, reviewed: false
 fault-no_column = hakuna safu yenye jina la sehemu ya kumbukumbu ya mtambo au la kipengele cha ukweli
+# of 10807d48, reviewed: false
+fault-required_column = hakuna safu yenye jina hili
+# of a903268c, reviewed: false
+fault-unread_column = hakuna safu inayosomwa kwa jina hili
 # of 931fa63e, reviewed: false
 fault-column_twice = safu mbili zina sehemu hii
 # of 9b3d41bd, reviewed: false
@@ -38,6 +42,16 @@ fault-column_type = aina ambayo safu hii haiwezi kuwa nayo
 fault-unit_of_column = kizio kilicho kwenye mabano lazima kiwe kimoja kati ya: { $units }
 # of c23e6769, reviewed: false
 fault-column_without_unit = safu hii haina kizio
+# of f0de6502, reviewed: false
+fault-at_line = mstari wa { $line } wa faili: { $fault }
+# of 99de5fef, reviewed: false
+fault-nearest = { $fault } (karibu zaidi: { $nearest })
+# of d391b501, reviewed: false
+fault-cell_unreadable = si thamani ambayo safu hii inakubali
+# of 6d5fb74d, reviewed: false
+fault-row_denied = inapinga kinachofuata kutoka sehemu nyingine za mstari; iache au zilinganishe
+# of ccd798ba, reviewed: false
+fault-row_not_an_object = mstari ni kitu (object) chenye safu kama sehemu zake
 # of 34f26214, reviewed: false
 fault-row_too_long = mstari ni mrefu mno
 # of 652b19f7, reviewed: false
