@@ -13,7 +13,7 @@ import pytest
 from tests.rules.mix_cases import DROPPINGS, DUNG, STRAW, mix_of
 
 from kilisho.formulas.feed_mix import WHOLE, Key, Mix, gas_at, gas_of_mix, limits_of, slurry_of
-from kilisho.formulas.feed_mix_gains import gain_of, gain_of_demand, holding
+from kilisho.formulas.feed_mix_gains import gain_of, gain_of_demand, holding, worth
 from kilisho.formulas.feed_mix_program import GAS_DEMAND, WIDEST_RELAXED, Found, Program
 from kilisho.formulas.feed_mix_relaxing import ROOM, Need, alone, together
 from kilisho.formulas.feed_mix_search import COARSE, CONTENT, MOST_HALVINGS, WIDEST, Search, best, gap, near
@@ -142,6 +142,10 @@ def test_a_mix_that_makes_less_slurry_than_was_let_in_is_counted_at_its_own() ->
     whole = Curve(valley(0.1))
     whole.search()
     assert len(curve.tried) == len(whole.tried) + 1
+    # A mix of nothing makes no slurry to be counted at.
+    nothing = Curve(valley(0.1), made=0.0)
+    nothing.search()
+    assert min(nothing.tried) > 0.0
 
 
 @pytest.mark.parametrize(("start", "bottom", "expected"), [(0.1, 0.11, 0.11), (0.1, 0.09, 0.09), (0.1, 0.3, 0.125), (0.1, 0.01, 0.08)])
@@ -333,6 +337,23 @@ def test_nothing_is_gained_where_there_was_no_mix() -> None:
     limit = next(iter(limits_of(mix)))
     assert gain_of(nowhere, limit, 0.01) == 0.0
     assert gain_of_demand(nowhere, 1.0) == 0.0
+    # Neither where only the one or the other has a mix.
+    assert gain_of_demand(Search(Program(mix, "cheapest", 0.5), None, 0.1), 0.1) == 0.0
+    some = best(Program(mix, "cheapest", 0.5))
+    assert gain_of_demand(Search(nowhere.program, some.best, some.slurry), 1.0) == 0.0
+
+
+@pytest.mark.parametrize("wish", ["cheapest", "most_even"])
+def test_more_of_the_own_dung_saves_what_the_richer_farm_saves(wish: Any) -> None:
+    mix, step = mix_of(DUNG, DROPPINGS, available=(20.0, 30.0)), 2.0
+    richer = mix.with_limit(("available", 0), 20.0 + step)
+    search, other = (best(Program(one, wish, 1.0)) for one in (mix, richer))
+    assert search.best is not None
+    assert other.best is not None
+    saved = worth(search.program, search.best.unknowns) - worth(other.program, other.best.unknowns)
+    [own] = [limit for limit in limits_of(mix) if limit.key == ("available", 0)]
+    assert saved > 0
+    assert gain_of(search, own, step) == pytest.approx(saved, rel=0.01)
 
 
 def test_a_lower_bound_cannot_be_relaxed_beyond_nothing() -> None:
@@ -411,3 +432,25 @@ def test_two_limits_that_stand_in_the_way_give_way_together_and_neither_alone() 
         loading: pytest.approx(2.0 / 6.0 * (1 + ROOM), rel=1e-5),
         there: pytest.approx(2.0 / DUNG.volatile * (1 + ROOM), rel=1e-5),
     }
+
+
+def test_a_ratio_alone_comes_as_near_as_all_the_dung_that_there_is_brings_it() -> None:
+    """A kilogram of volatile solids: 2 kg of dung bring 0.256 of it, droppings the rest, and no mix has more carbon for its nitrogen."""
+    mix = mix_of(DUNG, DROPPINGS, available=(2.0, 20.0), largest_total_ammonia_nitrogen=None)
+    droppings = (1.0 - 2.0 * DUNG.volatile) / DROPPINGS.volatile
+    ratio = (2.0 * DUNG.carbon + droppings * DROPPINGS.carbon) / (2.0 * DUNG.nitrogen + droppings * DROPPINGS.nitrogen)
+    key = ("least_carbon_to_nitrogen", WHOLE)
+    found = alone(mix, Need(volatile_demand=1.0), key)
+    assert found is not None
+    assert found.bounds == {key: pytest.approx(ratio * (1 - ROOM), rel=1e-4)}
+    assert found.unknowns[:2] == pytest.approx([2.0, droppings], rel=1e-3)
+
+
+def test_ammonia_alone_comes_down_to_what_the_thinnest_slurry_has() -> None:
+    """Droppings at 4 % of solids: 0.25 kg in 6.25 L, and 0.0103 kg of ammonia nitrogen with them."""
+    bounds = {**BARE, "largest_total_ammonia_nitrogen": 1.0}
+    mix = mix_of(DROPPINGS, available=(20.0,), least_total_solids=0.04, **bounds)
+    key = ("largest_total_ammonia_nitrogen", WHOLE)
+    found = alone(mix, Need(volatile_demand=0.1), key)
+    assert found is not None
+    assert found.bounds == {key: pytest.approx(DROPPINGS.ammonium / 0.00625 * (1 + ROOM), rel=1e-3)}
