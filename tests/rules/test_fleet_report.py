@@ -106,7 +106,7 @@ def test_faults_are_told_in_words() -> None:
         "total_volume: out_of_range": ("total_volume", "a number beyond the bounds of the column"),
         "structure: unknown_id": ("structure", "not an id of the rulebook"),
     }
-    whole = report_of({**counts, "faults": {"row_unreadable": 2, "x: never_heard_of": 1}}, fleet(), base(), "f")["faults"]
+    whole = report_of({**counts, "faults": {"": {"row_unreadable": 2}, "x": {"never_heard_of": 1}}}, fleet(), base(), "f")["faults"]
     assert [(one["column"], str(one["text"])) for one in whole] == [("", "the row as a whole cannot be read"), ("x", "never_heard_of")]
 
 

@@ -58,12 +58,13 @@ class Counting:
     def of(self, batch: pa.RecordBatch, answer: pa.RecordBatch, row: int, unread: Iterable[str]) -> Counts:
         """The counts of one batch, whose first row is row number ``row`` of the fleet."""
         words = {name: _codes(answer[name]) for name in WORDS}
+        slips, faults = answer["slips"].flatten(), answer[FAULTS].flatten()
         return {
             "rows": batch.num_rows,
             "words": {name: _by_word(codes, WORDS[name]) for name, codes in words.items()},
             **{name: self._by_check(answer[name]) for name in LISTS},
-            "faults": _faults(answer[FAULTS]),
-            "slips": _slips(answer["slips"]),
+            "slips": _by_two(slips.field("member"), slips.field("read_as")),
+            "faults": _by_two(faults.field("column"), faults.field("code")),
             "invented": _invented(batch),
             "stated": {name: _stated(batch[name]) for name in batch.schema.names if name in self.fleet.members},
             "places": self._places(batch, words),
@@ -135,19 +136,12 @@ def _about(row: Mapping[str, Any], place: str) -> dict[str, Any]:
     return {"id": identity, "place": place, "verdict": row["verdict"], "failed": row["failed"], "slips": row["slips"][:1]}
 
 
-def _faults(column: pa.ListArray) -> dict[str, int]:
-    if column.null_count == len(column):
-        return {}
-    found = column.flatten()
-    pairs = zip(found.field("column").to_pylist(), found.field("code").to_pylist(), strict=True)
-    return dict(Counter(f"{name}: {code}" if name else code for name, code in pairs))
-
-
-def _slips(column: pa.ListArray) -> dict[str, int]:
-    """How often each column's number is probably in another unit, by column and reading."""
-    found = column.flatten()
-    pairs = zip(found.field("member").to_pylist(), found.field("read_as").to_pylist(), strict=True)
-    return dict(Counter(f"{member} {read_as}" for member, read_as in pairs))
+def _by_two(outer: pa.Array, inner: pa.Array) -> dict[str, dict[str, int]]:
+    """How often each pair stands there."""
+    found: dict[str, dict[str, int]] = {}
+    for (one, other), count in Counter(zip(outer.to_pylist(), inner.to_pylist(), strict=True)).items():
+        found.setdefault(one, {})[other] = count
+    return found
 
 
 def _invented(batch: pa.RecordBatch) -> int:

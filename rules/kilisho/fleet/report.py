@@ -6,7 +6,7 @@ What nobody stated stands as prominently as what failed: an installation of whic
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
-from typing import Any
+from typing import Any, TypeVar
 
 from kilisho.fleet import Fleet
 from kilisho.fleet.counting import GROUPS, Counts
@@ -35,6 +35,8 @@ IN_WORDS = frozenset(name.removeprefix("report-fault-") for name in LANGUAGES["e
 RECORD = (*NUMBERS, *CODES, "commissioned_on", "visited_on")
 MOST_CHECKS, MOST_DANGERS, MOST_PLACES, MOST_FAULTS, MOST_SLIPS = 12, 8, 40, 10, 10
 Report = dict[str, Any]
+# What is counted: by one name, or by two.
+Name = TypeVar("Name", str, tuple[str, str])
 
 
 def report_of(counts: Counts, fleet: Fleet, rulebook: Rulebook, name: str, by: str | None = None) -> Report:
@@ -57,8 +59,8 @@ def report_of(counts: Counts, fleet: Fleet, rulebook: Rulebook, name: str, by: s
         "worst": [_one(number, entry, checks) for number, entry in enumerate(counts["worst"], start=1)],
         "by": by,
         "places": _places(counts["places"]) if by else [],
-        "slips": [_read_as(*one, rows) for one in _most(counts["slips"], MOST_SLIPS)],
-        "faults": [_fault(*one, rows) for one in _most(counts["faults"], MOST_FAULTS)],
+        "slips": [_read_as(*pair, count, rows) for pair, count in _most(_pairs(counts["slips"]), MOST_SLIPS)],
+        "faults": [_fault(*pair, count, rows) for pair, count in _most(_pairs(counts["faults"]), MOST_FAULTS)],
         "unstated": _unstated(counts, fleet),
         "unread": list(counts["unread"]),
         "rulebook": rulebook.identity,
@@ -84,7 +86,11 @@ def _verdicts(counts: Counts) -> list[dict[str, Any]]:
     return [{"verdict": word, "text": told[word], **_share(found.get(word, 0), counts["rows"])} for word in WORDS["verdict"]]
 
 
-def _most(counts: Mapping[str, int], most: int, among: Iterable[str] | None = None) -> list[tuple[str, int]]:
+def _pairs(counts: Mapping[str, Mapping[str, int]]) -> dict[tuple[str, str], int]:
+    return {(outer, inner): count for outer, inners in counts.items() for inner, count in inners.items()}
+
+
+def _most(counts: Mapping[Name, int], most: int, among: Iterable[Name] | None = None) -> list[tuple[Name, int]]:
     """The commonest, in the order of their names where they are as common."""
     chosen = counts.items() if among is None else [(name, counts[name]) for name in set(among) & counts.keys()]
     return sorted(chosen, key=lambda one: (-one[1], one[0]))[:most]
@@ -115,18 +121,16 @@ def _slip(slips: list[Mapping[str, Any]]) -> Message | None:
     return say("report-slip", member=member, value=value, written=Amount(written_as(member, number, read_as), read_as))
 
 
-def _read_as(slip: str, count: int, rows: int) -> dict[str, Any]:
+def _read_as(member: str, code: str, count: int, rows: int) -> dict[str, Any]:
     """In how many rows a column's number is probably in another unit, or its decimal point elsewhere."""
-    member, code = slip.split(" ", 1)
     text = say("report-slips-point") if code == DECIMAL_POINT else SYMBOLS.get(code, code.replace("m3", "m³"))
     return {"member": member, "read_as": code, "text": text, **_share(count, rows)}
 
 
-def _fault(fault: str, count: int, rows: int) -> dict[str, Any]:
+def _fault(column: str, code: str, count: int, rows: int) -> dict[str, Any]:
     """How many rows hold a fault: its column, where it has one, and its code."""
-    column, _, code = fault.rpartition(": ")
     text = say(f"report-fault-{code}") if code in IN_WORDS else code
-    return {"fault": fault, "column": column, "text": text, **_share(count, rows)}
+    return {"fault": f"{column}: {code}" if column else code, "column": column, "text": text, **_share(count, rows)}
 
 
 def _invented(count: int, rows: int) -> Message | None:
