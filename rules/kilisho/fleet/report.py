@@ -35,6 +35,7 @@ IN_WORDS = frozenset(name.removeprefix("report-fault-") for name in LANGUAGES["e
 RECORD = (*NUMBERS, *CODES, "commissioned_on", "visited_on")
 MOST_CHECKS, MOST_DANGERS, MOST_PLACES, MOST_FAULTS, MOST_SLIPS = 12, 8, 40, 10, 10
 Report = dict[str, Any]
+# What is counted: by one name, or by two.
 Name = TypeVar("Name", str, tuple[str, str])
 
 
@@ -129,9 +130,8 @@ def _read_as(member: str, code: str, count: int, rows: int) -> dict[str, Any]:
 
 def _fault(column: str, code: str, count: int, rows: int) -> dict[str, Any]:
     """How many rows hold a fault: its column, where it has one, and its code."""
-    fault = f"{column}: {code}" if column else code
     text = say(f"report-fault-{code}") if code in IN_WORDS else code
-    return {"fault": fault, "column": column, "text": text, **_share(count, rows)}
+    return {"fault": f"{column}: {code}" if column else code, "column": column, "text": text, **_share(count, rows)}
 
 
 def _invented(count: int, rows: int) -> Message | None:
