@@ -7,6 +7,7 @@ import io
 from collections.abc import Callable, Sequence
 from dataclasses import replace
 from pathlib import Path
+from unittest.mock import patch
 
 import pyarrow as pa
 import pytest
@@ -17,6 +18,7 @@ from tests.rules.fleets import fleet
 from tests.rules.test_exchange_rows import CSV, NDJSON, faults, refused, rows
 
 from kilisho.faults import RefusedError
+from kilisho.fleet import text_blocks
 from kilisho.fleet.csv_rows import CsvReader, Head, head_of
 from kilisho.fleet.files import UnreadableError, look_at, read_block
 from kilisho.fleet.headings import Heading
@@ -132,14 +134,15 @@ def answered_or_refused(ask: Callable[[], list[Json]]) -> list[Json] | ValueErro
         return refusal
 
 
-@given(texts(), st.integers(1, 40))
+@given(texts(), st.integers(1, 40), st.sampled_from([1, 7, 1 << 18]))
 @settings(max_examples=200, deadline=None)
-def test_rows_are_those_that_the_standard_library_reads(data: bytes, block: int) -> None:
+def test_rows_are_those_that_the_standard_library_reads(data: bytes, block: int, at_once: int) -> None:
     try:
         head = head_of(io.BytesIO(data))
     except RefusedError:
         return
-    assert cells_of(data, head, block) == row_by_row(data, head)
+    with patch.object(text_blocks, "AT_ONCE", at_once):
+        assert cells_of(data, head, block) == row_by_row(data, head)
 
 
 def cells_of(data: bytes, head: Head, block: int = 1 << 20) -> list[list[str] | None]:
