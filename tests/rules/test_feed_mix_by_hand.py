@@ -299,6 +299,17 @@ def test_the_unit_of_slurry_is_tenfold_of_what_may_meet_a_small_demand() -> None
     assert Program(barren, "cheapest", 0.1).usual_slurry == pytest.approx(0.2)
 
 
+def test_of_two_free_dungs_the_one_that_is_lighter_to_carry_for_its_gas_is_taken() -> None:
+    """The same dung with half its water gone: each kilogram brings twice as much, and nothing costs anything."""
+    doubled = ("solids", "volatile", "nitrogen", "carbon", "ammonium", "potential")
+    dense = replace(DUNG, **{name: 2 * getattr(DUNG, name) for name in doubled})
+    mix = mix_of(DUNG, dense, available=(60.0, 60.0), largest_total_solids=0.9, largest_total_ammonia_nitrogen=None)
+    found = best(Program(mix, "cheapest", 0.5)).best
+    assert found is not None
+    assert found.unknowns[[0, 2]].tolist() == [0.0, 0.0]
+    assert found.unknowns[1] > 0
+
+
 def test_the_cheaper_of_two_like_dungs_is_taken_and_water_counts_too() -> None:
     dear, cheap = replace(DUNG, price=0.02), replace(DUNG, price=0.01)
     found = best(Program(mix_of(dear, cheap, available=(60.0, 60.0)), "cheapest", 0.5)).best
