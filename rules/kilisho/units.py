@@ -8,10 +8,11 @@ canonical unit in which the engine computes (m3, kg, d, Cel, Pa ...). The factor
 from __future__ import annotations
 
 from dataclasses import dataclass
-from difflib import get_close_matches
 from functools import cache
 from types import MappingProxyType
 from typing import TYPE_CHECKING, Any
+
+from kilisho.nearest import nearest
 
 if TYPE_CHECKING:
     import pint
@@ -45,7 +46,7 @@ class UnknownUnitError(ValueError):
 
     def __init__(self, code: str, kind: Kind) -> None:
         self.code, self.kind = code, kind
-        self.nearest = get_close_matches(code[:40], kind.units, n=3, cutoff=0.3)
+        self.nearest = nearest(code[:40], kind.units, 0.3)
         super().__init__(f"{code[:40]!r} is not a unit of {kind.name}; use one of {', '.join(kind.units)}")
 
 

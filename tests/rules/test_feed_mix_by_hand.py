@@ -14,7 +14,7 @@ from tests.rules.mix_cases import DROPPINGS, DUNG, STRAW, mix_of
 
 from kilisho.formulas.feed_mix import WHOLE, Key, Mix, gas_at, gas_of_mix, limits_of, slurry_of
 from kilisho.formulas.feed_mix_gains import gain_of, gain_of_demand, holding, worth
-from kilisho.formulas.feed_mix_program import GAS_DEMAND, WIDEST_RELAXED, Found, Program
+from kilisho.formulas.feed_mix_program import GAS_DEMAND, MARGIN, WIDEST_RELAXED, Found, Program
 from kilisho.formulas.feed_mix_relaxing import ROOM, Need, alone, together
 from kilisho.formulas.feed_mix_search import COARSE, CONTENT, MOST_HALVINGS, WIDEST, Search, best, gap, near
 
@@ -206,6 +206,7 @@ def relaxed(mix: Mix, key: Key, slurry: float = 0.1, **need: float) -> tuple[flo
     """The part by which one limit gives way at a slurry, and the mix."""
     found = Program(mix, "least_relaxation", elastic=[key], **need).at(slurry)
     assert found is not None
+    assert found.score == pytest.approx(found.relaxed[key], abs=1e-5)
     return found.relaxed[key], found
 
 
@@ -241,6 +242,52 @@ def test_a_demand_gives_way_by_what_is_missing_of_it() -> None:
     assert part == pytest.approx(1 - promised / 10.0, rel=1e-5)
 
 
+def gives_way(mix: Mix, name: str, volatile: float) -> bool:
+    """Whether one limit can give way for so much of volatile solids [kg/d], within what is offered at all."""
+    return Program(mix, "least_relaxation", volatile_demand=volatile, elastic=[(name, WHOLE)]).at(1.0) is not None
+
+
+def test_a_loading_gives_way_by_thrice_itself_and_no_more() -> None:
+    mix = mix_of(DUNG, available=(84.0,), largest_organic_loading_rate=0.25)
+    assert [gives_way(mix, "largest_organic_loading_rate", part * 4 * 1.5) for part in (0.98, 1.02)] == [True, False]
+
+
+def test_a_lower_bound_gives_way_by_three_quarters_of_itself_and_no_more() -> None:
+    """9 m3 for 45 d let 0.2 m3 in; a kilogram of volatile solids makes 0.0125 m3 at 10 %: 28 kg make three quarters more."""
+    mix = mix_of(DUNG, available=(1000.0,), volume=9.0, water_available=1.0, largest_organic_loading_rate=None)
+    assert [gives_way(mix, "least_retention_time", part * 28.0) for part in (0.98, 1.02)] == [True, False]
+
+
+def test_a_demand_is_met_to_the_margin_and_no_further() -> None:
+    mix = mix_of(replace(DUNG, price=0.01), available=(60.0,))
+    found = Program(mix, "cheapest", 0.6).at(0.03)
+    assert found is not None
+    assert float(gas_at(mix, 0.03) @ found.unknowns) / 0.6 - 1 == pytest.approx(MARGIN, rel=0.3)
+
+
+def test_no_mix_makes_more_slurry_than_there_is_dung_for() -> None:
+    """10 kg of dung at 5 % are 0.032 m3."""
+    mix = mix_of(DUNG, available=(10.0,))
+    assert Program(mix, "most_gas").between(0.03, 0.05) < 0
+    assert Program(mix, "most_gas").between(0.035, 0.05) == math.inf
+    # What must make much slurry costs what the dung in it costs: at 5 %, 0.12 m3 hold 37.5 kg, and 0.03 m3 a quarter.
+    priced = Program(mix_of(replace(DUNG, price=0.01), available=(60.0,)), "cheapest")
+    assert priced.between(0.12, 0.13) == pytest.approx(4 * priced.between(0.03, 0.13), rel=1e-3)
+
+
+def test_the_most_slurry_counts_each_substrate_with_its_own_room() -> None:
+    """Straw that takes 2 L a kilogram, and water for 5 % of all: 10 kg of dung and 1 kg of straw."""
+    straw = replace(STRAW, displaced=0.002)
+    mix = mix_of(DUNG, straw, available=(10.0, 1.0))
+    assert mix.most_slurry() == pytest.approx(10 * (0.001 + 0.16 / 50) + 1 * (0.002 + 0.85 / 50))
+
+
+def test_upper_bounds_count_once_upwards_and_lower_ones_once_downwards() -> None:
+    senses = {limit.key[0]: limit.sense for limit in limits_of(scaled(1.0))}
+    assert senses == {name: -1 if name.startswith("least_") else 1 for name in senses}
+    assert len(senses) == 11
+
+
 def test_the_unit_of_slurry_is_tenfold_of_what_may_meet_a_small_demand() -> None:
     plenty, few = (mix_of(DUNG, available=(mass,), volume=9.0) for mass in (1000.0, 100.0))
     # 0.2 m3 hold 200 kg of the thousand, and all of the hundred.
@@ -250,6 +297,17 @@ def test_the_unit_of_slurry_is_tenfold_of_what_may_meet_a_small_demand() -> None
         assert Program(mix, "least_relaxation", 0.1, elastic=[GAS_DEMAND]).usual_slurry == pytest.approx(0.2)
     barren = mix_of(replace(DUNG, potential=0.0), available=(100.0,), volume=9.0)
     assert Program(barren, "cheapest", 0.1).usual_slurry == pytest.approx(0.2)
+
+
+def test_of_two_free_dungs_the_one_that_is_lighter_to_carry_for_its_gas_is_taken() -> None:
+    """The same dung with half its water gone: each kilogram brings twice as much, and nothing costs anything."""
+    doubled = ("solids", "volatile", "nitrogen", "carbon", "ammonium", "potential")
+    dense = replace(DUNG, **{name: 2 * getattr(DUNG, name) for name in doubled})
+    mix = mix_of(DUNG, dense, available=(60.0, 60.0), largest_total_solids=0.9, largest_total_ammonia_nitrogen=None)
+    found = best(Program(mix, "cheapest", 0.5)).best
+    assert found is not None
+    assert found.unknowns[[0, 2]].tolist() == [0.0, 0.0]
+    assert found.unknowns[1] > 0
 
 
 def test_the_cheaper_of_two_like_dungs_is_taken_and_water_counts_too() -> None:

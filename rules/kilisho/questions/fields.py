@@ -10,12 +10,12 @@ import datetime as dt
 import re
 from collections.abc import Callable
 from dataclasses import dataclass
-from difflib import get_close_matches
 from typing import Any
 
 from pydantic import GetCoreSchemaHandler
 from pydantic_core import PydanticCustomError, core_schema
 
+from kilisho.nearest import nearest
 from kilisho.units import KINDS, UnknownUnitError, unit_of
 
 Schema = dict[str, Any]
@@ -222,8 +222,8 @@ class Identifier:
         # Without a context (models built by hand) there is no rulebook to hold the id against.
         known = info.context[self.section] if info.context else (value,)
         if value not in known:
-            nearest = get_close_matches(value.lower(), known, n=3, cutoff=0.4) or list(known)[:12]
-            raise PydanticCustomError("unknown_id", "fault-unknown_id", {"section": self.section, "nearest": nearest})
+            close = nearest(value, known) or list(known)[:12]
+            raise PydanticCustomError("unknown_id", "fault-unknown_id", {"section": self.section, "nearest": close})
         return value
 
 
@@ -233,8 +233,8 @@ def one_of(values: tuple[str, ...]) -> Checked:
     def read(value: Any) -> str:
         if isinstance(value, str) and value in values:
             return value
-        nearest = get_close_matches(str(value)[:LONGEST_IDENTIFIER], values, n=3, cutoff=0.4)
-        raise PydanticCustomError("not_one_of", "fault-not_one_of", {"allowed": ", ".join(values), "nearest": nearest})
+        close = nearest(str(value)[:LONGEST_IDENTIFIER], values)
+        raise PydanticCustomError("not_one_of", "fault-not_one_of", {"allowed": ", ".join(values), "nearest": close})
 
     return Checked(read, (("type", "string"), ("enum", list(values))))
 

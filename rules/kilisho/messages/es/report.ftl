@@ -107,8 +107,8 @@ report-fault-date_expected = no es un día existente escrito YYYY-MM-DD
 report-fault-list_expected = no es una lista de palabras que la columna conozca
 # of 3aeaff1c, reviewed: false
 report-fault-not_one_of = no es una palabra que la columna conozca
-# of 1eb0cafb, reviewed: false
-report-fault-number_expected = no es un número
+# of b43426f0, reviewed: false
+report-fault-number_expected = no es un número; los decimales van tras un punto
 # of f84cbaff, reviewed: false
 report-fault-out_of_range = un número fuera de los límites de la columna
 # of c33221b5, reviewed: false

@@ -107,8 +107,8 @@ report-fault-date_expected = pas un jour existant écrit YYYY-MM-DD
 report-fault-list_expected = pas une liste de mots que la colonne connaît
 # of 3aeaff1c, reviewed: false
 report-fault-not_one_of = pas un mot que la colonne connaît
-# of 1eb0cafb, reviewed: false
-report-fault-number_expected = pas un nombre
+# of b43426f0, reviewed: false
+report-fault-number_expected = pas un nombre ; les décimales suivent un point
 # of f84cbaff, reviewed: false
 report-fault-out_of_range = un nombre hors des limites de la colonne
 # of c33221b5, reviewed: false

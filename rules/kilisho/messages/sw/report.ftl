@@ -107,8 +107,8 @@ report-fault-date_expected = si siku iliyopo iliyoandikwa kama YYYY-MM-DD
 report-fault-list_expected = si orodha ya maneno ambayo safu hii inayajua
 # of 3aeaff1c, reviewed: false
 report-fault-not_one_of = si neno ambalo safu hii inalijua
-# of 1eb0cafb, reviewed: false
-report-fault-number_expected = si namba
+# of b43426f0, reviewed: false
+report-fault-number_expected = si namba; desimali hufuata nukta
 # of f84cbaff, reviewed: false
 report-fault-out_of_range = namba iliyo nje ya mipaka ya safu
 # of c33221b5, reviewed: false
