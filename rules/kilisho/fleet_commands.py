@@ -123,10 +123,11 @@ def _report(chosen: Namespace, rulebook: Rulebook, language: Language, counts: d
 
 def summary(report: dict[str, Any], counts: dict[str, Any]) -> Iterator[str]:
     """What a run comes to, in lines for a terminal or a log."""
-    yield f"{report['rows']} rows"
+    yield f"rows: {report['rows']}"
     yield from _table((one["verdict"], one["count"]) for one in report["verdicts"])
     if report["open"]["count"]:
-        yield f"{report['open']['count']} rows leave a check of danger level unanswered; none of them is safe until somebody has looked"
+        left = report["open"]["count"]
+        yield f"rows that leave a check of danger level unanswered: {left}; none of them is safe until somebody has looked"
     failed = [*report["dangers"], *report["failed"]]
     if failed:
         yield "failed checks, those of danger level first:"
