@@ -24,13 +24,14 @@ CATCHING_UP = 1.25
 class Answer:
     """What became of one request: its status (0 where no whole answer came), the seconds since it was due, its Retry-After.
 
-    ``at`` is when it came, by the loop's clock.
+    ``at`` is when it came, by the loop's clock; ``late`` how many of the seconds went by before the generator came round to it.
     """
 
     status: int
     seconds: float
     retry_after: str = ""
     at: float = 0.0
+    late: float = 0.0
 
 
 def request_of(path: str, body: bytes, **headers: str) -> bytes:
@@ -100,10 +101,11 @@ class Callers:
 
     async def ask(self, request: bytes, due: float) -> None:
         """Note the answer to ``request``, which was due at ``due`` by the loop's clock."""
+        begun = asyncio.get_running_loop().time()
         async with self._places:
             status, retry_after = await self.exchange(request)
         now = asyncio.get_running_loop().time()
-        self.answers.append(Answer(status, now - due, retry_after, now))
+        self.answers.append(Answer(status, now - due, retry_after, now, begun - due))
 
     async def exchange(self, request: bytes) -> tuple[int, str]:
         """Status and Retry-After of one answer, whatever the number of connections; LOST where none came."""

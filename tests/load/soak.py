@@ -14,7 +14,7 @@ import asyncio
 import sys
 from collections import Counter
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import pairwise
 from pathlib import Path
 
@@ -144,13 +144,19 @@ def main() -> None:
 
 def report(answers: Sequence[Answer], samples: Sequence[Sample], warm_up: float, seconds: float) -> None:
     """Print what was found."""
-    found, statuses = summed_up(answers, seconds), Counter(answer.status for answer in answers)
+    found, statuses = summed_up(from_sending(answers), seconds), Counter(answer.status for answer in answers)
     print(f"{len(answers)} requests: p50 {found.p50:.1f}, p99 {found.p99:.1f}, worst {found.worst:.0f} ms; {counted(statuses)}")
+    print(f"the generator sent them up to {max(answer.late for answer in answers):.1f} s late")
     print(explained(refusals(answers, samples)))
     cores, others = mean_cores(samples)
     print(f"over the whole run the service had {cores:.2f} of a core, all else {others:.2f} cores")
     first, last, slope = memory(samples, warm_up)
     print(f"memory {first:.1f} MB after {warm_up:g} s, {last:.1f} MB at the end: {told(slope)}")
+
+
+def from_sending(answers: Sequence[Answer]) -> list[Answer]:
+    """The answers timed from when they were sent, not from when they were due: what the generator lost is not the service's."""
+    return [replace(answer, seconds=answer.seconds - answer.late) for answer in answers]
 
 
 def mean_cores(samples: Sequence[Sample]) -> tuple[float, float]:

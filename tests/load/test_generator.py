@@ -48,6 +48,9 @@ def test_a_generator_that_was_held_up_sends_no_burst(port: int) -> None:
     most = max(sum(start <= one < start + 0.2 for one in sent) for start in sent)
     assert most <= 0.2 * 100 * CATCHING_UP * 1.6
     assert max(answer.seconds for answer in answers) > 0.3
+    # What it lost is told apart from what the answer took.
+    assert max(answer.late for answer in answers) > 0.3
+    assert all(0 <= answer.late <= answer.seconds for answer in answers)
 
 
 def test_an_answer_has_its_time(port: int) -> None:

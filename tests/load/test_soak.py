@@ -90,11 +90,12 @@ def test_capacity_is_measured_in_rounds(port: int) -> None:
 
 
 def test_a_report_tells_all_of_it(capsys: pytest.CaptureFixture[str]) -> None:
-    answers = [Answer(200, 0.01, "", second + 0.5) for second in range(100)] + [Answer(503, 0.01, "1", 20.5)]
+    answers = [Answer(200, 2.01, "", second + 0.5, 2.0) for second in range(100)] + [Answer(503, 0.01, "1", 20.5)]
     soak.report(answers, series(100), 60, 100)
     lines = capsys.readouterr().out.splitlines()
     assert lines == [
         "101 requests: p50 10.0, p99 10.0, worst 10 ms; 200: 100, 503: 1",
+        "the generator sent them up to 2.0 s late",
         "1 turned away in 1 s; the service had 0.50 to 0.50 of a core in them, all else 1.00 cores",
         "over the whole run the service had 0.50 of a core, all else 1.00 cores",
         "memory 150.0 MB after 60 s, 150.0 MB at the end: +0.00 MB/h (95 %: +0.00 to +0.00), none can be told",
