@@ -23,7 +23,7 @@ from kilisho.fleet.csv_rows import CsvReader, Head, head_of
 from kilisho.fleet.files import UnreadableError, look_at, read_block
 from kilisho.fleet.headings import Heading
 from kilisho.fleet.table import FAULTS
-from kilisho.fleet.text_blocks import LONGEST_ROW, MOST_LINES, Cut, cuts, rows_of
+from kilisho.fleet.text_blocks import LONGEST_ROW, MOST_LINES, Cut, Size, cuts, rows_of
 from kilisho.messages import LANGUAGES
 
 HEAD = "id,structure,total_volume\n"
@@ -150,7 +150,7 @@ def cells_of(data: bytes, head: Head, block: int = 1 << 20) -> list[list[str] | 
     names = [str(at) for at in range(len(head.columns))]
     reader = CsvReader(head._replace(columns=tuple(names)), Heading((), None, ()), names)
     found: list[list[str] | None] = []
-    for cut in cuts(io.BytesIO(data), block, head.quoting, head.size, head.lines):
+    for cut in cuts(io.BytesIO(data), Size(block, block), head.quoting, head.size, head.lines):
         for row in reader.batch(cut).to_pylist():
             assert row.get(FAULTS) is None or not any(row[name] for name in names)
             found.append(None if row.get(FAULTS) else [row[name] for name in names])
@@ -310,7 +310,7 @@ class Sparing(io.BytesIO):
 def test_no_text_is_held_for_longer_than_a_row_may_be(line: bytes) -> None:
     stream = Sparing(HEAD.encode() + line * (10 * LONGEST_ROW // len(line)))
     head = head_of(stream)
-    pieces = [len(cut.data) for cut in cuts(stream, 1000, head.quoting, head.size, head.lines)]
+    pieces = [len(cut.data) for cut in cuts(stream, Size(1000, 1000), head.quoting, head.size, head.lines)]
     assert sum(pieces) >= LONGEST_ROW
     assert max(*pieces, stream.most) <= 4 * LONGEST_ROW
 

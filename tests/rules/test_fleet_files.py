@@ -23,7 +23,7 @@ from kilisho.fleet.csv_rows import head_of
 from kilisho.fleet.files import UnreadableError, format_of, look_at, read_block
 from kilisho.fleet.invented import invent
 from kilisho.fleet.labelled import labelled, schema_of
-from kilisho.fleet.text_blocks import MARK, MOST_LINES, cuts, rows_of
+from kilisho.fleet.text_blocks import MARK, MOST_LINES, Size, cuts, rows_of
 from kilisho.fleet.writing import write
 
 FORMATS = ("parquet", "arrow", "csv", "ndjson")
@@ -222,12 +222,13 @@ def test_whatever_a_csv_file_holds_the_cut_changes_nothing(folders: pytest.TempP
     assert answers(file, one) == answers(file, other)
 
 
-@given(st.binary(max_size=400), st.integers(1, 100))
+@given(st.binary(max_size=400) | st.text("ab\n", max_size=200).map(str.encode), st.integers(1, 100), st.integers(1, 9))
 @settings(max_examples=200, deadline=None)
-def test_pieces_of_text_hold_every_byte_once(data: bytes, size: int) -> None:
+def test_pieces_of_text_hold_every_byte_once(data: bytes, size: int, most: int) -> None:
     data = data.removeprefix(MARK)
-    found = list(cuts(io.BytesIO(data), size))
+    found = list(cuts(io.BytesIO(data), Size(size, most)))
     assert b"".join(one.data for one in found) == data
+    assert all(one.rows.ends.size <= most for one in found)
     assert [one.first for one in found] == [sum(len(one.data) for one in found[:at]) for at in range(len(found))]
     assert [one.line for one in found] == [data.count(b"\n", 0, one.first) for one in found]
     assert sum(one.rows.ends.size for one in found) == rows_of(data).ends.size

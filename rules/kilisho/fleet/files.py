@@ -22,7 +22,7 @@ from kilisho.fleet.gathering import Piece
 from kilisho.fleet.headings import Columns, Heading, units_of, unreadable
 from kilisho.fleet.members import reason
 from kilisho.fleet.table import FAULTS, ID
-from kilisho.fleet.text_blocks import Cut, Quoting, cuts, rows_of
+from kilisho.fleet.text_blocks import Cut, Quoting, Size, cuts, rows_of
 
 # Rows of a block, about: what one worker reads and answers before it tells that it did.
 ROWS = 131_072
@@ -219,7 +219,8 @@ def _look_at_csv(file: str, columns: Columns, rows: int) -> Table:
     with Path(file).open("rb") as stream:
         head = head_of(stream)
         unread = columns.heading(head.columns).unread
-        return _of_text(file, cuts(stream, rows * BYTES_A_ROW, head.quoting, head.size, head.lines), tuple(head.columns), unread)
+        found = cuts(stream, Size(rows * BYTES_A_ROW, rows), head.quoting, head.size, head.lines)
+        return _of_text(file, found, tuple(head.columns), unread)
 
 
 def _read_csv(block: Block, wanted: Wanted) -> Batches:
@@ -231,7 +232,7 @@ def _read_csv(block: Block, wanted: Wanted) -> Batches:
 
 def _look_at_ndjson(file: str, _: Columns, rows: int) -> Table:
     with Path(file).open("rb") as stream:
-        found = _of_text(file, cuts(stream, rows * 2 * BYTES_A_ROW))
+        found = _of_text(file, cuts(stream, Size(rows * 2 * BYTES_A_ROW, rows)))
     if not found.blocks:
         raise unreadable("fault-table_empty")
     return found

@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from typing import Any
 
 import jiter
+import numpy as np
 import pyarrow as pa
 
 from kilisho.faults import Fault
@@ -33,13 +34,11 @@ def batch_of(cut: Cut, columns: Columns, further: Sequence[str] = ()) -> tuple[p
 
 def rows_in(cut: Cut) -> list[Row]:
     """The rows of a piece of a text, or what is wrong with each."""
-    places = zip(*(column.tolist() for column in cut.rows), strict=True)
-    return [_row(b"" if fault else cut.data[begin:end], cut.line + line + 1) for begin, end, line, fault in places]
-
-
-def _row(text: bytes, line: int) -> Row:
-    found = row_of(text) if text else TOO_LONG
-    return at_line(found, line) if isinstance(found, Fault) else found
+    places = zip(cut.rows.begins.tolist(), cut.rows.ends.tolist(), strict=True)
+    found = [row_of(cut.data[begin:end]) for begin, end in places]
+    for at in np.flatnonzero(cut.rows.faults).tolist():
+        found[at] = TOO_LONG
+    return [at_line(row, cut.line + int(cut.rows.lines[at]) + 1) if isinstance(row, Fault) else row for at, row in enumerate(found)]
 
 
 def row_of(line: bytes) -> Row:

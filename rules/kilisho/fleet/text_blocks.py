@@ -51,6 +51,13 @@ class Rows(NamedTuple):
         return Rows(*(column[keep] for column in self))
 
 
+class Size(NamedTuple):
+    """How large a piece of a text is: about so many bytes, and at most so many rows, each of which could be a fault told at length."""
+
+    bytes: int
+    rows: int
+
+
 class Cut(NamedTuple):
     """A piece of a text that ends where a row ends: its bytes, its rows, where it begins, and the lines before it."""
 
@@ -156,13 +163,13 @@ class _Joining:
             yield self.data[begins[at] : ends[at]].decode("latin-1")
 
 
-def cuts(stream: IO[bytes], size: int, quoting: Quoting | None = None, start: int = 0, line: int = 0) -> Iterator[Cut]:
-    """A text from ``start`` on, before which there are ``line`` lines, in pieces of about ``size`` bytes that end where a row ends.
+def cuts(stream: IO[bytes], size: Size, quoting: Quoting | None = None, start: int = 0, line: int = 0) -> Iterator[Cut]:
+    """A text from ``start`` on, before which there are ``line`` lines, in pieces of a size that end where a row ends.
 
     A mark of the order of bytes at the beginning is no part of it; of a line that is too long only the beginning is.
     """
     stream.seek(0)
-    start, wanted = start or (len(MARK) if stream.read(len(MARK)) == MARK else 0), size
+    start, wanted = start or (len(MARK) if stream.read(len(MARK)) == MARK else 0), size.bytes
     while True:
         stream.seek(start)
         data = stream.read(wanted + 1)
@@ -173,15 +180,28 @@ def cuts(stream: IO[bytes], size: int, quoting: Quoting | None = None, start: in
         if not until and len(data) > LONGEST_ROW:
             head = data[: LONGEST_ROW + 1]
             yield Cut(head, rows_of(head), start, line)
-            start, line, wanted = _after_line(stream, start + len(data)), line + 1, size
+            start, line, wanted = _after_line(stream, start + len(data)), line + 1, size.bytes
             continue
         rows = rows_of(data[:until], quoting, whole or len(data) - until > LONGEST_ROW)
         rows, until = _decided(rows, until)
         if not until:
             wanted *= 2
             continue
-        yield Cut(data[:until], rows, start, line)
-        start, line, wanted = start + until, line + data.count(b"\n", 0, until), size
+        yield from _in_parts(Cut(data[:until], rows, start, line), size.rows)
+        start, line, wanted = start + until, line + data.count(b"\n", 0, until), size.bytes
+
+
+def _in_parts(cut: Cut, most: int) -> Iterator[Cut]:
+    """A piece in parts of about as many rows, none of more than ``most``."""
+    count = cut.rows.begins.size
+    step = -(-count // max(1, -(-count // most)))
+    firsts = list(range(step, count, step)) if step else []
+    begins = [0, *cut.rows.begins[firsts].tolist(), len(cut.data)]
+    before = [0, *cut.rows.lines[firsts].tolist()]
+    for at, (begin, end), line in zip([0, *firsts], pairwise(begins), before, strict=True):
+        rows = cut.rows.kept(slice(at, at + step))
+        shifted = Rows(rows.begins - begin, rows.ends - begin, rows.lines - line, rows.faults)
+        yield Cut(cut.data[begin:end], shifted, cut.first + begin, cut.line + line)
 
 
 def _decided(rows: Rows, until: int) -> tuple[Rows, int]:

@@ -7,8 +7,8 @@ from collections.abc import Iterator
 import pyarrow as pa
 
 from kilisho.fleet.csv_rows import CsvReader, head_of
-from kilisho.fleet.exchange.incoming import BLOCK, Incoming, Source, in_pieces
-from kilisho.fleet.text_blocks import cuts
+from kilisho.fleet.exchange.incoming import BLOCK, Incoming, Source, rows_at_once
+from kilisho.fleet.text_blocks import Size, cuts
 
 
 def read_csv(source: Source) -> Incoming:
@@ -21,5 +21,5 @@ def read_csv(source: Source) -> Incoming:
 
 def _pieces(source: Source, reader: CsvReader) -> Iterator[pa.RecordBatch]:
     head = reader.head
-    for cut in cuts(source.file, BLOCK, head.quoting, head.size, head.lines):
-        yield from in_pieces(reader.batch(cut), len(head.columns))
+    size = Size(BLOCK, rows_at_once(len(reader.heading.wanted)))
+    yield from map(reader.batch, cuts(source.file, size, head.quoting, head.size, head.lines))

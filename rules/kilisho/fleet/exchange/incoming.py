@@ -64,10 +64,3 @@ class Source:
 def rows_at_once(columns: int) -> int:
     """How many rows of so many columns make a piece."""
     return max(1, min(PIECE, MOST_CELLS // max(1, columns)))
-
-
-def in_pieces(batch: pa.RecordBatch, columns: int) -> Iterator[pa.RecordBatch]:
-    """The rows of a batch in pieces of about the same size."""
-    count = -(-batch.num_rows // rows_at_once(columns))
-    size = -(-batch.num_rows // max(1, count))
-    yield from (batch.slice(start, size) for start in range(0, batch.num_rows, max(1, size)))
