@@ -288,7 +288,7 @@ def test_the_command_tells_counts_the_worst_and_what_it_did_not_read(
     out, err = capsys.readouterr()
     assert err == ""
     lines = [line.split() for line in out.splitlines()]
-    assert lines[0] == [str(ROWS), "rows"]
+    assert lines[0] == ["rows:", str(ROWS)]
     for word in ("doubtful", "faulty", "unknown", "refused"):
         assert [str(sum(one["verdict"] == word for one in expected)), word] in lines
     assert [str(sum("feeding_daily" in (one["failed"] or ()) for one in expected)), "feeding_daily"] in lines
@@ -333,7 +333,7 @@ def test_a_table_without_rows_gives_answers_without_rows(tmp_path: Path, capsys:
     (tmp_path / "fleet.csv").write_text("structure,total_volume\n")
     assert main(["validate", str(tmp_path / "fleet.csv"), "-o", str(tmp_path / "out.parquet"), "--fail-on", "danger"]) == 0
     assert read(tmp_path / "out.parquet") == []
-    assert capsys.readouterr().out.startswith("0 rows\n")
+    assert capsys.readouterr().out.startswith("rows: 0\n")
 
 
 @pytest.mark.parametrize("kind", ["parquet", "arrow", "csv", "ndjson"])
