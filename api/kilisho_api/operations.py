@@ -24,7 +24,7 @@ POLICY = "default-src 'none'; style-src {styles}; base-uri 'none'; form-action '
 
 
 def handler(question: Question, lane: SlowLane) -> HTTPRouteHandler:
-    """The handler of ``question``; a slow one is worked out in ``lane``, once its request is found to be in order."""
+    """The handler of ``question``; what takes long is worked out in ``lane``, once its request is found to be in order."""
     offers, headers = offers_of(question), {kind: headers_of(kind) for kind in question.representations}
 
     @post(f"/v1/{question.name}", status_code=200)
@@ -33,8 +33,9 @@ def handler(question: Question, lane: SlowLane) -> HTTPRouteHandler:
         media_type = negotiate(request, offers)
         explain = flags(request, FLAGS).get("explain", False)
         language = language_of(request, question.languages)
-        work = partial(answered, question, question.read(parse(await request.body())), explain, media_type, language)
-        body = await lane.run(work, request) if question.slow else work()
+        asked = question.read(parse(await request.body()))
+        work = partial(answered, question, asked, explain, media_type, language)
+        body = await lane.run(work, request) if question.takes_long(asked) else work()
         return Response(body, media_type=media_type, headers={**headers.get(media_type, {}), "content-language": language})
 
     return handle

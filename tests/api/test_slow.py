@@ -123,6 +123,15 @@ def test_quick_answers_come_while_a_slow_one_is_worked_out(serve: Any, gate: Gat
         assert len(waiting.result().json()["rows"]) == 2
 
 
+def test_a_farm_plan_waits_for_a_place_only_where_it_forecasts_a_year(serve: Any, gate: Gate, questions: Mapping[str, Question]) -> None:
+    example = questions["farm-plan"].example
+    with serve(slow_at_once=1, slow_waiting=0) as (client, send):
+        send()
+        until(lambda: gate.inside == 1)
+        assert client.post("/v1/farm-plan", json={**example, "with_forecast": False}).status_code == 200
+        problem(client.post("/v1/farm-plan", json=example), 503, "overloaded")
+
+
 def test_a_slow_table_is_the_table(serve: Any, gate: Gate) -> None:
     gate.open.set()
     with serve() as (_, send):

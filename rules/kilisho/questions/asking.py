@@ -17,16 +17,21 @@ Answer = dict[str, Any]
 Representations = Mapping[str, Callable[[Answer, Language], str]]
 
 
+def never(_asked: Any) -> bool:
+    """Of no request."""
+    return False
+
+
 @dataclass(frozen=True)
 class Question:
     """One operation, bound to a rulebook.
 
     ``answer`` takes the validated request and whether the derivation is wanted; it raises :class:`RefusedError` for faults
     that only show between members. ``ids`` are the rulebook's ids by section, against which those of a request are read.
-    ``representations`` write an answer as another media type than JSON; one that lacks something for it raises
-    :class:`RefusedError` at the member of the request that would have given it. A ``slow`` question may compute for a second: whoever
-    serves it keeps other answers from waiting for it. ``answer`` is in English, its sentences messages; ``tell`` and ``write`` take a
-    language by its tag in ``languages``.
+    ``representations`` write an answer as another media type than JSON; one that lacks something for it raises :class:`RefusedError` at
+    the member of the request that would have given it. A ``slow`` question may compute for a second, unless the request is ``quick``:
+    whoever serves it keeps other answers from waiting for it. ``answer`` is in English, its sentences messages; ``tell`` and ``write``
+    take a language by its tag in ``languages``.
     """
 
     name: str
@@ -39,7 +44,12 @@ class Question:
     ids: Mapping[str, Collection[str]]
     representations: Representations = field(default_factory=dict)
     slow: bool = False
+    quick: Callable[[Any], bool] = never
     languages: Mapping[str, Language] = field(default_factory=lambda: LANGUAGES)
+
+    def takes_long(self, asked: Any) -> bool:
+        """Whether a validated request may compute for long enough to hold up others."""
+        return self.slow and not self.quick(asked)
 
     @cached_property
     def members(self) -> tuple[str, ...]:

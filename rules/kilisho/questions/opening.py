@@ -12,7 +12,7 @@ import numpy as np
 from kilisho.farm import Ledger, Shelf
 from kilisho.packs import Rulebook
 from kilisho.questions.answers import Answer, Common
-from kilisho.questions.asking import Question, Representations
+from kilisho.questions.asking import Question, Representations, never
 from kilisho.questions.findings import Inspector
 from kilisho.questions.limits import DEFAULTS, Limits
 from kilisho.questions.requests import Ask, Enquiry
@@ -27,7 +27,8 @@ class Form:
 
     ``answer`` takes the validated request, a fresh ledger and the operation's inspector, and gives the answer's own members;
     ``operation`` is the name under which checks and cautions are asked for. ``representations`` write an answer, unchanged, as
-    another media type than JSON, such as ``{"text/csv": days_as_csv}``. ``slow`` says that an answer takes 0.1 s or more.
+    another media type than JSON, such as ``{"text/csv": days_as_csv}``. ``slow`` says that an answer takes 0.1 s or more,
+    and ``quick`` which requests of a slow question take a few milliseconds all the same.
     """
 
     name: str
@@ -40,6 +41,7 @@ class Form:
     example: dict[str, Any]
     representations: Representations = field(default_factory=dict)
     slow: bool = False
+    quick: Callable[[Any], bool] = never
 
 
 def shelf_of(data: RulebookData) -> Shelf:
@@ -81,5 +83,6 @@ def open_form(form: AnyForm, rulebook: Rulebook, limits: Limits = DEFAULTS, **me
         ids=shelf.ids,
         representations=form.representations,
         slow=form.slow,
+        quick=form.quick,
         languages=rulebook.languages,
     )

@@ -42,4 +42,5 @@ FORM = Form(
     EXAMPLE,
     {CALENDAR: calendar_of(CALENDAR_LAYOUT), HTML: sheet_of("farm-plan")},
     slow=True,
+    quick=lambda asked: not asked.with_forecast,
 )
