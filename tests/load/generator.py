@@ -6,7 +6,6 @@ wrk knows no set rate, and tells of refused requests only how many there were: u
 from __future__ import annotations
 
 import asyncio
-import math
 from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass, field
 from itertools import cycle
@@ -18,6 +17,8 @@ PATIENCE = 90.0
 LOST = 0
 # A generator that was held up sends what is overdue no faster than this many times its rate: sent at once, it would be a load of its own.
 CATCHING_UP = 1.25
+# A timer of the loop rings to the millisecond, so several may be due at once; a round that takes longer than this was held up.
+SHORTEST_SLEEP, LONGEST_ROUND = 0.0005, 0.01
 
 
 @dataclass(frozen=True, slots=True)
@@ -133,13 +134,17 @@ class Callers:
 async def at_rate(port: int, requests: Iterable[bytes], per_second: float, seconds: float, most: int = 1_000) -> list[Answer]:
     """The answers to ``requests``, taken in turn and sent evenly, whether or not those before are answered."""
     loop, callers, tasks = asyncio.get_running_loop(), Callers(port, most), set[asyncio.Task[None]]()
-    begun, turn, sent = loop.time(), cycle(requests), -math.inf
-    for number in range(round(per_second * seconds)):
-        due = begun + number / per_second
-        await asyncio.sleep(max(0.0, due - loop.time(), sent + 1 / (CATCHING_UP * per_second) - loop.time()))
-        sent = loop.time()
-        tasks.add(task := asyncio.create_task(callers.ask(next(turn), due)))
-        task.add_done_callback(tasks.discard)
+    begun, turn, number = loop.time(), cycle(requests), 0
+    # What is due by this clock is sent: the loop's own, but for the time that the generator was held up, which it makes up for slowly.
+    clock = looked = begun
+    while number < round(per_second * seconds):
+        await asyncio.sleep(max(SHORTEST_SLEEP, begun + number / per_second - loop.time()))
+        now = loop.time()
+        clock, looked = min(now, clock + CATCHING_UP * min(now - looked, max(LONGEST_ROUND, 1 / per_second))), now
+        while number < round(per_second * seconds) and (due := begun + number / per_second) <= clock:
+            tasks.add(task := asyncio.create_task(callers.ask(next(turn), due)))
+            task.add_done_callback(tasks.discard)
+            number += 1
     await asyncio.gather(*tasks)
     callers.close()
     return callers.answers

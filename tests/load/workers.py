@@ -10,6 +10,7 @@ import argparse
 import os
 import sys
 import tempfile
+import time
 from collections.abc import Iterator
 from pathlib import Path
 from statistics import median
@@ -22,6 +23,7 @@ from tests.load.figures import show  # noqa: E402
 from tests.load.measuring import Round, run_round  # noqa: E402
 from tests.load.serving import service, serving  # noqa: E402
 
+SECONDS_TO_START = 2
 HEADINGS = ("operation", "workers", "req/s", "to one", "p50 ms", "p99 ms", "cores")
 
 
@@ -30,6 +32,8 @@ def rounds(name: str, workers: int, times: int, seconds: int) -> list[Round]:
     path, body = f"/v1/{operation(name)}", loads()[name]
     with serving(service(workers), path, body) as server, tempfile.TemporaryDirectory() as folder:
         url = f"http://127.0.0.1:{server.port}{path}"
+        # The first worker answers before the others have started, and would keep all connections of a round to itself.
+        time.sleep(SECONDS_TO_START * workers)
         return [run_round(url, body, seconds, server.process, Path(folder)) for _ in range(times)]
 
 
