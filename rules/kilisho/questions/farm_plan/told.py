@@ -51,38 +51,20 @@ def _once(plan: Plan, member: str, key: str) -> Iterator[Answer]:
 
 def assumptions_of(plan: Plan) -> list[Answer]:
     """What the parts assumed, each once, with the operations that did."""
-    told = _Assumptions()
+    told: list[Answer] = []
+    seen: dict[Any, list[tuple[Answer, Answer]]] = {}
     for operation, assumed in plan.assumptions.items():
         for one in assumed:
-            operations = told.entry_of(one)["operations"]
-            if operation not in operations:
-                operations.append(operation)
-    return told.entries
-
-
-class _Assumptions:
-    """Assumptions as they are told, each once."""
-
-    def __init__(self) -> None:
-        self.entries: list[Answer] = []
-        self._same: dict[int, Answer] = {}
-        self._alike: dict[Any, list[tuple[Answer, Answer]]] = {}
-
-    def entry_of(self, one: Answer) -> Answer:
-        """What is told of an assumption: the parts share most by identity, and some are equal."""
-        entry = self._same.get(id(one))
-        if entry is None:
-            entry = self._same[id(one)] = self._equal_or_new(one)
-        return entry
-
-    def _equal_or_new(self, one: Answer) -> Answer:
-        alike = self._alike.setdefault((one["quantity"], one.get("of")), [])
-        entry = next((entry for other, entry in alike if other == one), None)
-        if entry is None:
-            entry = {**one, "operations": []}
-            alike.append((one, entry))
-            self.entries.append(entry)
-        return entry
+            alike = seen.setdefault((one["quantity"], one.get("of")), [])
+            # Most are the very same in all parts, which is sooner seen than that they are equal.
+            entry = next((entry for other, entry in alike if other is one or other == one), None)
+            if entry is None:
+                entry = {**one, "operations": []}
+                alike.append((one, entry))
+                told.append(entry)
+            if operation not in entry["operations"]:
+                entry["operations"].append(operation)
+    return told
 
 
 def _first(plan: Plan) -> Iterable[Answer]:
