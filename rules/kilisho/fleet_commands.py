@@ -163,8 +163,8 @@ def invent(chosen: Namespace) -> int:
     """Write an invented fleet."""
     _require()
     from kilisho.fleet.files import UnreadableError, format_of
-    from kilisho.fleet.invented import NOTICE
     from kilisho.fleet.labelled import labelled, schema_of
+    from kilisho.fleet.table import NOTICE
     from kilisho.fleet.writing import write
 
     rulebook = packs.load(*chosen.packs)

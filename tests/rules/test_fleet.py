@@ -282,7 +282,7 @@ def test_a_table_without_ids_is_answered_in_its_order() -> None:
 
 
 def test_columns_that_nobody_reads_are_named() -> None:
-    assert fleet().unread(["id", "structure", "feed_mas", "district", "gas_smell_indoors", FAULTS]) == ["feed_mas", "district"]
+    assert fleet().columns.unread(["id", "structure", "feed_mas", "district", "gas_smell_indoors", FAULTS]) == ["feed_mas", "district"]
 
 
 def test_lists_of_checks_filter_and_join_like_any_column() -> None:

@@ -13,8 +13,9 @@ from tests.rules.conftest import base
 from tests.rules.fleets import ROW
 
 from kilisho.fleet import validate
-from kilisho.fleet.invented import FAULTY, NOTICE, ROWS, SIZES, invent
+from kilisho.fleet.invented import FAULTY, ROWS, SIZES, invent
 from kilisho.fleet.planted import FAULTS, NONE, PLANTED, UNREAD, Found, measure
+from kilisho.fleet.table import NOTICE
 from kilisho.questions.installation.verdicts import WORDS
 
 SIZE = 60_000

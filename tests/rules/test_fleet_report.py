@@ -19,9 +19,9 @@ from tests.tongues import stretched_language
 from kilisho.cli import main
 from kilisho.fleet.counting import GROUPS, MOST_PLACES, MOST_WORST, Counting, Counts, TooManyPlacesError, added, counted, nothing
 from kilisho.fleet.exchange.summary import summary_of
-from kilisho.fleet.invented import NOTICE
 from kilisho.fleet.report import report_of
 from kilisho.fleet.running import Order, run
+from kilisho.fleet.table import NOTICE
 from kilisho.messages import LANGUAGES, Message, told_in
 from kilisho.views.reports import as_markdown, as_page
 

@@ -53,10 +53,6 @@ class Fleet:
         """The columns of an answer; ``id`` has the type that it has in the table."""
         return schema_of(len(self.desk.checks))
 
-    def unread(self, names: Iterable[str]) -> list[str]:
-        """Those of ``names`` that no column is read by: further data of the caller, or misspelt."""
-        return [name for name in names if name not in self.members and name not in (ID, FAULTS)]
-
     def answer(self, batch: pa.RecordBatch, language: Language = LANGUAGES[DEFAULT]) -> pa.RecordBatch:
         """One batch answered whole, its faults told in ``language``; a large one is better sliced, see :func:`validate`."""
         records, refusals = read(batch, self.members, self.shelf, language)

@@ -15,10 +15,8 @@ import pyarrow as pa
 import pyarrow.compute as pc
 
 from kilisho.fleet import Fleet
-from kilisho.fleet.invented import NOTICE
-from kilisho.fleet.labelled import NOTICE_COLUMN
 from kilisho.fleet.patterns import LISTS
-from kilisho.fleet.table import FAULTS, ID
+from kilisho.fleet.table import FAULTS, ID, NOTICE, NOTICE_COLUMN
 from kilisho.questions.installation.verdicts import REFUSED, WORDS
 from kilisho.rulebook import Severity
 
@@ -197,6 +195,12 @@ def added(one: Counts, other: Counts, by: str | None = None) -> Counts:
     found["unread"] = dict(sorted(found["unread"].items())[:MOST_NAMES])
     _keep_few(len(found["places"]), by)
     return found
+
+
+def by_frequency(counts: Mapping[str, Mapping[str, int]]) -> list[tuple[str, str, int]]:
+    """What is counted by two names: both and their count, the most frequent first, then in the order of the names."""
+    found = [(one, other, count) for one, others in counts.items() for other, count in others.items()]
+    return sorted(found, key=lambda told: (-told[2], *told[:2]))
 
 
 def _sum(one: Any, other: Any) -> Any:

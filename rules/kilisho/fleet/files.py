@@ -186,8 +186,9 @@ def _look_at_stream(file: str, columns: Columns, opened: Any) -> Table:
 def _read_arrow(block: Block, wanted: Wanted) -> Batches:
     with pa.memory_map(block.file) as source:
         for batch in _arrow_batches(block, source):
+            heading = _heading(batch.schema, wanted.columns)
             for start in range(0, batch.num_rows, ROWS):
-                yield _members_of(batch.slice(start, ROWS), _heading(batch.schema, wanted.columns), wanted.further), frozenset()
+                yield _members_of(batch.slice(start, ROWS), heading, wanted.further), frozenset()
 
 
 def _arrow_batches(block: Block, source: Any) -> Iterator[pa.RecordBatch]:

@@ -81,6 +81,10 @@ class Columns:
             return [Fault((), "no_column", say("fault-no_column")), *misspelt]
         return [*(Fault((name,), "no_column", say("fault-required_column")) for name in missing), *misspelt]
 
+    def unread(self, names: Iterable[str]) -> list[str]:
+        """Those of ``names`` that no member is read by: further data of the caller, or misspelt."""
+        return [name for name in names if name not in self.members and name not in (ID, FAULTS)]
+
     def nearest(self, name: str) -> list[str]:
         """Columns whose names are close to one that is not read."""
         return get_close_matches(name[:LONGEST_NAME], self.members, n=3, cutoff=0.6)

@@ -17,6 +17,7 @@ import pyarrow.compute as pc
 
 from kilisho.farm import GRAPH
 from kilisho.fleet.planted import FAULTS, NONE, PLANTED, UNREAD, plant
+from kilisho.fleet.table import NOTICE
 from kilisho.formulas.digester import REFERENCE_TEMPERATURE, SEA_LEVEL_PRESSURE
 from kilisho.formulas.gas import normal_factor
 from kilisho.formulas.kinetics import chen_hashimoto_share
@@ -31,7 +32,6 @@ from kilisho.rulebook import Property
 Array = npt.NDArray[np.float64]
 Columns = dict[str, Any]
 
-NOTICE = "Invented installations: no row is a real one."
 ROWS = 65_536
 FAULTY = 0.2
 STRUCTURES = {"fixed_dome": 0.6, "floating_drum": 0.2, "bag": 0.2}

@@ -14,7 +14,6 @@ from kilisho.fleet.gathering import Row, of_rows
 from kilisho.fleet.headings import MOST_NAMES, Columns
 from kilisho.fleet.members import at_line
 from kilisho.fleet.rows import NOT_AN_OBJECT, TOO_LONG
-from kilisho.fleet.table import FAULTS, ID
 from kilisho.fleet.text_blocks import Cut
 from kilisho.messages import say
 
@@ -26,10 +25,11 @@ def batch_of(cut: Cut, columns: Columns, further: Sequence[str] = ()) -> tuple[p
     """The rows of a piece with ``further`` columns as text, and names in them that nobody reads; of very many only some."""
     rows = rows_in(cut)
     batch, names = of_rows(rows, columns)
-    unread = names - columns.members.keys() - {ID, FAULTS}
-    for name in sorted(unread & set(further)):
-        batch = batch.append_column(name, pa.array([_text(row, name) for row in rows], pa.string()))
-    return batch, frozenset(sorted(unread - set(further))[:MOST_NAMES])
+    unread = columns.unread(sorted(names))
+    for name in unread:
+        if name in further:
+            batch = batch.append_column(name, pa.array([_text(row, name) for row in rows], pa.string()))
+    return batch, frozenset([name for name in unread if name not in further][:MOST_NAMES])
 
 
 def rows_in(cut: Cut) -> list[Row]:

@@ -6,10 +6,9 @@ from collections.abc import Iterator
 
 import pyarrow as pa
 
-from kilisho.fleet.invented import NOTICE, invent
+from kilisho.fleet.invented import invent
+from kilisho.fleet.table import NOTICE, NOTICE_COLUMN
 from kilisho.packs import Rulebook
-
-NOTICE_COLUMN = "notice"
 
 
 def labelled(rows: int, rulebook: Rulebook, seed: int, faulty: float) -> Iterator[pa.RecordBatch]:

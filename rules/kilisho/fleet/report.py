@@ -6,10 +6,10 @@ What nobody stated stands as prominently as what failed: an installation of whic
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
-from typing import Any, TypeVar
+from typing import Any
 
 from kilisho.fleet import Fleet
-from kilisho.fleet.counting import GROUPS, Counts
+from kilisho.fleet.counting import GROUPS, Counts, by_frequency
 from kilisho.messages import LANGUAGES, Amount, Message, Number, say
 from kilisho.messages.languages import SYMBOLS
 from kilisho.packs import Rulebook
@@ -35,8 +35,6 @@ IN_WORDS = frozenset(name.removeprefix("report-fault-") for name in LANGUAGES["e
 RECORD = (*NUMBERS, *CODES, "commissioned_on", "visited_on")
 MOST_CHECKS, MOST_DANGERS, MOST_PLACES, MOST_FAULTS, MOST_SLIPS = 12, 8, 40, 10, 10
 Report = dict[str, Any]
-# What is counted: by one name, or by two.
-Name = TypeVar("Name", str, tuple[str, str])
 
 
 def report_of(counts: Counts, fleet: Fleet, rulebook: Rulebook, name: str, by: str | None = None) -> Report:
@@ -59,17 +57,12 @@ def report_of(counts: Counts, fleet: Fleet, rulebook: Rulebook, name: str, by: s
         "worst": [_one(number, entry, checks) for number, entry in enumerate(counts["worst"], start=1)],
         "by": by,
         "places": _places(counts["places"]) if by else [],
-        "slips": [_read_as(*one, count, rows) for one, count in _most(_pairs(counts["slips"]), MOST_SLIPS)],
-        "faults": [_fault(*one, count, rows) for one, count in _most(_pairs(counts["faults"]), MOST_FAULTS)],
+        "slips": [_read_as(*one, rows) for one in by_frequency(counts["slips"])[:MOST_SLIPS]],
+        "faults": [_fault(*one, rows) for one in by_frequency(counts["faults"])[:MOST_FAULTS]],
         "unstated": _unstated(counts, fleet),
         "unread": list(counts["unread"]),
         "rulebook": rulebook.identity,
     }
-
-
-def _pairs(counts: Mapping[str, Mapping[str, int]]) -> dict[tuple[str, str], int]:
-    """Counts by two names."""
-    return {(one, other): count for one, inner in counts.items() for other, count in inner.items()}
 
 
 def _checks(fleet: Fleet) -> Mapping[str, Any]:
@@ -91,7 +84,7 @@ def _verdicts(counts: Counts) -> list[dict[str, Any]]:
     return [{"verdict": word, "text": told[word], **_share(found.get(word, 0), counts["rows"])} for word in WORDS["verdict"]]
 
 
-def _most(counts: Mapping[Name, int], most: int, among: Iterable[Name] | None = None) -> list[tuple[Name, int]]:
+def _most(counts: Mapping[str, int], most: int, among: Iterable[str] | None = None) -> list[tuple[str, int]]:
     """The commonest, in the order of their names where they are as common."""
     chosen = counts.items() if among is None else [(name, counts[name]) for name in set(among) & counts.keys()]
     return sorted(chosen, key=lambda one: (-one[1], one[0]))[:most]

@@ -30,7 +30,7 @@ from kilisho.fleet import fleet_of
 from kilisho.fleet.answers import schema_of
 from kilisho.fleet.counting import Counting, Counts, added, nothing
 from kilisho.fleet.files import ROWS, Block, Table, UnreadableError, format_of, look_at, read_block
-from kilisho.fleet.labelled import NOTICE_COLUMN
+from kilisho.fleet.table import NOTICE_COLUMN
 from kilisho.fleet.writing import SUFFIX, join, whole_file, write
 from kilisho.messages import DEFAULT
 from kilisho.packs import Rulebook, load

@@ -22,6 +22,8 @@ FAULT_TYPE = pa.struct({"column": pa.string(), "code": pa.string(), "detail": pa
 FAULTS_TYPE = pa.list_(FAULT_TYPE)
 # Marks a column of numbers that were read one by one, so that they are in canonical units and within their bounds.
 CANONICAL = b"kilisho.canonical"
+# By which a row says that it is invented, and in which column.
+NOTICE, NOTICE_COLUMN = "Invented installations: no row is a real one.", "notice"
 TWICE = "stated_twice"
 MISSING = say("fault-missing")
 DENIED = say("fault-row_denied")

@@ -11,7 +11,6 @@ from kilisho.fleet.exchange.incoming import BLOCK, PIECE, Incoming, Source, rows
 from kilisho.fleet.gathering import Row, of_rows
 from kilisho.fleet.headings import LONGEST_NAME, MOST_NAMES, unreadable
 from kilisho.fleet.json_rows import rows_in
-from kilisho.fleet.table import FAULTS, ID
 from kilisho.fleet.text_blocks import Size, cuts
 
 
@@ -43,7 +42,7 @@ def _parts(source: Source) -> Iterator[list[Row]]:
 
 def _piece(rows: list[Row], source: Source, incoming: Incoming) -> pa.RecordBatch:
     batch, names = of_rows(rows, source.columns)
-    for name in sorted(names - source.columns.members.keys() - {ID, FAULTS}):
+    for name in source.columns.unread(sorted(names)):
         if len(incoming.unread) < MOST_NAMES:
             incoming.unread[name[:LONGEST_NAME]] = None
     return batch

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping
 from typing import Any
 
-from kilisho.fleet.counting import Counts
+from kilisho.fleet.counting import Counts, by_frequency
 from kilisho.fleet.headings import Columns
 from kilisho.fleet.patterns import LISTS
 from kilisho.questions.installation.verdicts import REFUSED, WORDS
@@ -34,8 +34,7 @@ def _sorted(counts: Mapping[str, int]) -> dict[str, int]:
 
 
 def _pairs(counts: Mapping[str, Mapping[str, int]], outer: str, inner: str) -> list[dict[str, Any]]:
-    found = [(count, one, other) for one, others in counts.items() for other, count in others.items()]
-    return [{outer: one, inner: other, "rows": count} for count, one, other in sorted(found, key=lambda told: (-told[0], *told[1:]))]
+    return [{outer: one, inner: other, "rows": count} for one, other, count in by_frequency(counts)]
 
 
 def _unread(name: str, columns: Columns) -> dict[str, Any]:
