@@ -18,6 +18,7 @@ import pyarrow.parquet as pq
 import pytest
 from tests.rules.conftest import Json, base
 from tests.rules.fleets import fleet, row, table
+from tests.rules.test_exchange_rows import CSV, NDJSON, ask
 
 from kilisho.cli import main
 from kilisho.fleet import running
@@ -59,6 +60,16 @@ def order(file: Path, out: Path | str, **how: Any) -> Order:
 
 
 # The same whatever the cut
+
+
+@pytest.mark.parametrize(("end", "kind"), [("csv", CSV), ("ndjson", NDJSON)])
+def test_text_is_byte_for_byte_that_over_http(tmp_path: Path, end: str, kind: str) -> None:
+    """Units in the head, lists parted as people write them, and nothing that a spreadsheet would run."""
+    rows = [row(id=name, total_volume=volume) for name in ("=1+1", 'a "b"; c', "naïve\u2028", None) for volume in (9.0, 9000.0, -1.0)]
+    asked = "".join(json.dumps(one) + "\n" for one in rows).encode()
+    (tmp_path / "fleet.ndjson").write_bytes(asked)
+    run(order(tmp_path / "fleet.ndjson", tmp_path / f"out.{end}", rows=5), base())
+    assert (tmp_path / f"out.{end}").read_bytes() == ask(asked, NDJSON, kind)
 
 
 @pytest.mark.parametrize(("block", "workers"), [(100, 1), (700, 2), (10**6, 1)])

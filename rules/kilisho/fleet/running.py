@@ -36,7 +36,7 @@ from kilisho.messages import DEFAULT
 from kilisho.packs import Rulebook, load
 
 # Raised when what a part holds changes, so that no run goes on with parts of another make.
-MAKE = 2
+MAKE = 3
 # Blocks under way for each worker: one that it works on, one that waits.
 UNDER_WAY = 2
 Progress = Callable[[int, int], None]

@@ -1,7 +1,6 @@
-"""Answers as files: Parquet, Arrow, CSV and lines of JSON.
+"""Answers as files: Parquet, Arrow, CSV and lines of JSON, text as over HTTP (:mod:`kilisho.fleet.writers`).
 
-Text has no lists of words and no structures: in CSV the ids of checks stand with blanks between them, slips and faults as JSON. A file
-stands under its name only once it is whole.
+A file stands under its name only once it is whole.
 """
 
 from __future__ import annotations
@@ -9,15 +8,16 @@ from __future__ import annotations
 import os
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from contextlib import contextmanager
+from functools import partial
 from pathlib import Path
 from shutil import copyfileobj
 from typing import Any
 
 import pyarrow as pa
-import pyarrow.compute as pc
-import pyarrow.csv as pacsv
 import pyarrow.parquet as pq
 from pydantic_core import to_json
+
+from kilisho.fleet.writers import CsvWriter, NdjsonWriter, Writer
 
 Write = Callable[[pa.RecordBatch], Any]
 SUFFIX = {"parquet": ".parquet", "arrow": ".arrow", "csv": ".csv", "ndjson": ".ndjson"}
@@ -76,31 +76,18 @@ def _arrow(path: Path, schema: pa.Schema) -> Iterator[Write]:
 
 
 @contextmanager
-def _csv(path: Path, schema: pa.Schema) -> Iterator[Write]:
-    flat = pa.schema([pa.field(field.name, _flat_type(field.type)) for field in schema])
-    with pacsv.CSVWriter(path, flat) as writer:
-        yield lambda batch: writer.write_batch(pa.RecordBatch.from_arrays([_flat(column) for column in batch.columns], schema=flat))
-
-
-@contextmanager
-def _ndjson(path: Path, _: pa.Schema) -> Iterator[Write]:
+def _text(writer: Writer, path: Path, schema: pa.Schema) -> Iterator[Write]:
     with path.open("wb") as stream:
-        yield lambda batch: stream.writelines(to_json(row) + b"\n" for row in batch.to_pylist())
+        stream.write(writer.begin(schema))
+        yield lambda batch: stream.write(writer.piece(batch))
 
 
-_WRITERS: dict[str, Any] = {"parquet": _parquet, "arrow": _arrow, "csv": _csv, "ndjson": _ndjson}
-
-
-def _flat_type(kind: pa.DataType) -> pa.DataType:
-    return pa.string() if pa.types.is_nested(kind) else plain_type(kind)
-
-
-def _flat(column: pa.Array) -> pa.Array:
-    if not pa.types.is_list(column.type):
-        return plain(column)
-    if pa.types.is_struct(column.type.value_type):
-        return pa.array([to_json(cell).decode() if cell else None for cell in column.to_pylist()], pa.string())
-    return pc.binary_join(plain(column), " ")
+_WRITERS: dict[str, Any] = {
+    "parquet": _parquet,
+    "arrow": _arrow,
+    "csv": partial(_text, CsvWriter()),
+    "ndjson": partial(_text, NdjsonWriter(to_json)),
+}
 
 
 def plain_type(kind: pa.DataType) -> pa.DataType:

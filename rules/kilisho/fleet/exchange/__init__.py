@@ -9,6 +9,6 @@ from __future__ import annotations
 from kilisho.fleet.exchange.formats import FORMATS, Format
 from kilisho.fleet.exchange.incoming import Incoming
 from kilisho.fleet.exchange.validating import Terms, Told, told
-from kilisho.fleet.exchange.writers import SummaryWriter
+from kilisho.fleet.writers import SummaryWriter
 
 __all__ = ("FORMATS", "Format", "Incoming", "SummaryWriter", "Terms", "Told", "told")

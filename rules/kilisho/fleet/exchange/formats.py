@@ -11,7 +11,7 @@ from kilisho.fleet.exchange.csv_text import read_csv
 from kilisho.fleet.exchange.incoming import Incoming, Source
 from kilisho.fleet.exchange.ndjson import read_ndjson
 from kilisho.fleet.exchange.parquet import read_parquet
-from kilisho.fleet.exchange.writers import ArrowWriter, CsvWriter, Encode, NdjsonWriter, ParquetWriter, Writer
+from kilisho.fleet.writers import ArrowWriter, CsvWriter, Encode, NdjsonWriter, ParquetWriter, Writer
 
 NDJSON, CSV = "application/x-ndjson", "text/csv"
 ARROW, PARQUET = "application/vnd.apache.arrow.stream", "application/vnd.apache.parquet"

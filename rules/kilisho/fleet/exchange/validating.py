@@ -14,8 +14,8 @@ from kilisho.fleet.answers import schema_of
 from kilisho.fleet.counting import added, counted, nothing
 from kilisho.fleet.exchange.incoming import BROKEN, Incoming, Source
 from kilisho.fleet.exchange.summary import summary_of
-from kilisho.fleet.exchange.writers import RULEBOOK, Encode, Writer
 from kilisho.fleet.headings import unreadable
+from kilisho.fleet.writers import RULEBOOK, Encode, Writer
 from kilisho.messages import DEFAULT, LANGUAGES, Language
 from kilisho.packs import Rulebook
 

@@ -30,7 +30,13 @@ def texts_of(array: pa.Array, style: Style) -> pa.Array:
         return _coded(array.indices, [style.text(word) for word in array.dictionary.to_pylist()])
     if pa.types.is_list(array.type):
         return _structs(array, style) if pa.types.is_struct(array.type.value_type) else _lists(array, style)
-    return _strings(array, style) if pa.types.is_string(array.type) else array.cast(pa.string())
+    text = array.cast(pa.string())
+    return text if _as_they_stand(array.type) else _strings(text, style)
+
+
+def _as_they_stand(kind: pa.DataType) -> bool:
+    """Whether a type's values are written alike in every format."""
+    return bool(pa.types.is_integer(kind) or pa.types.is_floating(kind) or pa.types.is_boolean(kind) or pa.types.is_null(kind))
 
 
 def _coded(codes: Any, values: Sequence[str]) -> pa.Array:
@@ -48,7 +54,8 @@ def _strings(array: pa.Array, style: Style) -> pa.Array:
 
 
 def _lists(array: pa.ListArray, style: Style) -> pa.Array:
-    codes, words = array.values.indices.to_numpy(zero_copy_only=False), array.values.dictionary.to_pylist()
+    values = array.values if pa.types.is_dictionary(array.values.type) else array.values.dictionary_encode()
+    codes, words = values.indices.to_numpy(zero_copy_only=False), values.dictionary.to_pylist()
     data, width = codes.tobytes(), codes.itemsize
     ends = (array.offsets.to_numpy() * width).tolist()
     known: dict[bytes, int] = {}

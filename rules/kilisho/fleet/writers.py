@@ -12,7 +12,7 @@ import pyarrow.compute as pc
 import pyarrow.parquet as pq
 
 from kilisho.fleet.answers import NUMBERS
-from kilisho.fleet.exchange.texts import Style, data_of, texts_of
+from kilisho.fleet.texts import Style, data_of, texts_of
 from kilisho.questions.tables import harmless
 
 Encode = Callable[[Any], bytes]
