@@ -57,7 +57,7 @@ def test_new_packs_are_in_force_at_once_and_whole(tmp_path: Path, workers: str) 
     assert load.lost == []
     assert load.refused == 0
     assert load.statuses.keys() == {200}
-    versions = [answer["rulebook"]["version"] for _, answer in load.answers]
+    versions = [answer.version for answer in load.answers]
     assert set(versions) == {first, second}
 
 
