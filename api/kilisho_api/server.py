@@ -31,7 +31,7 @@ SECONDS_TO_SPEAK = 1.0
 TICK = 0.02
 # The event loop takes up one connection a round, and a round may answer a request: those who wait to be taken up would wait unseen.
 # Not all at once either, since several workers are to share them.
-CONNECTIONS_A_ROUND = 8
+CONNECTIONS_A_ROUND = 4
 # Longer than a proxy keeps an idle connection (nginx: 60 s): whoever is to send the next request should be the one who hangs up.
 KEEP_ALIVE_SECONDS = 75
 # An answer is thousands of objects, nearly none of them in a cycle: at Python's 700 the collector walks each answer several times while
