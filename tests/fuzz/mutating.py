@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import copy
 import json
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from functools import cache
 from random import Random
 from typing import Any
@@ -12,6 +12,7 @@ from typing import Any
 import yaml
 from tests.fuzz import targets
 
+from kilisho.faults import RefusedError
 from kilisho.packs import BASE_PACK
 from kilisho.questions import Question
 
@@ -19,9 +20,14 @@ STRANGE = (None, True, False, 0, -0.0, -1, 1, 1e-300, 1e300, 10**30, 0.5, "", "x
 CHANGES = 3
 # An entry of the base pack is put into a pack this often, and a body sent to another question.
 WHOLE_ENTRY, OTHER_QUESTION = 0.3, 0.05
+# Of bodies changed without thought nine in ten are refused, and the working out behind the request is hardly tried: as many are changed so
+# that the question takes them, by the first of a few attempts.
+TAKEN, ATTEMPTS = 0.5, 5
+NEAR = (0.1, 0.5, 0.8, 0.97, 1.03, 1.25, 2.0, 10.0)
 Document = Any
 Place = tuple[str | int, ...]
 Vocabulary = Mapping[str, Sequence[Any]]
+Change = Callable[[Document, Vocabulary, Random], Document]
 
 
 def body(data: bytes, most: int, seed: int) -> bytes | None:
@@ -32,9 +38,33 @@ def body(data: bytes, most: int, seed: int) -> bytes | None:
         document = json.loads(text)
     except (ValueError, RecursionError):
         return None
+    if random.random() < TAKEN:
+        return _fitting(_written(name.decode("latin-1"), _taken(name.decode("latin-1"), document, random)), most)
     if random.random() < OTHER_QUESTION:
         name = random.choice(list(targets.questions())).encode()
-    return _fitting(name + b"\n" + json.dumps(_changed(document, words_of_bodies(), random)).encode(), most)
+    return _fitting(_written(name.decode("latin-1"), _changed(document, words_of_bodies(), random)), most)
+
+
+def _written(name: str, document: Document) -> bytes:
+    return f"{name}\n{json.dumps(document)}".encode()
+
+
+def _taken(name: str, document: Document, random: Random) -> Document:
+    """``document`` changed gently, by the first attempt that its question takes; by the last where it takes none."""
+    question, made = targets.questions().get(name), document
+    for _ in range(ATTEMPTS):
+        made = _times(_gently, document, words_of_bodies(), random)
+        if question is not None and _is_taken(question, made):
+            break
+    return made
+
+
+def _is_taken(question: Question, document: Document) -> bool:
+    try:
+        question.read(document)
+    except RefusedError:
+        return False
+    return True
 
 
 def pack(data: bytes, most: int, seed: int) -> bytes | None:
@@ -53,8 +83,32 @@ def _fitting(found: bytes, most: int) -> bytes | None:
 
 
 def _changed(document: Document, words: Vocabulary, random: Random) -> Document:
+    return _times(_once, document, words, random)
+
+
+def _times(change: Change, document: Document, words: Vocabulary, random: Random) -> Document:
+    """A copy of ``document`` with one to three changes."""
+    made = copy.deepcopy(document)
     for _ in range(random.randint(1, CHANGES)):
-        document = _once(document, words, random)
+        made = change(made, words, random)
+    return made
+
+
+def _gently(document: Document, words: Vocabulary, random: Random) -> Document:
+    """``document`` with a number moved, a part exchanged for another of the same member, an entry doubled or a part left out."""
+    place = random.choice(_places(document))
+    if not place:
+        return document
+    holder, key = _at(document, place[:-1]), place[-1]
+    value = holder[key]
+    if isinstance(value, int | float) and not isinstance(value, bool):
+        holder[key] = type(value)(value * random.choice(NEAR))
+    elif isinstance(holder, list):
+        holder.append(copy.deepcopy(value))
+    elif random.random() < TAKEN:
+        holder[key] = copy.deepcopy(random.choice([one for one in words.get(str(key), ()) if type(one) is type(value)] or [value]))
+    else:
+        del holder[key]
     return document
 
 

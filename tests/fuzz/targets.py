@@ -32,7 +32,7 @@ from kilisho_api.settings import Settings
 
 REFUSALS = (MalformedError, RefusedError, packs.PackError, MessageFileError, ProblemError)
 # A year of the process model takes a quarter of a second: much less shows as much.
-SHORT = Limits(forecast_days=20)
+SHORT = Limits(forecast_days=40)
 KNOWN_QUERY = ("explain",)
 Headers = list[tuple[bytes, bytes]]
 

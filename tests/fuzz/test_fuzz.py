@@ -11,6 +11,8 @@ from pathlib import Path
 import pytest
 from tests.fuzz import mutating, targets
 
+from kilisho.questions import Question
+
 ROOT = Path(__file__).resolve().parents[2]
 CORPUS = Path(__file__).parent / "corpus"
 LARGEST_CORPUS = 200_000
@@ -51,6 +53,23 @@ def test_changed_bodies_stay_json_and_differ(name: str) -> None:
     for one in made:
         targets.parse(one.partition(b"\n")[2].replace(b"NaN", b"0"))
     assert mutating.body(b"sizing\nno json", 100, 1) is None
+
+
+@pytest.mark.parametrize("name", ["sizing-example", "gas-forecast-example"])
+def test_of_changed_bodies_many_are_taken_and_many_refused(name: str) -> None:
+    """Where all are refused, nothing behind the reading of a request is tried."""
+    data = (CORPUS / "bodies" / name).read_bytes()
+    question = targets.questions()[name.removesuffix("-example")]
+    verdicts = [_taken(question, one) for seed in range(100) if (one := mutating.body(data, 6_000, seed)) is not None]
+    assert 30 < sum(verdicts) < 80
+
+
+def _taken(question: Question, body: bytes) -> bool:
+    try:
+        question.read(targets.parse(body.partition(b"\n")[2]))
+    except targets.REFUSALS:
+        return False
+    return True
 
 
 def test_changed_packs_stay_packs_of_which_some_load(tmp_path: Path) -> None:

@@ -11,6 +11,7 @@ from __future__ import annotations
 
 import argparse
 import asyncio
+import json
 import sys
 import time
 from collections import Counter, defaultdict
@@ -22,7 +23,7 @@ from random import Random
 ROOT = Path(__file__).resolve().parents[2]
 sys.path.insert(0, str(ROOT))
 
-from tests.fuzz import mutating  # noqa: E402 - the checkout is on the path from here on
+from tests.fuzz import mutating, targets  # noqa: E402 - the checkout is on the path from here on
 from tests.load.bodies import SLOW, loads  # noqa: E402
 from tests.load.figures import counted, show, slope_of  # noqa: E402
 from tests.load.generator import LOST, Answer, all_of, request_of  # noqa: E402
@@ -54,8 +55,8 @@ def seeds() -> list[Seed]:
 
 
 def examples() -> dict[str, bytes]:
-    """The loads whose names are operations."""
-    return {name: body for name, body in loads().items() if name != "farm-plan-without-forecast"}
+    """The example of every operation, those of forecasts as short as the service permits here."""
+    return {name: json.dumps(question.example).encode() for name, question in targets.questions().items()}
 
 
 def changed(seed: int, number: int, slow: bool) -> Iterator[tuple[str, bytes]]:
@@ -179,7 +180,7 @@ def main() -> int:
     parser.add_argument("--faults", type=Path, default=Path("fuzz-faults"), help="folder for requests that failed")
     options = parser.parse_args()
     begun = time.monotonic()
-    settings = {"longest_forecast": 20, "slow_waiting": SLOW_CALLERS + QUICK_CALLERS}
+    settings = {"longest_forecast": targets.SHORT.forecast_days, "slow_waiting": SLOW_CALLERS + QUICK_CALLERS}
     with serving(service(options.workers), FIRST, loads()["first-charge"], **settings) as server:
         found = asyncio.run(fuzzed(server, options.seed, options.requests, options.seconds))
     report(found, time.monotonic() - begun)
