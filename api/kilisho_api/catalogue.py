@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
-from difflib import get_close_matches
 from typing import Any
 
 from litestar import Request, Response, get
 from litestar.handlers import HTTPRouteHandler
 
 from kilisho.messages import say, told_in
+from kilisho.nearest import nearest
 from kilisho.packs import Rulebook
 from kilisho.quantities import Graph, Quantity
 from kilisho.rulebook import SECTIONS, SECTIONS_OF_PRACTICE
@@ -69,8 +69,7 @@ def _item_handler(path: str, documents: Mapping[str, Spoken]) -> HTTPRouteHandle
 
 
 def _unknown(name: str, known: Iterable[str]) -> dict[str, Any]:
-    nearest = get_close_matches(name[:64], list(known), n=3, cutoff=0.4)
-    return {"parameter": "id", "code": "unknown_id", "detail": say("detail-no_entry_of_collection"), "nearest": nearest}
+    return {"parameter": "id", "code": "unknown_id", "detail": say("detail-no_entry_of_collection"), "nearest": nearest(name, known)}
 
 
 def _entries(part: Mapping[str, Any]) -> list[Item]:

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Sequence
-from difflib import get_close_matches
 from typing import Any
 from urllib.parse import parse_qsl
 
 from kilisho.messages import say
+from kilisho.nearest import nearest
 from kilisho_api.headers import AnyRequest, header
 from kilisho_api.negotiation import preferred
 from kilisho_api.problems import ProblemError
@@ -58,8 +58,7 @@ def read_query(query: bytes, known: Sequence[str]) -> dict[str, bool]:
 
 def _parameter_fault(name: str, value: str, known: Sequence[str], seen: Iterable[str]) -> tuple[str, str, list[str]]:
     if name not in known:
-        nearest = get_close_matches(name[:64], known, n=1, cutoff=0.4) or list(known)
-        return "unknown_parameter", say("detail-no_parameter"), nearest
+        return "unknown_parameter", say("detail-no_parameter"), nearest(name, known, most=1) or list(known)
     if name in seen:
         return "repeated_parameter", say("detail-given_twice"), []
     if value not in YES_OR_NO:

@@ -5,9 +5,9 @@ from __future__ import annotations
 import os
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field, fields
-from difflib import get_close_matches
 from typing import Any
 
+from kilisho.nearest import nearest
 from kilisho.questions.limits import Limits, range_of
 from kilisho_api.addresses import read_networks
 from kilisho_api.buckets import Rate, read_rate
@@ -176,8 +176,8 @@ def read(environment: Mapping[str, str]) -> Settings:
 
 def _unknown(name: str) -> str:
     """A misspelt setting must not be one that is left at its default without a word."""
-    nearest = get_close_matches(name, map(variable, _NAMES), n=1, cutoff=0.6)
-    hint = f" such as {nearest[0]}" if nearest else ""
+    meant = nearest(name, map(variable, _NAMES), 0.6, most=1)
+    hint = f" such as {meant[0]}" if meant else ""
     return f"{name}: expected a setting that there is{hint}; a cluster's service links set others, turn them off for this container"
 
 

@@ -5,7 +5,6 @@ from __future__ import annotations
 import sys
 from argparse import Namespace
 from collections.abc import Mapping, Sequence
-from difflib import get_close_matches
 from pathlib import Path
 
 from pydantic import BaseModel
@@ -13,6 +12,7 @@ from pydantic_core import to_json
 
 from kilisho import packs
 from kilisho.faults import Fault, MalformedError, RefusedError
+from kilisho.nearest import nearest
 from kilisho.questions import Question, open_questions
 from kilisho.questions.asking import parse
 
@@ -42,8 +42,8 @@ def _question(chosen: Namespace) -> Question:
     questions = _questions(chosen.packs)
     question = questions.get(chosen.operation)
     if question is None:
-        nearest = get_close_matches(chosen.operation, questions, n=3, cutoff=0.6) or list(questions)
-        raise UnusableError(f"no operation is called {chosen.operation!r}; did you mean {' or '.join(nearest)}?")
+        meant = nearest(chosen.operation, questions, 0.6) or list(questions)
+        raise UnusableError(f"no operation is called {chosen.operation!r}; did you mean {' or '.join(meant)}?")
     offers = (JSON, *question.representations)
     if chosen.accept not in offers:
         raise UnusableError(f"{question.name} is not written as {chosen.accept!r}; choose {' or '.join(offers)}")

@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field
-from difflib import get_close_matches
 from functools import lru_cache
 from typing import Any
 
 from pydantic import ValidationError
 
 from kilisho.messages import say
+from kilisho.nearest import LONGEST, nearest
 
 Place = tuple[str | int, ...]
 # Looking for near names is slow; a body of thousands of unknown members must not hold a worker.
@@ -120,16 +120,16 @@ TWELVE_DIGITS = ".12g"
 def _fault(item: Any, known: tuple[str, ...]) -> Fault:
     context = item.get("ctx", {})
     place = tuple(item["loc"]) + ((context["at"],) if "at" in context else ())
-    nearest = context.get("nearest", ())
+    meant = context.get("nearest", ())
     if item["type"] == "extra_forbidden":
-        nearest = _near(str(place[-1])[:64], known)
-    return Fault(place, item["type"], _detail(item), tuple(nearest))
+        meant = _near(str(place[-1])[:LONGEST], known)
+    return Fault(place, item["type"], _detail(item), tuple(meant))
 
 
 @lru_cache(maxsize=4096)  # some 400 bytes each
 def _near(name: str, known: tuple[str, ...]) -> tuple[str, ...]:
     """Kept, since an app that misspells a member does so in every request, and looking costs as much as an answer."""
-    return tuple(get_close_matches(name, known, n=3, cutoff=0.6))
+    return tuple(nearest(name, known, 0.6))
 
 
 def _detail(item: Any) -> str:

@@ -5,7 +5,7 @@ from __future__ import annotations
 import signal
 import sys
 from argparse import Namespace
-from collections.abc import Callable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from contextlib import contextmanager
 from importlib import import_module
 from pathlib import Path
@@ -142,7 +142,7 @@ def summary(report: dict[str, Any], counts: dict[str, Any]) -> Iterator[str]:
         yield "rows that cannot be read, by column and fault:"
         yield from _table((f"{one['fault']}, {one['text']}", one["count"]) for one in report["faults"])
         yield "the first of these rows:"
-        yield from (f"  row {one['row']} {one['id'] or ''}: {_why(one['faults'][0])}" for one in counts["refused"])
+        yield from map(_refused, counts["refused"])
     if counts["unread"]:
         yield f"columns that were not read: {', '.join(counts['unread'])}"
 
@@ -151,8 +151,11 @@ def _worst(one: dict[str, Any]) -> str:
     return f"  row {one['row']} {one['id'] or ''}: {one['title']}. {one['do']} {one['slip'] or ''}".rstrip()
 
 
-def _why(fault: Mapping[str, str]) -> str:
-    return f"{fault['column']}: {fault['detail']}".removeprefix(": ")
+def _refused(one: dict[str, Any]) -> str:
+    from kilisho.fleet.members import in_a_line
+
+    fault = one["faults"][0]
+    return f"  row {one['row']} {one['id'] or ''}: {in_a_line(fault['column'], fault['detail'])}"
 
 
 def _table(pairs: Any) -> Sequence[str]:

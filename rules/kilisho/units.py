@@ -46,7 +46,7 @@ class UnknownUnitError(ValueError):
 
     def __init__(self, code: str, kind: Kind) -> None:
         self.code, self.kind = code, kind
-        self.nearest = nearest(code[:40], kind.units, 0.3)
+        self.nearest = nearest(code, kind.units, 0.3)
         super().__init__(f"{code[:40]!r} is not a unit of {kind.name}; use one of {', '.join(kind.units)}")
 
 

@@ -22,7 +22,7 @@ from kilisho.fleet.exchange.summary import summary_of
 from kilisho.fleet.report import report_of
 from kilisho.fleet.running import Order, run
 from kilisho.fleet.table import NOTICE
-from kilisho.messages import LANGUAGES, Message, told_in
+from kilisho.messages import LANGUAGES, Message, say, told_in
 from kilisho.views.reports import as_markdown, as_page
 
 ENGLISH = LANGUAGES["en"]
@@ -84,6 +84,16 @@ def test_the_command_tells_the_first_rows_that_are_refused(tmp_path: Path, capsy
     said = capsys.readouterr().out
     assert "  row 2 b: structure: not an id of the rulebook's structures" in said
     assert "  row 3 : line 4: has 2 cells where the header has 3" in said
+
+
+def test_a_file_that_is_no_register_is_refused_in_the_language_that_is_chosen(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    (tmp_path / "fleet.csv").write_text("id,structure\na,bag\n")
+    said = {}
+    for tag in LANGUAGES:
+        assert main(["validate", str(tmp_path / "fleet.csv"), "-o", str(tmp_path / "out.csv"), "--language", tag]) == 2
+        said[tag] = capsys.readouterr().err
+        assert str(LANGUAGES[tag].tell(say("fault-required_column"))[0]) in said[tag]
+    assert len(set(said.values())) == len(LANGUAGES)
 
 
 def test_the_worst_come_first_with_what_to_do() -> None:

@@ -20,9 +20,10 @@ from kilisho.fleet import json_rows
 from kilisho.fleet.csv_rows import CsvReader, head_of
 from kilisho.fleet.gathering import Piece
 from kilisho.fleet.headings import Columns, Heading, units_of, unreadable
-from kilisho.fleet.members import reason
+from kilisho.fleet.members import in_a_line, reason, told_in
 from kilisho.fleet.table import FAULTS, ID
 from kilisho.fleet.text_blocks import Cut, Quoting, Size, cuts, rows_of
+from kilisho.messages import Language
 
 # Rows of a block, about: what one worker reads and answers before it tells that it did.
 ROWS = 131_072
@@ -88,7 +89,7 @@ def look_at(files: Sequence[str], columns: Columns, rows: int = ROWS) -> list[Ta
     """Every file cut into blocks of about ``rows`` rows; raises :class:`UnreadableError` for the first that cannot be used."""
     found, before = [], 0
     for file in files:
-        with _words_for(file):
+        with _words_for(file, columns.language):
             table = _LOOKS[format_of(file)](file, columns, rows)
         found.append(replace(table, blocks=tuple(replace(block, row=block.row + before) for block in table.blocks)))
         before += sum(block.rows for block in table.blocks)
@@ -98,17 +99,17 @@ def look_at(files: Sequence[str], columns: Columns, rows: int = ROWS) -> list[Ta
 def read_block(block: Block, columns: Columns, further: Sequence[str] = ()) -> Batches:
     """The rows of a block as batches of the columns that are read and of ``further`` ones, each with the names that nobody reads."""
     others = tuple(name for name in further if name not in columns.members and name not in (ID, FAULTS))
-    with _words_for(block.file):
+    with _words_for(block.file, columns.language):
         yield from _READS[format_of(block.file)](block, Wanted(columns, others))
 
 
 @contextmanager
-def _words_for(file: str) -> Iterator[None]:
+def _words_for(file: str, language: Language) -> Iterator[None]:
     try:
         yield
     except RefusedError as refused:
-        told = (reason(": ".join(map(str, fault.place)), fault) for fault in refused.faults)
-        raise UnreadableError(f"{file}: {'; '.join(f'{one.column}: {one.detail}'.removeprefix(': ') for one in told)}") from None
+        told = (told_in(reason(": ".join(map(str, fault.place)), fault), language) for fault in refused.faults)
+        raise UnreadableError(f"{file}: {'; '.join(in_a_line(one.column, one.detail) for one in told)}") from None
     except (pa.ArrowException, OSError) as error:
         why = getattr(error, "strerror", None) or (str(error).splitlines() or ["cannot be read"])[0]
         raise UnreadableError(f"{file}: {why}") from None

@@ -5,7 +5,6 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
-from difflib import get_close_matches
 
 import pyarrow as pa
 
@@ -14,6 +13,7 @@ from kilisho.faults import Fault, RefusedError
 from kilisho.fleet.members import REQUIRED, Member, Reason
 from kilisho.fleet.table import FAULTS, ID
 from kilisho.messages import DEFAULT, LANGUAGES, Language, say
+from kilisho.nearest import nearest
 from kilisho.questions import fields as f
 from kilisho.questions.installation.request import InstallationRequest
 from kilisho.questions.stated_facts import reader_of
@@ -75,7 +75,7 @@ class Columns:
         """Every row would be refused for want of these; names that are close to one are told too."""
         missing = [name for name in REQUIRED if name not in known]
         some = [name for name in names[:MOST_NAMES] if name not in self.members] if missing else []
-        near = {name: get_close_matches(name[:LONGEST_NAME], missing, cutoff=0.6) for name in some}
+        near = {name: nearest(name, missing, 0.6) for name in some}
         misspelt = [Fault((name[:LONGEST_NAME],), "no_column", say("fault-unread_column"), meant) for name, meant in near.items() if meant]
         if not known & self.members.keys():
             return [Fault((), "no_column", say("fault-no_column")), *misspelt]
@@ -87,7 +87,7 @@ class Columns:
 
     def nearest(self, name: str) -> list[str]:
         """Columns whose names are close to one that is not read."""
-        return get_close_matches(name[:LONGEST_NAME], self.members, n=3, cutoff=0.6)
+        return nearest(name, self.members, 0.6)
 
     def _parts(self, name: str, beside: str | None) -> tuple[str, str | None]:
         """The member's name and the unit that the column states. The bare name wins: a fact might be called anything."""
@@ -107,7 +107,7 @@ class Columns:
         if unit in units:
             return []
         detail = say("fault-unit_of_column", units=", ".join(units)) if units else say("fault-column_without_unit")
-        return [Fault((name[:LONGEST_NAME],), "unknown_unit", detail, get_close_matches(unit[:LONGEST_NAME], units, n=3, cutoff=0.3))]
+        return [Fault((name[:LONGEST_NAME],), "unknown_unit", detail, nearest(unit, units, 0.3))]
 
     def _place(self, name: str, member: str, unit: str | None) -> Place:
         found, kind = self.members[member], self._kind(member)

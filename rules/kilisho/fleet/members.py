@@ -88,6 +88,11 @@ def reason(column: str, fault: Fault = UNREADABLE) -> Reason:
     return Reason(column, fault.code, detail)
 
 
+def in_a_line(column: str, detail: str) -> str:
+    """A reason in a line of text; what is wrong with no column in particular stands alone."""
+    return f"{column}: {detail}" if column else detail
+
+
 def told_in(why: Reason, language: Language) -> Reason:
     """A reason in a language; one that was told already stays as it is."""
     if language.tag == DEFAULT or not isinstance(why.detail, Message):

@@ -172,7 +172,7 @@ def run(order: Order, rulebook: Rulebook, progress: Progress = lambda _done, _ro
 
     Raises :class:`UnreadableError` for files that cannot be used, and :class:`StoppedError` where the same order goes on later.
     """
-    tables = look_at(order.files, fleet_of(rulebook).columns, order.rows)
+    tables = look_at(order.files, replace(fleet_of(rulebook).columns, language=rulebook.languages[order.language]), order.rows)
     _check_by(order, tables)
     parts = parts_of(order)
     with _held(parts, _plan(order, rulebook, tables), restart):

@@ -233,7 +233,7 @@ def one_of(values: tuple[str, ...]) -> Checked:
     def read(value: Any) -> str:
         if isinstance(value, str) and value in values:
             return value
-        close = nearest(str(value)[:LONGEST_IDENTIFIER], values)
+        close = nearest(str(value), values)
         raise PydanticCustomError("not_one_of", "fault-not_one_of", {"allowed": ", ".join(values), "nearest": close})
 
     return Checked(read, (("type", "string"), ("enum", list(values))))
