@@ -256,7 +256,7 @@ def test_a_plan_feeds_as_often_as_it_says(first: int, length: int, every: float,
     [([], []), ([(0, 9)], []), ([(0, 3), (6, 9)], [(4, 5)]), ([(2, 3)], [(4, 9)]), ([(0, 1), (3, 4), (6, 9)], [(2, 2), (5, 5)])],
 )
 def test_gaps_are_found(spans: list[tuple[int, int]], gaps: list[tuple[int, int]]) -> None:
-    assert gaps_in([Span(*span, 1.0) for span in spans], 10) == gaps
+    assert gaps_in([Span(*span, 1.0) for span in spans], np.ones(10)) == gaps
 
 
 def test_a_gap_is_told_and_a_long_one_found() -> None:
@@ -264,6 +264,26 @@ def test_a_gap_is_told_and_a_long_one_found() -> None:
     answer = forecast(maintenance_feed=plans)
     assert answer["gaps"] == [{"first_day": 89, "last_day": 119, "date": "2027-05-01", "until": "2027-05-31"}]
     assert "feeding_without_gap" in {one["check"] for one in answer["findings"] if one["verdict"] == "fail"}
+
+
+def test_days_on_which_all_feed_was_missed_are_a_gap_and_others_are_not() -> None:
+    whole = forecast()
+    missed = forecast(deviations=[{"from": "2027-06-01", "until": "2027-07-15"}, {"from": "2027-08-01", "share_of_feed": 0.2}])
+    assert whole["gaps"] == []
+    assert missed["gaps"] == [{"first_day": 120, "last_day": 164, "date": "2027-06-01", "until": "2027-07-15"}]
+    assert "feeding_without_gap" in {one["check"] for one in missed["findings"] if one["verdict"] == "fail"}
+
+
+def test_what_was_missed_leaves_the_retention_of_every_change_as_it_is() -> None:
+    """Retention is volume over the slurry of a day (by definition): a quarter more feed and water stays 1/1.25 as long."""
+    whole = forecast()
+    missed = forecast(deviations=[{"from": "2027-06-01", "until": "2027-09-15"}])
+    retention = {one["change"]: value(one, "hydraulic_retention_time") for one in whole["changes"]}
+    assert retention == {one["change"]: value(one, "hydraulic_retention_time") for one in missed["changes"]}
+    assert retention["more_feed"] == pytest.approx(value(whole, "hydraulic_retention_time") / 1.25, rel=1e-3)
+    assert retention["less_feed"] == pytest.approx(value(whole, "hydraulic_retention_time") / 0.75, rel=1e-3)
+    assert retention["weekly"] == value(whole, "hydraulic_retention_time")
+    assert retention["more_water"] < value(whole, "hydraulic_retention_time") < retention["less_water"]
 
 
 @pytest.mark.parametrize(

@@ -72,12 +72,14 @@ def kept_of(asked: Any, first_day: dt.date, days: int) -> Array:
     return kept
 
 
-def gaps_in(spans: Sequence[Span], days: int) -> list[tuple[int, int]]:
-    """First and last day of every stretch after the first feeding that no plan covers."""
-    covered = np.zeros(days, dtype=bool)
+def gaps_in(spans: Sequence[Span], kept: Array) -> list[tuple[int, int]]:
+    """First and last day of every stretch after the first feeding that no plan covers, or of which nothing was ``kept``, (days,)."""
+    covered = np.zeros(len(kept), dtype=bool)
     for span in spans:
-        covered[max(0, span.first) : max(0, span.last + 1)] = True
-    open_days = np.flatnonzero(~covered[min((s.first for s in spans), default=days) :]) + min((s.first for s in spans), default=days)
+        days = slice(max(0, span.first), max(0, span.last + 1))
+        covered[days] = kept[days] > 0.0
+    first = min((span.first for span in spans), default=len(kept))
+    open_days = np.flatnonzero(~covered[first:]) + first
     breaks = np.flatnonzero(np.diff(open_days) > 1)
     edges = zip([0, *(breaks + 1)], [*breaks, len(open_days) - 1], strict=True) if len(open_days) else ()
     return [(int(open_days[a]), int(open_days[b])) for a, b in edges]

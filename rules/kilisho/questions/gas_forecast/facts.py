@@ -5,7 +5,6 @@ from __future__ import annotations
 from typing import Any
 
 from kilisho.questions.feeding import feed_facts
-from kilisho.questions.gas_forecast.calendar import gaps_in
 from kilisho.questions.gas_forecast.work import Work
 from kilisho.questions.seasons import season_facts
 from kilisho.questions.stated_facts import all_facts, values_by_id
@@ -21,7 +20,7 @@ def facts_of(work: Work) -> dict[str, Any]:
         "structure_kind": work.structure_id,
         "total_volume": values["total_volume"],
         "acid_ratio_forecast": float(run.acid_ratio[min(BREAKING_IN, work.asked.days - 1) :, 0].max()),
-        "longest_feeding_gap": float(max([last - first + 1 for first, last in gaps_in(work.spans, work.asked.days)], default=0)),
+        "longest_feeding_gap": float(max([last - first + 1 for first, last in work.gaps], default=0)),
         **({"digester_temperature": float(run.temperature[:, 0].min())} if work.warmth.known else {}),
         **_steady_facts(work),
     }

@@ -28,7 +28,7 @@ from kilisho.questions.answers import (
 )
 from kilisho.questions.digestion import ends_of, samples_of
 from kilisho.questions.gas import growth_reach
-from kilisho.questions.gas_forecast.calendar import gaps_in
+from kilisho.questions.gas_forecast.run import Change
 from kilisho.questions.gas_forecast.work import Work
 from kilisho.ranges import SAMPLES, Array
 
@@ -55,7 +55,7 @@ def told(work: Work) -> Answer:
         "highest_acid_risk": LEVELS[int(_levels(work.run.acid_ratio).max())],
         "series": list(_series(work, gas, methane)),
         "changes": [_change(work, gas, place) for place in range(len(work.changes))],
-        "gaps": [_gap(work, *gap) for gap in gaps_in(work.spans, work.asked.days)],
+        "gaps": [_gap(work, *gap) for gap in work.gaps],
     }
 
 
@@ -160,7 +160,7 @@ def _change(work: Work, gas: Array, place: int) -> Answer:
         "against_plan": _against(gas[:, column].sum(), gas[:, 0].sum()),
         "gas_at_the_end": in_cubic_metres_per_day(float(end[:, column].mean())),
         "against_plan_at_the_end": _against(end[:, column].mean(), end[:, 0].mean()),
-        "hydraulic_retention_time": in_days(_retention(work, column)),
+        "hydraulic_retention_time": in_days(_retention(work, change)),
         "acid_risk": LEVELS[_level_of(work.run.acid_ratio[since:, column])],
     }
 
@@ -169,10 +169,11 @@ def _against(after: float, before: float) -> Answer:
     return in_percent(float(after / before) - 1.0 if before else 0.0)
 
 
-def _retention(work: Work, column: int) -> float:
-    """Retention at the mean slurry of the last plan."""
-    slurry = float(work.feeds.slurry[work.spans[-1].first :, column].mean())
-    return float(work.run.volume[-1, column]) / slurry if slurry else float(work.asked.days)
+def _retention(work: Work, change: Change) -> float:
+    """Retention of the last plan once it is changed, whatever was missed meanwhile; another interval leaves it as it is."""
+    dose = work.planned[-1].dose
+    changed = (dose.room.value + dose.liquid.value * change.water) * change.feed
+    return float(work.ledger.values["hydraulic_retention_time"]) * dose.slurry.value / changed
 
 
 def _level_of(ratio: Array) -> int:

@@ -18,7 +18,7 @@ from kilisho.questions.digester import take_digester
 from kilisho.questions.digestion import Columns, feedstock_of, parameters_of
 from kilisho.questions.feeding import NO_URINE, Fed, scaled, take_totals
 from kilisho.questions.gas import take_gas
-from kilisho.questions.gas_forecast.calendar import Span, faults_of_calendar, first_day_of, kept_of, spans_of
+from kilisho.questions.gas_forecast.calendar import Span, faults_of_calendar, first_day_of, gaps_in, kept_of, spans_of
 from kilisho.questions.gas_forecast.doses import Dose, charge_of, dose_of
 from kilisho.questions.gas_forecast.request import MOST_SUBSTRATES
 from kilisho.questions.gas_forecast.run import Change, Feeds, Planned, feeds_of, routine_of
@@ -69,6 +69,11 @@ class Work:
     def spans(self) -> list[Span]:
         """The feeding plans, by their first day."""
         return [plan.span for plan in self.planned if plan.regular]
+
+    @property
+    def gaps(self) -> list[tuple[int, int]]:
+        """First and last day of every stretch without feed."""
+        return gaps_in(self.spans, self.planned[-1].kept)
 
 
 class _Prepared(NamedTuple):
