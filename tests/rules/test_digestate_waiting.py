@@ -131,12 +131,28 @@ def test_a_short_stay_with_human_excreta_is_faulted() -> None:
     assert "latrine_retention" not in findings(spread(hydraulic_retention_time=25))
 
 
-@pytest.mark.parametrize(("fact", "said"), [("digestate_on_raw_crops", True), ("human_excreta_fed", True), ("digestate_on_fodder", True)])
+@pytest.mark.parametrize(("fact", "said"), [("digestate_on_raw_crops", True), ("digestate_on_fodder", True)])
 def test_a_stated_fact_neither_wins_nor_loses_in_silence(fact: str, said: bool) -> None:
     with pytest.raises(RefusedError) as refused:
         spread(facts={fact: said})
     assert [(fault.pointer, fault.code) for fault in refused.value.faults] == [(f"/facts/{fact}", "stated_twice")]
     assert spread(facts={fact: not said})
+
+
+@pytest.mark.parametrize("fact", ["human_excreta_fed", "latrine_linked"])
+def test_what_a_latrine_brings_counts_though_no_substrate_names_it(fact: str) -> None:
+    """A list of substrates may leave out what flows in by itself: the crops that must not get human excreta must not get this slurry."""
+    by_list, by_fact = spread(**LATRINE), spread(facts={fact: True})
+    assert by_fact["hygiene"]["human_excreta_fed"] is by_list["hygiene"]["human_excreta_fed"] is True
+    assert by_fact["waiting_time"]["never_on"] == by_list["waiting_time"]["never_on"]
+    assert "pathogens_human" in {one["id"] for one in by_fact["cautions"]}
+    assert spread(facts={fact: False})["hygiene"]["human_excreta_fed"] is False
+
+
+def test_a_latrine_that_is_linked_denies_that_no_excreta_are_fed() -> None:
+    with pytest.raises(RefusedError) as refused:
+        spread(facts={"latrine_linked": True, "human_excreta_fed": False})
+    assert [(fault.pointer, fault.code) for fault in refused.value.faults] == [("/facts/human_excreta_fed", "stated_twice")]
 
 
 @given(digestates())

@@ -35,7 +35,7 @@ def digester(answer: Json) -> Json:
 
 
 def test_the_size_is_that_of_sizing() -> None:
-    asked = ask("sizing", shared("structure", "herd", "dilution", "climate", "water_available", "people_cooked_for"))
+    asked = ask("sizing", shared("structure", "herd", "dilution", "climate", "water_available", "appliances"))
     assert plan()["sizing"] == own(asked)
 
 
@@ -43,6 +43,7 @@ def test_the_first_charge_is_that_of_first_charge() -> None:
     answer = plan()
     body = shared("herd", "dilution", "climate", "water_available", "stockpile", "containers", "labour")
     body |= {"digester": digester(answer), "feed": [{"substrate": "cattle_dung"}], "digester_ready_on": "2027-02-08"}
+    body |= {"full_feed_per_day": answer["sizing"]["feed_per_day"]["value"]}
     assert answer["first_charge"] == own(ask("first-charge", body))
 
 
@@ -51,6 +52,7 @@ def test_the_maintenance_feed_is_that_of_maintenance_feed() -> None:
     [full] = [row for row in answer["first_charge"]["schedule"] if row["event"] == "feed_100_per_cent"]
     body = shared("herd", "dilution", "climate", "water_available", "containers")
     body |= {"digester": digester(answer), "feeding": {"starts_on": full["date"]}}
+    body |= {"feed": [{"substrate": "cattle_dung", "mass": answer["sizing"]["feed_per_day"]["value"]}]}
     assert answer["maintenance_feed"] == own(ask("maintenance-feed", body))
 
 
@@ -155,9 +157,97 @@ def test_what_is_left_out_says_why(change: Json, operation: str) -> None:
 
 
 def test_a_digester_that_stands_is_not_sized_again() -> None:
-    answer = plan(digester={"structure": "bag", "total_volume": 10})
+    answer = plan(structure="bag", digester={"total_volume": 10})
     assert "sizing" not in answer
     assert value(answer, "maintenance_feed.slurry_per_day") > 0
+
+
+def test_a_digester_that_stands_is_of_the_kind_that_the_farm_states() -> None:
+    for body in (
+        {"structure": "bag", "digester": {"total_volume": 10}},
+        {"structure": None, "digester": {"structure": "bag", "total_volume": 10}},
+    ):
+        answer = ask("farm-plan", {name: part for name, part in like(QUICK, **body).items() if part is not None})
+        assumed = [one for one in answer["assumptions"] if one["quantity"] == "structure"]
+        assert all(one["operations"] == ["digestate"] for one in assumed)
+        assert "bag_puncture_pressure" in {one["id"] for one in answer["cautions"]}
+
+
+# One feed
+
+
+@pytest.mark.parametrize(
+    "change",
+    [
+        {},
+        {"people_cooked_for": 12},
+        {"water_available": {"value": 40, "unit": "L/d"}},
+        {"gas_demand": {"value": 0.8, "unit": "m3/d"}, "appliances": []},
+    ],
+)
+def test_the_digester_is_fed_what_it_was_sized_for_from_the_last_step_on(change: Json) -> None:
+    answer = plan(**change)
+    feed = value(answer, "sizing.feed_per_day")
+    assert value(answer["first_charge"]["start_up"]["ramp"][-1], "feed_per_day") == pytest.approx(feed, rel=1e-5)
+    assert value(answer, "maintenance_feed.per_feeding.substrate_mass") == pytest.approx(feed, rel=1e-5)
+    for name in ("hydraulic_retention_time", "organic_loading_rate"):
+        assert value(answer, f"maintenance_feed.{name}") == pytest.approx(value(answer, f"sizing.{name}"), rel=0.03), name
+    # A size must do in the coldest month, a year's mean is warmer.
+    assert value(answer, "maintenance_feed.biogas_per_day") > value(answer, "sizing.biogas_per_day")
+
+
+def test_what_is_there_is_fed_or_left_over() -> None:
+    """A balance of mass: eight dairy cows give so much dung, whatever the digester takes of it."""
+    whole = value(ask("maintenance-feed", shared("herd", "climate") | {"digester": {"total_volume": 40}}), "per_feeding.substrate_mass")
+    answer = plan()
+    left = value(answer, "left_over.mass_per_day")
+    assert left > 0
+    assert left + value(answer, "maintenance_feed.per_feeding.substrate_mass") == pytest.approx(whole, rel=1e-5)
+    assert f"{left:.0f} kg a day" in answer["left_over"]["text"]
+    assert "left_over" not in plan(appliances=[], people_cooked_for=40)
+
+
+def test_a_mix_is_cut_in_proportion() -> None:
+    feed = [{"substrate": "cattle_dung", "mass": 90}, {"substrate": "maize_stover", "mass": 10, "total_solids": 0.8}]
+    told = plan(feed=feed, water_available=None)["maintenance_feed"]["per_feeding"]["substrates"]
+    assert [one["share"]["value"] for one in told] == pytest.approx([90, 10], rel=1e-4)
+    assert sum(one["mass"]["value"] for one in told) < 100
+
+
+def test_a_given_digester_is_fed_what_it_bears() -> None:
+    """Ten cubic metres at 24 Cel do not take the dung of eight dairy cows; the plan ends where its first charge's steps end."""
+    answer = plan(structure="bag", digester={"total_volume": 10})
+    ramp = answer["first_charge"]["start_up"]["ramp"]
+    assert value(answer, "maintenance_feed.per_feeding.substrate_mass") == pytest.approx(value(ramp[-1], "feed_per_day"), rel=1e-5)
+    assert value(answer, "left_over.mass_per_day") > 0
+    assert "retention_least" not in {one["check"] for one in answer["findings"] if one["verdict"] == "fail"}
+
+
+def test_the_largest_of_the_stated_demands_is_sized_for() -> None:
+    """A double burner for four hours a day burns more than six people's cooking takes; ten times the people turn it round."""
+    assert value(plan(), "sizing.gas_demand") == value(plan(), "gas_use.demand_per_day")
+    many = ask("sizing", shared("structure", "herd", "dilution", "climate") | {"people_cooked_for": 60})
+    assert value(plan(people_cooked_for=60), "sizing.gas_demand") == value(many, "gas_demand")
+
+
+def test_a_batch_digester_is_not_fed_every_day() -> None:
+    answer = plan(structure="batch_tank")
+    left_out = {one["operation"]: one["because"] for one in answer["left_out"]}
+    assert left_out.keys() == {"maintenance_feed", "gas_forecast", "gas_use", "digestate"}
+    assert answer.keys().isdisjoint(left_out)
+    assert all("batch-rotation" in because for because in left_out.values())
+    assert {row["event"] for row in answer["calendar"]}.isdisjoint({"feed", "feed_100_per_cent"})
+    assert "text/html" in questions()["farm-plan"].representations
+
+
+def test_a_latrine_of_the_site_reaches_every_part() -> None:
+    crops = [{"crop": "leafy_vegetables"}]
+    answer = plan(site={"latrine_linked": True, "distance_to_well": 8}, crops=crops)
+    assert "leafy_vegetables" in answer["digestate"]["waiting_time"]["never_on"]
+    failed = {one["check"] for one in answer["findings"] if one["verdict"] == "fail"}
+    assert "well_distance_least" in failed
+    assert answer["safety_check"]["stop"]
+    assert "leafy_vegetables" not in plan(site={"distance_to_well": 8}, crops=crops)["digestate"]["waiting_time"]["never_on"]
 
 
 def test_without_dates_the_days_remain() -> None:
@@ -181,6 +271,9 @@ def test_measured_solids_reach_every_part() -> None:
         ({"climate": {"monthly_air_temperature": {"values": [200] * 12}}}, "/climate/monthly_air_temperature/values/0"),
         ({"herd": [{"animal": "unicorn", "count": 2}]}, "/herd/0/animal"),
         ({"dilution": {"water_to_feed_by_volume": 1, "target_total_solids": 0.08}}, "/dilution"),
+        ({"digester": {"structure": "bag", "total_volume": 10}}, "/digester/structure"),
+        ({"construction": {"starts_on": "2027-02-09", "digester_ready_on": "2027-02-08"}}, "/construction/digester_ready_on"),
+        ({"site": {"latrine_linked": True}, "facts": {"human_excreta_fed": False}}, "/facts/human_excreta_fed"),
     ],
 )
 def test_faults_of_the_farm_are_refused_where_they_stand(change: Json, pointer: str) -> None:

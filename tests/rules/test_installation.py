@@ -8,7 +8,7 @@ from typing import Any
 
 import pytest
 from tests.rules.conftest import FIRST_CHARGE, Json, ask, assert_sound, assumed, base, findings, like, questions, value
-from tests.rules.fleets import NAME, ROW, asked, request_of, row, single
+from tests.rules.fleets import NAME, ROW, asked, fleet, request_of, row, single, table
 
 from kilisho.faults import RefusedError
 from kilisho.questions.installation.request import EXAMPLE
@@ -299,6 +299,18 @@ def test_a_stated_fact_that_the_record_denies_is_refused() -> None:
     found = asked(row(organic_loading_rate=5.0))
     assert isinstance(found, RefusedError)
     assert [(fault.pointer, fault.code) for fault in found.faults] == [("/facts/organic_loading_rate", "stated_twice")]
+
+
+@pytest.mark.parametrize("fact", ["latrine_linked", "human_excreta_fed"])
+def test_a_latrine_counts_for_a_row_as_for_a_table(fact: str) -> None:
+    """The rules of human excreta speak for a plant that is fed cattle dung and has a latrine, singly and in a column."""
+    stated = row(substrate="cattle_dung", distance_to_well=8.0, **{fact: True})
+    single = asked(stated)
+    assert not isinstance(single, RefusedError)
+    failed = [one["check"] for one in single["findings"] if one["verdict"] == "fail"]
+    assert "well_distance_least" in failed
+    assert set(fleet().answer(table([stated, row(distance_to_well=8.0)])).to_pylist()[0]["failed"]) == set(failed)
+    assert "well_distance_least" not in {one["check"] for one in asked(row(substrate="cattle_dung", distance_to_well=8.0))["findings"]}
 
 
 def test_other_questions_requests_are_refused() -> None:

@@ -15,7 +15,7 @@ from kilisho.questions.answers import Answer, Common, Told
 from kilisho.questions.findings import FAILED, UNKNOWN, Inspector
 from kilisho.questions.opening import Form
 from kilisho.questions.requests import Enquiry
-from kilisho.questions.stated_facts import GROUPS, all_facts, values_by_id
+from kilisho.questions.stated_facts import GROUPS, all_facts, cautions_beside, values_by_id
 from kilisho.rulebook import Severity
 
 DANGER = Severity.danger
@@ -68,7 +68,8 @@ def _answer(asked: Any, ledger: Ledger, inspector: Inspector, explain: bool) -> 
 
 def verdict_of(stated: dict[str, Any], inspector: Inspector) -> Answer:
     """The verdict on facts by id, with every check that applies and the cautions."""
-    findings = inspector.inspect(all_facts(inspector.data, {}, stated))
+    facts = all_facts(inspector.data, {}, stated)
+    findings = inspector.inspect(facts)
     verdict = overall(findings)
     kind = inspector.data.structures.get(str(stated.get("structure_kind")))
     return {
@@ -79,7 +80,7 @@ def verdict_of(stated: dict[str, Any], inspector: Inspector) -> Answer:
         "unanswered": _unanswered(findings),
         "statement": NEXT,
         "findings": inspector.shown(findings, passes=True),
-        "cautions": inspector.cautions(kind.cautions if kind else ()),
+        "cautions": inspector.cautions(kind.cautions if kind else (), cautions_beside(inspector.data, facts)),
     }
 
 

@@ -13,9 +13,11 @@ from kilisho.messages import say
 from kilisho.questions import fields as f
 from kilisho.questions.requests import Ask
 from kilisho.questions.same import Same
-from kilisho.rulebook import Fact, RulebookData
+from kilisho.rulebook import GROUPS_OF_FACTS, Fact, RulebookData
 
 TOLERANCE = 0.02
+# A list of substrates says what it names; by any of these facts, a farm says that this goes in beside it.
+FED_BESIDE = {"human_excreta_fed": ("human_excreta_fed", "latrine_linked")}
 GROUPS = ("site", "structure", "gas", "water", "feed", "digestate", "people")
 
 
@@ -58,6 +60,8 @@ def all_facts(data: RulebookData, worked_out: Mapping[str, Any], stated: Mapping
 
     Raises :class:`RefusedError` where a stated fact denies what follows from the rest of the request: neither may silently win.
     """
+    beside = {name: True for name, said_by in FED_BESIDE.items() if any(stated.get(one) is True for one in said_by)}
+    worked_out = {**worked_out, **beside}
     denied = [name for name, value in stated.items() if name in worked_out and not _agree(value, worked_out[name])]
     if denied:
         detail = say("fault-fact_denied")
@@ -66,6 +70,12 @@ def all_facts(data: RulebookData, worked_out: Mapping[str, Any], stated: Mapping
     facts = {**stated, **implied, **worked_out}
     kind = data.structures.get(str(facts.get("structure_kind")))
     return {**facts, "structure_kind": kind.checked_as} if kind is not None and kind.checked_as else facts
+
+
+def cautions_beside(data: RulebookData, facts: Mapping[str, Any]) -> list[str]:
+    """The cautions of substrates that may go in beside those of a list, as far as the facts say that they do."""
+    groups = {GROUPS_OF_FACTS[name] for name in FED_BESIDE if facts.get(name) is True}
+    return [name for entry in data.substrates.values() if entry.group in groups for name in entry.cautions]
 
 
 def _agree(stated: Any, worked_out: Any) -> bool:

@@ -6,3 +6,6 @@ plan-no-use-stated = nothing says what the gas is used for
 plan-no-crops = no crops are stated
 # $faults are what is wrong with the question that the plan would have asked; see faults.ftl.
 plan-refused = { $faults }
+plan-charged-once = this kind of digester is charged once and left; ask batch-rotation for its gas and its next charges
+# What is not fed, told beside the plan. $mass is an amount a day.
+plan-left-over = The farm has { $mass } more to feed than this digester is given: it stays for the field, or for a larger digester. Feeding it too would leave each kilogram less time in the digester.

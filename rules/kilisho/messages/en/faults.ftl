@@ -79,3 +79,5 @@ fault-missing = this member is required
 fault-no_such_member = no such member here
 fault-object_expected = an object was expected
 fault-list_expected = a list was expected
+fault-structure_twice = differs from /structure; state one kind of digester
+fault-ready_before_building = must not lie before /construction/starts_on

@@ -10,3 +10,7 @@ plan-no-use-stated = nada dice para qué se usa el gas
 plan-no-crops = no se indicaron cultivos
 # of 0a11c588, reviewed: false
 plan-refused = { $faults }
+# of 58e30a8b, reviewed: false
+plan-charged-once = este tipo de biodigestor se carga una vez y se deja; pregunte a batch-rotation por su gas y sus próximas cargas
+# of 41cddbb2, reviewed: false
+plan-left-over = La finca tiene { $mass } más de alimentación de lo que se da a este biodigestor: queda para el campo, o para un biodigestor más grande. Darlo también dejaría a cada kilogramo menos tiempo en el biodigestor.

@@ -150,3 +150,7 @@ fault-no_such_member = aquí no hay tal miembro
 fault-object_expected = se esperaba un objeto
 # of 1509e4f7, reviewed: false
 fault-list_expected = se esperaba una lista
+# of e88ff115, reviewed: false
+fault-structure_twice = difiere de /structure; indique un solo tipo de biodigestor
+# of 1eeec20a, reviewed: false
+fault-ready_before_building = no debe ser anterior a /construction/starts_on

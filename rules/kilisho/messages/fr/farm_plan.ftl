@@ -10,3 +10,7 @@ plan-no-use-stated = rien ne dit à quoi sert le gaz
 plan-no-crops = aucune culture n'est indiquée
 # of 0a11c588, reviewed: false
 plan-refused = { $faults }
+# of 58e30a8b, reviewed: false
+plan-charged-once = ce type de digesteur est rempli une fois puis laissé ; demandez batch-rotation pour son gaz et ses prochains remplissages
+# of 41cddbb2, reviewed: false
+plan-left-over = La ferme a { $mass } de plus à donner que ce digesteur n'en reçoit : cela reste pour le champ, ou pour un digesteur plus grand. Le donner aussi laisserait à chaque kilogramme moins de temps dans le digesteur.

@@ -150,3 +150,7 @@ fault-no_such_member = il n'y a pas de tel membre ici
 fault-object_expected = un objet était attendu
 # of 1509e4f7, reviewed: false
 fault-list_expected = une liste était attendue
+# of e88ff115, reviewed: false
+fault-structure_twice = diffère de /structure ; indiquez un seul type de digesteur
+# of 1eeec20a, reviewed: false
+fault-ready_before_building = ne doit pas être avant /construction/starts_on

@@ -10,3 +10,7 @@ plan-no-use-stated = hakuna kinachosema gesi inatumika kwa nini
 plan-no-crops = hakuna mazao yaliyotajwa
 # of 0a11c588, reviewed: false
 plan-refused = { $faults }
+# of 58e30a8b, reviewed: false
+plan-charged-once = mtambo wa aina hii hujazwa mara moja na kuachwa; uliza batch-rotation kuhusu gesi yake na ujazaji unaofuata
+# of 41cddbb2, reviewed: false
+plan-left-over = Shamba lina { $mass } zaidi ya malisho kuliko mtambo huu unavyopewa: yabaki kwa ajili ya shamba, au kwa mtambo mkubwa zaidi. Kuyalisha pia kungeacha kila kilo muda mfupi zaidi ndani ya mtambo.

@@ -150,3 +150,7 @@ fault-no_such_member = hakuna sehemu kama hiyo hapa
 fault-object_expected = kitu kilitarajiwa
 # of 1509e4f7, reviewed: false
 fault-list_expected = orodha ilitarajiwa
+# of e88ff115, reviewed: false
+fault-structure_twice = inatofautiana na /structure; taja aina moja ya mtambo
+# of 1eeec20a, reviewed: false
+fault-ready_before_building = lazima isiwe kabla ya /construction/starts_on

@@ -19,6 +19,7 @@ from kilisho.questions.gas import trace_of
 from kilisho.questions.gas_state import gas_state
 from kilisho.questions.measuring import measure_first
 from kilisho.questions.opening import Form
+from kilisho.questions.stated_facts import cautions_beside
 
 
 def _answer(asked: Any, ledger: Ledger, inspector: Inspector, explain: bool) -> Answer:
@@ -36,7 +37,7 @@ def _answer(asked: Any, ledger: Ledger, inspector: Inspector, explain: bool) -> 
         "fertiliser": fertiliser(work),
         "measure_first": measure_first(ledger, **_ranges(work)),
         "findings": inspector.shown(inspector.inspect(work.facts), _denied(work)),
-        "cautions": inspector.cautions(*(one.entry.cautions for one in work.fed)),
+        "cautions": inspector.cautions(cautions_beside(inspector.data, work.facts), *(one.entry.cautions for one in work.fed)),
         **({"derivation": _derivation(work)} if explain else {}),
     }
 

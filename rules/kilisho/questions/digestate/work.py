@@ -60,13 +60,16 @@ def work_out(asked: Any, ledger: Ledger, inspector: Inspector) -> Work:
     _take_fertilisers(unknown, ledger)
     if asked.nitrogen_limit is not None:
         ledger.state("nitrogen_limit", asked.nitrogen_limit)
-    excreta = {"human_excreta_fed": feed_facts(fed)["human_excreta_fed"]}
+    data, stated = ledger.shelf.data, values_by_id(asked.facts)
+    excreta = {
+        "human_excreta_fed": all_facts(data, {"human_excreta_fed": feed_facts(fed)["human_excreta_fed"]}, stated)["human_excreta_fed"]
+    }
     land = share_out(asked, ledger, inspector, excreta)
     temperature = {"digester_temperature": warmth.mean} if warmth.known else {}
     retention = {"hydraulic_retention_time": ledger.values["hydraulic_retention_time"]}
     kind = {"structure_kind": structure_id} if asked.digester is not None else {}
     facts = {**excreta, **temperature, **retention, **kind, **store_facts(ledger), **land_facts(land)}
-    facts = all_facts(ledger.shelf.data, facts, values_by_id(asked.facts))
+    facts = all_facts(data, facts, stated)
     return Work(asked, ledger, structure_id, structure, fed, unknown, store, spreading, land, facts)
 
 

@@ -17,7 +17,7 @@ from kilisho.messages import Listed, Message, say
 from kilisho.questions.answers import Answer
 from kilisho.questions.findings import Inspector
 from kilisho.questions.opening import Form
-from kilisho.questions.requests import FeedItem, MeasuredSubstrate
+from kilisho.questions.requests import Ask, FeedItem, MeasuredSubstrate
 
 Item = TypeVar("Item", bound=MeasuredSubstrate)
 # Members of other questions that stand elsewhere in a farm.
@@ -28,7 +28,8 @@ STANDS_IN: dict[Place, Place] = {("digester_ready_on",): ("construction", "diges
 class Plan:
     """A farm, the answers found so far by operation, what each assumed, and what was left out with the reason.
 
-    ``shared`` is the work that the parts have in common: see :mod:`kilisho.questions.sharing`.
+    ``shared`` is the work that the parts have in common: see :mod:`kilisho.questions.sharing`. ``facts`` is what the parts found,
+    ``facts_stated`` what the farm states. ``left_over`` is what there is beyond the daily feed, as the answer tells it.
     """
 
     asked: Any
@@ -40,14 +41,17 @@ class Plan:
     left_out: list[Answer] = field(default_factory=list)
     facts: dict[str, Any] = field(default_factory=dict)
     shared: dict[Any, Any] = field(default_factory=dict)
+    facts_stated: Ask | None = None
+    left_over: Answer | None = None
 
     def ask(self, form: Form, **values: Any) -> Answer | None:
         """Ask one question; its faults are the farm's where they lie in a member of the farm, and a reason to leave it out where not."""
         ledger = Ledger(self.ledger.shelf, self.shared)
         try:
-            answer = form.answer(stand_in(form, self.asked, values), ledger, self._listening(form.operation), self.explain)
+            asked = stand_in(form, self.asked, {"facts": self.facts_stated, **values})
+            answer = form.answer(asked, ledger, self._listening(form.operation), self.explain)
         except RefusedError as refused:
-            faults = [replace(fault, place=STANDS_IN.get(fault.place, fault.place)) for fault in refused.faults]
+            faults = [replace(fault, place=self._place_of(fault.place)) for fault in refused.faults]
             own = [fault for fault in faults if fault.place and hasattr(self.asked, str(fault.place[0]))]
             if own:
                 raise RefusedError(own) from None
@@ -55,6 +59,13 @@ class Plan:
             return None
         self.parts[form.operation], self.assumptions[form.operation] = answer, ledger.assumptions
         return answer
+
+    def _place_of(self, place: Place) -> Place:
+        """Where in the farm's request a part's member stands."""
+        if len(place) == 2 and place[0] == "facts" and getattr(self.asked.facts, str(place[1]), None) is None:
+            fact = self.ledger.shelf.data.facts[str(place[1])]
+            return fact.group, fact.field
+        return STANDS_IN.get(place, place)
 
     def _listening(self, operation: str) -> Any:
         """The operation's inspector, which also passes on what the part found out."""
@@ -84,7 +95,7 @@ class _Listener:
 def stand_in(form: Form, asked: Any, values: Mapping[str, Any]) -> SimpleNamespace:
     """A request of another question: defaults, then the farm's members of the same name, then ``values``."""
     shared = {name: getattr(asked, name) for name in form.request.model_fields if hasattr(asked, name)}
-    return SimpleNamespace(**{"facts": asked.facts, **_defaults(form.request), **shared, **values})
+    return SimpleNamespace(**{**_defaults(form.request), **shared, **values})
 
 
 @cache

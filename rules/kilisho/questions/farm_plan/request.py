@@ -46,9 +46,11 @@ class FarmPlanRequest(Enquiry):
     climate: Climate | None = None
     water_available: Annotated[float | None, f.DAILY_WATER] = Field(None, description="Water that can be had per day.")
     water_distance: Annotated[float | None, f.DISTANCE] = Field(None, description="From the water to the digester, one way.")
-    gas_demand: Annotated[float | None, f.DAILY_GAS] = Field(None, description="Gas to size for; people_cooked_for when absent.")
+    gas_demand: Annotated[float | None, f.DAILY_GAS] = Field(
+        None, description="Gas that is wanted. Of this, people_cooked_for and appliances the largest is sized for."
+    )
     people_cooked_for: Annotated[int | None, f.whole_number(1, 10_000)] = Field(
-        None, description="To size for; the appliances when neither this nor gas_demand is stated."
+        None, description="For the gas that is wanted; see gas_demand."
     )
     appliances: Appliances = Field([], description="What burns the gas, and when.")
     pipe: GasPipe | None = None

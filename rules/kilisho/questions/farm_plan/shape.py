@@ -41,6 +41,13 @@ class LeftOut(Told):
     because: str
 
 
+class LeftOver(Told):
+    """What the farm has to feed beyond what the digester is given."""
+
+    mass_per_day: Amount
+    text: str
+
+
 class FarmPlanAnswer(Common):
     """One farm, whole. Each part is the answer of the operation of that name; what all share is told once."""
 
@@ -53,3 +60,4 @@ class FarmPlanAnswer(Common):
     safety_check: _part_of(SafetyAnswer, "Every check on all that is stated and worked out.") | None = None  # type: ignore[valid-type]
     calendar: list[PlanEvent]
     left_out: list[LeftOut] = Field(description="Parts that are not answered, with the reason.")
+    left_over: LeftOver | None = Field(None, description="Absent where all that there is is fed.")

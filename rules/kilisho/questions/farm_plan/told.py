@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from typing import Any
 
-from kilisho.questions.answers import Answer
+from kilisho.questions.answers import Answer, known
 from kilisho.questions.farm_plan.parts import Plan
 
 SHARED = ("assumptions", "findings", "cautions", "measure_first", "derivation", "rulebook", "name")
@@ -17,6 +17,7 @@ def told(plan: Plan) -> Answer:
     return {
         **{operation: {name: part for name, part in answer.items() if name not in SHARED} for operation, answer in plan.parts.items()},
         "left_out": plan.left_out,
+        **known(left_over=plan.left_over),
         "calendar": calendar_of(plan),
         "measure_first": list(_first(plan)),
         "findings": findings_of(plan),

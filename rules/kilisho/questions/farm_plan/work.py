@@ -7,10 +7,12 @@ from types import SimpleNamespace
 from typing import Any
 
 from kilisho.farm import Ledger
+from kilisho.faults import Fault, RefusedError
 from kilisho.messages import say
-from kilisho.questions import digestate, first_charge, gas_forecast, gas_use, maintenance_feed, safety_check, sizing
+from kilisho.questions import digestate, first_charge, gas_forecast, gas_use, maintenance_feed, safety_check
 from kilisho.questions.answers import Answer
 from kilisho.questions.digestate.request import DigestedFeedItem
+from kilisho.questions.farm_plan.daily import digester_of, fed_daily, full_feed
 from kilisho.questions.farm_plan.parts import Plan, as_item, number
 from kilisho.questions.findings import Inspector
 from kilisho.questions.gas_forecast.request import DoseItem
@@ -19,19 +21,23 @@ from kilisho.questions.gas_use.request import ManureBefore
 from kilisho.questions.limits import DEFAULTS
 from kilisho.questions.maintenance_feed.request import Feeding
 from kilisho.questions.requests import Ask, ChargeItem, DailyFeedItem, Digester
-from kilisho.questions.stated_facts import GROUPS
+from kilisho.questions.stated_facts import GROUPS, stated_facts, values_by_id
+from kilisho.rulebook import RulebookData, Structure
 from kilisho.units import to_canonical
 
 YEAR = 365
 RAMP = "feed_"
 FULL = "feed_100_per_cent"
 FORECAST = gas_forecast.form(DEFAULTS)
+# What is not asked of a digester that is charged once and left.
+REGULAR = ("maintenance_feed", "gas_forecast", "gas_use", "digestate")
 
 
 def work_out(asked: Any, ledger: Ledger, inspector: Inspector, explain: bool) -> Plan:
     """The parts that apply; raises :class:`RefusedError` for faults of the farm itself."""
-    plan = Plan(asked, ledger, inspector, explain)
-    digester = asked.digester or _sized(plan)
+    _refuse(asked)
+    plan = Plan(asked, ledger, inspector, explain, facts_stated=facts_stated(asked, ledger.shelf.data))
+    digester = digester_of(plan)
     if digester is None:
         return plan
     charged = _first_charge(plan, digester)
@@ -44,16 +50,10 @@ def work_out(asked: Any, ledger: Ledger, inspector: Inspector, explain: bool) ->
     return plan
 
 
-def _sized(plan: Plan) -> Digester | None:
-    """The digester that the plan is made for, by the demand as stated first."""
-    asked = plan.asked
-    ways: dict[str, Any] = {"gas_demand": None, "people_cooked_for": None, "appliances": []}
-    stated = next((name for name, empty in ways.items() if getattr(asked, name) != empty), None)
-    demand = {**ways, **({stated: getattr(asked, stated)} if stated else {})}
-    answer = plan.ask(sizing.FORM, **demand)
-    if answer is None:
-        return None
-    return Digester.model_construct(structure=asked.structure, total_volume=number(answer, "total_volume"))
+def _refuse(asked: Any) -> None:
+    begun, ready = asked.construction.starts_on, asked.construction.digester_ready_on
+    if begun and ready and ready < begun:
+        raise RefusedError([Fault(("construction", "digester_ready_on"), "dates_disordered", say("fault-ready_before_building"))])
 
 
 def _feed_of(plan: Plan) -> list[DailyFeedItem]:
@@ -79,13 +79,21 @@ def _first_charge(plan: Plan, digester: Digester) -> Answer | None:
         plan.leave_out("first_charge", say("plan-nothing-to-charge"))
         return None
     ready = plan.asked.construction.digester_ready_on
-    return plan.ask(first_charge.FORM, digester=digester, feed=feed, digester_ready_on=ready)
+    return plan.ask(first_charge.FORM, digester=digester, feed=feed, digester_ready_on=ready, full_feed_per_day=full_feed(plan, None))
 
 
 def _maintenance_feed(plan: Plan, digester: Digester, charged: Answer | None) -> Answer | None:
+    if _kind_of(plan, digester).operation == "batch":
+        for operation in REGULAR:
+            plan.leave_out(operation, say("plan-charged-once"))
+        return None
     starts = next((row.get("date") for row in (charged or {}).get("schedule", ()) if row["event"] == FULL), None)
     feeding = Feeding.model_construct(every=1.0, starts_on=dt.date.fromisoformat(starts) if starts else None, missed=0)
-    return plan.ask(maintenance_feed.FORM, digester=digester, feeding=feeding)
+    return plan.ask(maintenance_feed.FORM, digester=digester, feeding=feeding, feed=fed_daily(plan, full_feed(plan, charged)))
+
+
+def _kind_of(plan: Plan, digester: Digester) -> Structure:
+    return plan.ledger.shelf.data.structures[digester.structure or plan.ledger.shelf.first_structure]
 
 
 def _forecast(plan: Plan, digester: Digester, charged: Answer | None, fed: Answer) -> None:
@@ -159,10 +167,15 @@ def _digestate(plan: Plan, fed: Answer) -> None:
     plan.ask(digestate.FORM, feed=feed, herd=[], dilution=None, digester=None, hydraulic_retention_time=retention, **flows)
 
 
+def facts_stated(asked: Any, data: RulebookData) -> Ask:
+    """All facts of the farm by id, whether they were stated by id or in the groups of a safety check."""
+    # Members of the farm that are named like a group of facts (its structure, its feed) are no facts.
+    groups = {name: part for name in GROUPS if isinstance(part := getattr(asked, name, None), Ask)}
+    return stated_facts(data.facts).model_construct(**safety_check.stated_in(SimpleNamespace(facts=asked.facts, **groups)))
+
+
 def _safety(plan: Plan, digester: Digester) -> None:
     """Every check on what is stated and on what the parts found."""
     kind = digester.structure or plan.ledger.shelf.first_structure
-    # Members of the farm that are named like a group of facts (its structure, its feed) are no facts.
-    groups = {name: part for name in GROUPS if isinstance(part := getattr(plan.asked, name, None), Ask)}
-    stated = {**plan.facts, **safety_check.stated_in(SimpleNamespace(facts=plan.asked.facts, **groups)), "structure_kind": kind}
+    stated = {**plan.facts, **values_by_id(plan.facts_stated), "structure_kind": kind}
     plan.parts["safety_check"] = safety_check.verdict_of(stated, plan.inspector.of("safety_check"))

@@ -33,6 +33,11 @@ class FirstChargeRequest(Enquiry):
     stockpile: Stockpile = Stockpile()
     digester_ready_on: Annotated[Date | None, f.DAY] = Field(None, description="Day on which the digester may be filled.")
     purchases: Purchases = Field([], description="Who could sell or give what is short.")
+    full_feed_per_day: Annotated[float | None, f.DAILY_MASS] = Field(
+        None,
+        description="Feed per day that the working digester gets, for the steps to it; when absent what the farm gathers, as far as the "
+        "shortest retention allows.",
+    )
     containers: Containers = Field([], description="What material is carried in; a bucket is assumed when empty.")
     labour: Labour | None = None
     climate: Climate | None = None

@@ -92,13 +92,14 @@ def _first_gas(work: Work, flame: FirstFlame, filled: int) -> Answer:
 
 
 def _ramp(work: Work) -> list[Answer]:
-    """Quarter by quarter to the full feed: what the farm gathers, as far as the shortest retention for this temperature allows."""
+    """Quarter by quarter to the full feed: as stated, or what the farm gathers, as far as the shortest retention allows."""
     ledger = work.ledger
     step = round(ledger.curve("feed_step", "feed_step", work.warmth.mean)[1])
     shortest, usual, _ = ledger.curve("design_retention", "design_retention_time", work.warmth.mean)
     per_day = ledger.values["working_volume"] * ledger.values["substrate_mass"] / ledger.values["fresh_slurry_volume"]
     given = sum(pile.per_day.value for pile in work.piles)
-    full = min(per_day / shortest, given) if given else per_day / usual
+    borne = min(per_day / shortest, given) if given else per_day / usual
+    full = work.asked.full_feed_per_day if work.asked.full_feed_per_day is not None else borne
     return [
         {"from_day": index * step, "share_of_full_feed": share, "feed_per_day": in_kilograms_per_day(full * share)}
         for index, share in enumerate(RAMP)

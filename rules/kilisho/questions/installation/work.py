@@ -16,7 +16,7 @@ from kilisho.questions.feeding import NO_URINE
 from kilisho.questions.installation.figures import HOUSINGS, Figures
 from kilisho.questions.installation.gas_range import UNKNOWN_TEMPERATURE, UNKNOWN_WATER, GasRange
 from kilisho.questions.same import Same
-from kilisho.questions.stated_facts import TOLERANCE
+from kilisho.questions.stated_facts import FED_BESIDE, TOLERANCE
 
 NUMBERS = (
     "total_volume",
@@ -381,6 +381,7 @@ def _take_stated(work: Work) -> None:
     """Let the checks read stated facts too, where the record does not tell them; what it tells otherwise is denied."""
     if not work.records.facts:
         return
+    _take_what_is_fed_beside(work)
     known = dict(work.facts)
     for name, column in work.records.facts.items():
         if name in work.facts:
@@ -388,6 +389,17 @@ def _take_stated(work: Work) -> None:
         else:
             known[name] = column
     work.evaluation = Evaluation(known)
+
+
+def _take_what_is_fed_beside(work: Work) -> None:
+    """Rows that say by another fact what is fed beside the substrate that they name."""
+    for name, said_by in FED_BESIDE.items():
+        said = [column for one in said_by if isinstance(column := work.records.facts.get(one), Coded)]
+        if said:
+            own = work.facts.get(name, Coded(np.full(work.records.rows, -1), ()))
+            yes = np.logical_or.reduce([np.array([*(value is True for value in column.values), False])[column.codes] for column in said])
+            assert isinstance(own, Coded), "a fact of yes or no"
+            work.facts[name] = Coded(np.where(yes, len(own.values), own.codes), (*own.values, True))
 
 
 def _merged(own: Column, stated: Column) -> tuple[Column, Mask]:

@@ -49,7 +49,7 @@ def work_out(asked: Any, ledger: Ledger) -> Work:
     menu = menu_of(asked.feed, supply, ledger)
     water_to_feed(menu.fed, asked.dilution, ledger)
     retention = _retention(asked, ledger, warmth, menu.fed)
-    return Work(asked, ledger, structure_id, structure, menu.fed, menu.known, warmth, retention, _demand(asked, ledger))
+    return Work(asked, ledger, structure_id, structure, menu.fed, menu.known, warmth, retention, demand_of_day(asked, ledger))
 
 
 def _retention(asked: Any, ledger: Ledger, warmth: Warmth, fed: list[Fed]) -> tuple[float, float, float]:
@@ -83,7 +83,7 @@ def _anything_fed(asked: Any) -> bool:
     return any(item.count > 0 for item in asked.herd) or any(item.mass is not None for item in asked.feed)
 
 
-def _demand(asked: Any, ledger: Ledger) -> float | None:
+def demand_of_day(asked: Any, ledger: Ledger) -> float | None:
     """Gas wanted per day [m3/d], in whichever way it was stated."""
     if asked.gas_demand is not None:
         return float(asked.gas_demand)
