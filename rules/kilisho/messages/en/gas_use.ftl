@@ -21,7 +21,7 @@ use-for-shaft-power = Engine power
 use-for-electricity = Electricity
 use-for-other = Other uses
 # $gas is an amount of gas a day.
-use-not-for-cooking = { $gas } of gas goes to other uses than cooking and does not count in the place of cooking fuels.
+use-not-for-cooking = Gas for other uses than cooking: { $gas }. It does not count in the place of cooking fuels.
 use-cooking-counts = It counts in the place of cooking fuels.
 use-electricity-counts = It replaces no cooking fuel. The electricity made of it counts in the place of as much electricity, where that is among the fuels.
 use-electricity-uncounted = It replaces no cooking fuel. The electricity made of it counts for nothing, as no electricity is among the fuels: state it if it is bought or generated now.

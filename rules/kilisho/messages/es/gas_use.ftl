@@ -26,8 +26,8 @@ use-for-shaft-power = Fuerza motriz
 use-for-electricity = Electricidad
 # of 171af495, reviewed: false
 use-for-other = Otros usos
-# of fd2f26a4, reviewed: false
-use-not-for-cooking = { $gas } de gas van a otros usos que cocinar y no cuentan en lugar de combustibles de cocina.
+# of 95c849dc, reviewed: false
+use-not-for-cooking = Gas para otros usos que cocinar: { $gas }. No cuenta en lugar de combustibles de cocina.
 # of c454c857, reviewed: false
 use-cooking-counts = Cuenta en lugar de combustibles de cocina.
 # of 0583379e, reviewed: false

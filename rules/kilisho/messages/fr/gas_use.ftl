@@ -26,8 +26,8 @@ use-for-shaft-power = Force motrice
 use-for-electricity = Électricité
 # of 171af495, reviewed: false
 use-for-other = Autres usages
-# of fd2f26a4, reviewed: false
-use-not-for-cooking = { $gas } de gaz vont à d'autres usages que la cuisson et ne comptent pas à la place des combustibles de cuisson.
+# of 95c849dc, reviewed: false
+use-not-for-cooking = Gaz pour d'autres usages que la cuisson : { $gas }. Il ne compte pas à la place des combustibles de cuisson.
 # of c454c857, reviewed: false
 use-cooking-counts = Il compte à la place des combustibles de cuisson.
 # of 0583379e, reviewed: false

@@ -26,8 +26,8 @@ use-for-shaft-power = Nguvu ya injini
 use-for-electricity = Umeme
 # of 171af495, reviewed: false
 use-for-other = Matumizi mengine
-# of fd2f26a4, reviewed: false
-use-not-for-cooking = Gesi ya { $gas } inakwenda kwa matumizi mengine yasiyo kupika, na haihesabiwi mahali pa nishati za kupikia.
+# of 95c849dc, reviewed: false
+use-not-for-cooking = Gesi ya matumizi mengine yasiyo kupika: { $gas }. Haihesabiwi mahali pa nishati za kupikia.
 # of c454c857, reviewed: false
 use-cooking-counts = Inahesabiwa mahali pa nishati za kupikia.
 # of 0583379e, reviewed: false
