@@ -141,6 +141,7 @@ if TYPE_CHECKING:
     Rate = Property
     SpecificFlow = Property
     GasUseRate = Property
+    PositivePower = Property
     PartOfOne = Property
     PositiveConcentration = Property
     NitrogenNeed = Property
@@ -167,6 +168,7 @@ else:
     Rate = _of("rate", 0, 10)
     SpecificFlow = _of("specific_flow", 0, 1)
     GasUseRate = _of("gas_use_rate")
+    PositivePower = _of("power", 3.6e-3, 3.6e5)
     PartOfOne = _of("share", 1e-3, 0.99)
     NitrogenNeed = _of("areic_mass", 1e-4, 0.2)
     Ph = _of("number", 1, 13)
@@ -298,13 +300,32 @@ class Structure(Named):
     cautions: tuple[Identifier, ...] = ()
 
 
+# What an appliance burns the gas for, by the trade's words.
+Purpose = Literal["cooking", "heating", "refrigeration", "lighting", "shaft_power", "electricity", "other"]
+
+
 class Appliance(Named):
     """Something that burns the gas."""
 
+    purpose: Purpose = Field(
+        "other",
+        description="What its gas is for. Only that of cooking takes the place of cooking fuels; other, as where nobody says it, of none.",
+    )
     gas_per_hour: GasUseRate
+    electric_power: PositivePower | None = Field(
+        None, description="Electricity that one makes at gas_per_hour; for the purpose electricity, and for no other."
+    )
     usual_hours_per_day: Number = Field(description="Hours of use a day in a household.")
     least_pressure: Pressure | None = Field(None, description="Gauge pressure at its tap below which it burns badly or goes out.")
     cautions: tuple[Identifier, ...] = Field((), description="Ids of cautions that go with it.")
+
+    @model_validator(mode="after")
+    def _power_of_a_generator(self) -> Self:
+        if (self.purpose == "electricity") != (self.electric_power is not None):
+            raise PydanticCustomError("power_without_purpose", "the purpose electricity and electric_power go together")
+        if self.electric_power is not None and self.gas_per_hour.least <= 0:
+            raise PydanticCustomError("power_of_no_gas", "what makes electricity takes gas: gas_per_hour must be more than 0")
+        return self
 
 
 class Fuel(Named):
@@ -312,7 +333,7 @@ class Fuel(Named):
 
     heating_value: HeatingValue | None = Field(None, description="Lower heating value as burnt; absent for electricity.")
     density: PositiveDensity | None = Field(None, description="Of a liquid fuel, which people count in litres.")
-    stove_efficiency: PositiveShare = Field(description="Part of its heat that reaches the pot.")
+    stove_efficiency: PositiveShare = Field(description="Part of its heat that reaches the pot; of electricity, on a hot plate.")
     emission_factor: EmissionFactor = Field(description="Carbon dioxide per heat; of electricity, as it comes from the grid.")
     non_renewable_share: Share = Field(description="Part that does not grow again; 1 for what is dug up.")
 

@@ -163,6 +163,7 @@ _TABLE: dict[str, list[tuple[str, float, str] | tuple[str, float, str, float]]] 
     "speed": [("m/s", 1.0, "meter / second"), ("km/h", 1 / 3.6, "kilometer / hour")],
     "hours_per_day": [("h/d", 1.0, "hour / day"), ("h", 1.0, "hour / day"), ("min/d", 1 / 60, "minute / day")],
     "gas_use_rate": [("m3/h", 1.0, "meter**3 / hour"), ("L/h", _LITRE, "liter / hour")],
+    "power": [("MJ/h", 1.0, "megajoule / hour"), ("kW", 3.6, "kilowatt"), ("W", 3.6e-3, "watt")],
     "heat_per_day": [
         ("MJ/d", 1.0, "megajoule / day"),
         ("kW.h/d", 3.6, "kilowatt_hour / day"),

@@ -91,6 +91,7 @@ def equivalent(name: str, heat: float = 21.5, **changes: float) -> dict[str, flo
     given = {
         "useful_heat_per_day": heat * 0.55,
         "fuel_share": 1.0,
+        "electricity_replaced_per_day": 0.0,
         "fuel_stove_efficiency": fuel.stove_efficiency.typical,
         **({"fuel_heating_value": fuel.heating_value.typical} if fuel.heating_value else {}),
         **({"fuel_density": fuel.density.typical} if fuel.density else {}),

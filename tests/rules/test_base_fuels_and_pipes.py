@@ -21,6 +21,8 @@ FUELS, PIPES = base().data.fuels, base().data.pipes
 FOSSIL = ("bottled_gas", "paraffin", "electricity")
 USED: dict[str, float] = {
     "gas_burnt_per_day": 2.0,
+    "gas_for_cooking_per_day": 2.0,
+    "electricity_replaced_per_day": 0.0,
     "gas_vented_per_day": 0.3,
     "methane_share": 0.6,
     "gas_pressure": 101325.0,
@@ -112,8 +114,8 @@ def test_a_pack_may_take_a_fuel_out_and_change_a_figure(pack: Pack) -> None:
 
 
 def test_heat_goes_from_gas_to_pot_to_wood() -> None:
-    found = solved("gas_heat_per_day", "useful_heat_per_day", "fuel_heat_per_day", "fuel_mass_per_day", "fuel_volume_per_day")
-    assert found["useful_heat_per_day"] == pytest.approx(0.55 * found["gas_heat_per_day"])
+    found = solved("cooking_heat_per_day", "useful_heat_per_day", "fuel_heat_per_day", "fuel_mass_per_day", "fuel_volume_per_day")
+    assert found["useful_heat_per_day"] == pytest.approx(0.55 * found["cooking_heat_per_day"])
     assert found["fuel_mass_per_day"] * 16 * 0.15 == pytest.approx(found["useful_heat_per_day"])
     assert found["fuel_volume_per_day"] * 800 == pytest.approx(found["fuel_mass_per_day"])
 
@@ -121,8 +123,8 @@ def test_heat_goes_from_gas_to_pot_to_wood() -> None:
 @given(st.floats(0.1, 10), st.floats(1.1, 5))
 def test_all_scales_with_the_gas(gas: float, times: float) -> None:
     names = ("fuel_mass_per_day", "carbon_dioxide_avoided", "methane_lost_per_day", "warming_of_methane_lost")
-    once = solved(*names, gas_burnt_per_day=gas, gas_vented_per_day=gas / 4)
-    more = solved(*names, gas_burnt_per_day=times * gas, gas_vented_per_day=times * gas / 4)
+    once = solved(*names, gas_burnt_per_day=gas, gas_for_cooking_per_day=gas, gas_vented_per_day=gas / 4)
+    more = solved(*names, gas_burnt_per_day=times * gas, gas_for_cooking_per_day=times * gas, gas_vented_per_day=times * gas / 4)
     for name in names:
         assert more[name] == pytest.approx(times * once[name]), name
 

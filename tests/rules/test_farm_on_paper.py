@@ -171,6 +171,11 @@ HEARTH = {
     "methane_share": 0.6,
     "gas_pressure": 101325.0,
     "gas_burnt_per_day": 1.8,
+    "gas_for_cooking_per_day": 0.9,
+    "gas_for_electricity_per_day": 0.75,
+    "electric_power": 7.2,
+    "electric_gas_rate": 1.5,
+    "electricity_replaced_per_day": 11.0,
     "gas_vented_per_day": 0.45,
     "leak_share": 0.1,
     "warming_potential": 28.0,
@@ -188,8 +193,11 @@ HEARTH = {
     "methane_conversion": 0.5,
 }
 HEARTH_ON_PAPER = {
-    "gas_heat_per_day": 36.0,
-    "useful_heat_per_day": 19.8,
+    "cooking_heat_per_day": 18.0,
+    "useful_heat_per_day": 9.9,
+    # Two kilowatts for half an hour are a kilowatt hour.
+    "electricity_made_per_day": 3.6,
+    # 9.9 MJ in the pot, half of it by this fuel at 45 %, are 11; as much again is electricity.
     "fuel_heat_per_day": 22.0,
     "fuel_mass_per_day": 0.5,
     "fuel_volume_per_day": 0.000625,

@@ -493,7 +493,7 @@ def test_units_of_a_pipe_do_not_matter() -> None:
 
 
 def test_useful_heat_is_the_same_on_both_sides() -> None:
-    answer = use(methane_share=0.6)
+    answer = use(methane_share=0.6, appliances=[STOVE])
     useful = value(answer, "gas.heat_per_day") * 0.55
     fuels = base().data.fuels
     for told in answer["replaced_fuels"]:
@@ -642,8 +642,9 @@ pipes:
   bamboo: {name: Bamboo, material: plastic, inner_diameter: {typical: 60, unit: mm, basis: judgement}}
   plastic_20: null
 appliances:
-  incubator:
-    name: Incubator
+  milk_kettle:
+    name: Milk kettle
+    purpose: cooking
     gas_per_hour: {typical: 0.5, unit: m3/h, basis: judgement}
     usual_hours_per_day: {typical: 24, unit: "1", basis: judgement}
     least_pressure: {typical: 900, unit: Pa, basis: judgement}
@@ -651,7 +652,7 @@ appliances:
 """
     among = open_questions(load(pack(text)))
     body: Json = {
-        "appliances": [{"appliance": "incubator"}],
+        "appliances": [{"appliance": "milk_kettle"}],
         "replaced_fuels": [{"fuel": "dung_cake"}],
         "pipe": {"length": 10, "material": "plastic"},
         "gas_pressure": 1000,

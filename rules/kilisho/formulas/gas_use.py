@@ -1,6 +1,7 @@
 """What the gas is worth: its heat, the fuels whose place it takes, and what that does to the climate.
 
-Heat is lower heating value throughout. Fuels are compared by the heat that reaches the pot.
+Heat is lower heating value throughout. Fuels are compared by the heat that reaches the pot, so only gas that cooks takes their place;
+electricity that is made of gas takes the place of as much electricity.
 """
 
 from __future__ import annotations
@@ -12,6 +13,11 @@ from kilisho.quantities import given, quantity
 
 GIVEN = (
     given("gas_burnt_per_day", "volume_flow", "Biogas that is burnt a day, as used."),
+    given("gas_for_cooking_per_day", "volume_flow", "Part of the gas that is burnt whose heat cooks, as used."),
+    given("gas_for_electricity_per_day", "volume_flow", "Part of the gas that is burnt of which an appliance makes electricity, as used."),
+    given("electric_power", "power", "Electricity that one such appliance makes while it runs."),
+    given("electric_gas_rate", "gas_use_rate", "Gas that one such appliance takes while it runs, as used."),
+    given("electricity_replaced_per_day", "heat_per_day", "Electricity made of gas in place of a fuel that is electricity; 0 of others."),
     given("gas_vented_per_day", "volume_flow", "Biogas let off unburnt a day because the store is full, as used."),
     given("leak_share", "share", "Part of the biogas made that leaks from plant, store and pipe before it is metered."),
     given("warming_potential", "number", "Carbon dioxide that warms as much as the same mass of methane, over 100 years."),
@@ -37,21 +43,29 @@ def lower_heating_value(methane_share: Numeric, gas_pressure: Numeric) -> Numeri
 
 
 @quantity("heat_per_day")
-def gas_heat_per_day(gas_burnt_per_day: Numeric, lower_heating_value: Numeric) -> Numeric:
-    """Heat of the gas that is burnt."""
-    return gas_burnt_per_day * lower_heating_value
+def cooking_heat_per_day(gas_for_cooking_per_day: Numeric, lower_heating_value: Numeric) -> Numeric:
+    """Heat of the gas that cooks."""
+    return gas_for_cooking_per_day * lower_heating_value
 
 
 @quantity("heat_per_day")
-def useful_heat_per_day(gas_heat_per_day: Numeric, biogas_stove_efficiency: Numeric) -> Numeric:
+def useful_heat_per_day(cooking_heat_per_day: Numeric, biogas_stove_efficiency: Numeric) -> Numeric:
     """Heat of the gas that reaches the pot."""
-    return gas_heat_per_day * biogas_stove_efficiency
+    return cooking_heat_per_day * biogas_stove_efficiency
 
 
 @quantity("heat_per_day")
-def fuel_heat_per_day(useful_heat_per_day: Numeric, fuel_share: Numeric, fuel_stove_efficiency: Numeric) -> Numeric:
-    """Heat of the fuel that would have been burnt for the same useful heat."""
-    return useful_heat_per_day * fuel_share / fuel_stove_efficiency
+def electricity_made_per_day(gas_for_electricity_per_day: Numeric, electric_power: Numeric, electric_gas_rate: Numeric) -> Numeric:
+    """Electricity that an appliance makes of its gas."""
+    return gas_for_electricity_per_day / electric_gas_rate * electric_power
+
+
+@quantity("heat_per_day")
+def fuel_heat_per_day(
+    useful_heat_per_day: Numeric, fuel_share: Numeric, fuel_stove_efficiency: Numeric, electricity_replaced_per_day: Numeric
+) -> Numeric:
+    """Heat of the fuel that would have been burnt for the same useful heat; of electricity, with what is made in its place."""
+    return useful_heat_per_day * fuel_share / fuel_stove_efficiency + electricity_replaced_per_day
 
 
 @quantity("mass_flow")

@@ -6,5 +6,5 @@ fuels-charcoal-name = Carbón vegetal
 fuels-bottled_gas-name = Gas envasado (GLP)
 # of af4c1c28, reviewed: false
 fuels-paraffin-name = Queroseno (kerosene)
-# of e6694a49, reviewed: false
-fuels-electricity-name = Electricidad de la red, en una placa eléctrica
+# of 27c9e3ce, reviewed: false
+fuels-electricity-name = Electricidad de la red

@@ -12,6 +12,32 @@ use-pipe-at-least = Como mínimo: { $size }. Respeta el límite aun con el cauda
 use-hours-unknown = Indique las horas de uso de cada aparato para seguir el gas a lo largo del día.
 # of 9a3b07ae, reviewed: false
 use-feed-needed = Con alimentación pareja, a 25 °C y 60 días de retención; un biodigestor más frío necesita más. Dimensione el biodigestor para saberlo.
+# of d3bdb65e, reviewed: false
+use-for-cooking = Cocinar
+# of fd1f32a1, reviewed: false
+use-for-heating = Calefacción
+# of 13a5aed1, reviewed: false
+use-for-refrigeration = Refrigeración
+# of 07607d60, reviewed: false
+use-for-lighting = Iluminación
+# of fc22a194, reviewed: false
+use-for-shaft-power = Fuerza motriz
+# of a8b41baa, reviewed: false
+use-for-electricity = Electricidad
+# of 171af495, reviewed: false
+use-for-other = Otros usos
+# of 95c849dc, reviewed: false
+use-not-for-cooking = Gas para otros usos que cocinar: { $gas }. No cuenta en lugar de combustibles de cocina.
+# of c454c857, reviewed: false
+use-cooking-counts = Cuenta en lugar de combustibles de cocina.
+# of 0583379e, reviewed: false
+use-electricity-counts = No reemplaza ningún combustible de cocina. La electricidad que se genera con él cuenta en lugar de otra tanta electricidad, allí donde esta figura entre los combustibles.
+# of 49de56c8, reviewed: false
+use-electricity-uncounted = No reemplaza ningún combustible de cocina. La electricidad que se genera con él no cuenta para nada, porque no hay electricidad entre los combustibles: indíquela si ahora se compra o se genera.
+# of 78a69778, reviewed: false
+use-light-uncounted = No reemplaza ningún combustible de cocina. El queroseno de lámpara o las velas que pueda ahorrar no se cuentan: el libro de reglas no tiene cifras para comparar las lámparas por su luz.
+# of c149c801, reviewed: false
+use-other-uncounted = No reemplaza ningún combustible de cocina. Lo que pueda ahorrar de otra manera no se cuenta: el libro de reglas no tiene cifras con que compararlo.
 # of 08ac7a42, reviewed: false
 use-saves = El combustible ahorrado pesa más que el metano que se pierde, en todo el rango.
 # of 2316b8bb, reviewed: false
@@ -26,6 +52,8 @@ use-harms-with-manure = El metano que se pierde calienta más de lo que habrían
 use-uncertain-with-manure = Las fugas y el venteo pueden anular lo que ganan el combustible ahorrado y el estiércol: solo una planta hermética cuyo gas se usa todo ayuda con seguridad.
 # of faacd700, reviewed: false
 use-left-out-fire = Metano, óxido nitroso y hollín del fuego que se reemplaza, y la fabricación de carbón: aumentarían lo que se ahorra.
+# of c489cb1b, reviewed: false
+use-left-out-uses = Lo que ahorra el gas que no es para cocinar, como queroseno de lámpara, combustible de motor o electricidad: aumentaría lo que se ahorra.
 # of fca78d09, reviewed: false
 use-left-out-manure = Metano que el estiércol habría emitido en un montón o en el campo, y que el biodigestor puede evitar.
 # of ab6ef82e, reviewed: false

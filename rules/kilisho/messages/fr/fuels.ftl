@@ -6,5 +6,5 @@ fuels-charcoal-name = Charbon de bois
 fuels-bottled_gas-name = Gaz en bouteille (GPL)
 # of af4c1c28, reviewed: false
 fuels-paraffin-name = Pétrole lampant (kérosène)
-# of e6694a49, reviewed: false
-fuels-electricity-name = Électricité du réseau, sur plaque chauffante
+# of 27c9e3ce, reviewed: false
+fuels-electricity-name = Électricité du réseau

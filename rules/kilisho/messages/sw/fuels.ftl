@@ -6,5 +6,5 @@ fuels-charcoal-name = Mkaa
 fuels-bottled_gas-name = Gesi ya mtungi (LPG)
 # of af4c1c28, reviewed: false
 fuels-paraffin-name = Mafuta ya taa
-# of e6694a49, reviewed: false
-fuels-electricity-name = Umeme wa gridi, kwenye jiko la sahani la umeme
+# of 27c9e3ce, reviewed: false
+fuels-electricity-name = Umeme wa gridi

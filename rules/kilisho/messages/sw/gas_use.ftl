@@ -12,6 +12,32 @@ use-pipe-at-least = Angalau: { $size }. Linakidhi kikomo hata kwa mtiririko wa j
 use-hours-unknown = Taja saa za matumizi za kila kifaa ili kufuatilia gesi kwa siku nzima.
 # of 9a3b07ae, reviewed: false
 use-feed-needed = Ukilishwa kwa usawa, kwenye 25 °C na siku 60 za kukaa; mtambo wenye baridi zaidi unahitaji zaidi. Panga ukubwa wa mtambo ili ujue.
+# of d3bdb65e, reviewed: false
+use-for-cooking = Kupika
+# of fd1f32a1, reviewed: false
+use-for-heating = Kupasha joto
+# of 13a5aed1, reviewed: false
+use-for-refrigeration = Kupoza
+# of 07607d60, reviewed: false
+use-for-lighting = Mwanga
+# of fc22a194, reviewed: false
+use-for-shaft-power = Nguvu ya injini
+# of a8b41baa, reviewed: false
+use-for-electricity = Umeme
+# of 171af495, reviewed: false
+use-for-other = Matumizi mengine
+# of 95c849dc, reviewed: false
+use-not-for-cooking = Gesi ya matumizi mengine yasiyo kupika: { $gas }. Haihesabiwi mahali pa nishati za kupikia.
+# of c454c857, reviewed: false
+use-cooking-counts = Inahesabiwa mahali pa nishati za kupikia.
+# of 0583379e, reviewed: false
+use-electricity-counts = Haichukui nafasi ya nishati yoyote ya kupikia. Umeme unaozalishwa kwayo unahesabiwa mahali pa umeme wa kiasi hicho hicho, pale umeme ulipo kati ya nishati.
+# of 49de56c8, reviewed: false
+use-electricity-uncounted = Haichukui nafasi ya nishati yoyote ya kupikia. Umeme unaozalishwa kwayo hauhesabiwi kwa lolote, kwa kuwa hakuna umeme kati ya nishati: utaje ikiwa sasa unanunuliwa au unazalishwa.
+# of 78a69778, reviewed: false
+use-light-uncounted = Haichukui nafasi ya nishati yoyote ya kupikia. Mafuta ya taa au mishumaa ambayo inaweza kuokoa havihesabiwi: kitabu cha kanuni hakina takwimu za kulinganisha taa kwa mwanga wake.
+# of c149c801, reviewed: false
+use-other-uncounted = Haichukui nafasi ya nishati yoyote ya kupikia. Inachoweza kuokoa kwa njia nyingine hakihesabiwi: kitabu cha kanuni hakina takwimu za kukilinganisha.
 # of 08ac7a42, reviewed: false
 use-saves = Nishati iliyookolewa inazidi methani inayopotea, katika kadirio lote.
 # of 2316b8bb, reviewed: false
@@ -26,6 +52,8 @@ use-harms-with-manure = Methani inayopotea inaongeza joto la dunia kuliko nishat
 use-uncertain-with-manure = Uvujaji na kuachilia gesi vinaweza kufuta faida ya nishati iliyookolewa na ya samadi: ni mtambo usiovuja ambao gesi yake yote inatumika tu unaosaidia kwa hakika.
 # of faacd700, reviewed: false
 use-left-out-fire = Methani, oksidi ya naitrojeni na masizi ya moto unaobadilishwa, na utengenezaji wa makaa: vingeongeza kinachookolewa.
+# of c489cb1b, reviewed: false
+use-left-out-uses = Kinachookolewa na gesi isiyo ya kupikia, kama mafuta ya taa, mafuta ya injini au umeme: kingeongeza kinachookolewa.
 # of fca78d09, reviewed: false
 use-left-out-manure = Methani ambayo kinyesi kingetoa kwenye lundo au shambani, ambayo mtambo unaweza kuiepusha.
 # of ab6ef82e, reviewed: false

@@ -11,6 +11,7 @@ from kilisho.questions.gas_state import gas_state
 from kilisho.questions.gas_use.fuels import trace_of_fuels
 from kilisho.questions.gas_use.manure import trace_of_manure
 from kilisho.questions.gas_use.pipe import pipe_step
+from kilisho.questions.gas_use.purposes import trace_of_purposes
 from kilisho.questions.gas_use.request import EXAMPLE, GasUseRequest
 from kilisho.questions.gas_use.shape import GasUseAnswer
 from kilisho.questions.gas_use.told import rows_of, told
@@ -45,7 +46,9 @@ def _ranged(work: Work) -> dict[str, Any]:
 
 def _derivation(work: Work) -> list[dict[str, Any]]:
     pipe = pipe_step(work.pipe) if work.pipe is not None else []
-    return [*work.ledger.trace(), *trace_of_fuels(work.climate), *trace_of_manure(work.climate.manure), *pipe]
+    climate = work.climate
+    uses = [*trace_of_purposes(climate.purposes), *trace_of_fuels(climate), *trace_of_manure(climate.manure)]
+    return [*work.ledger.trace(), *uses, *pipe]
 
 
 FORM = Form(
@@ -53,7 +56,8 @@ FORM = Form(
     "gas_use",
     "Use the gas",
     "Demand by appliance, the store that it needs, what is there and missing in each hour of the day; pressure lost in the pipe and the "
-    "size to take; heat, density and Wobbe index of the gas; fuels whose place it takes, and what leaks do to the climate.",
+    "size to take; heat, density and Wobbe index of the gas; what it is burnt for, the fuels whose place it takes, and what leaks do to "
+    "the climate.",
     GasUseRequest,
     GasUseAnswer,
     _answer,

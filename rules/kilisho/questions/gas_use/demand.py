@@ -15,18 +15,24 @@ from kilisho.messages import say
 from kilisho.questions.appliances import clock_intervals, faults_of_appliances, hours_of_use, rate_of
 from kilisho.questions.gas_state import at_the_place
 from kilisho.ranges import Numeric, Uncertain, certain, columns, split, sum_of
+from kilisho.rulebook import Purpose
 
 FlowFrom = Literal["stated_hours", "all_at_once", "cooking_hours"]
 
 
 @dataclass(frozen=True, slots=True)
 class Use:
-    """The appliances of one kind: gas that all of them burn [m3/h], hours a day [h] and gas a day [m3/d]."""
+    """The appliances of one kind: gas that all of them burn [m3/h], hours a day [h] and gas a day [m3/d], and their clock hours.
+
+    The rates of ``intervals`` are columns: the typical one and after it the samples.
+    """
 
     appliance: str
+    purpose: Purpose
     count: int
     rate: Uncertain
     hours: Uncertain
+    intervals: tuple[Interval, ...]
 
     @property
     def per_day(self) -> Uncertain:
@@ -36,10 +42,7 @@ class Use:
 
 @dataclass(frozen=True, slots=True)
 class Demand:
-    """Gas wanted a day [m3/d], by appliance where stated so, and by the clock where all hours are stated.
-
-    The rates of ``clock`` are columns: the typical one and after it the samples.
-    """
+    """Gas wanted a day [m3/d], by appliance where stated so, and by the clock where all hours are stated."""
 
     per_day: Uncertain
     uses: tuple[Use, ...] = ()
@@ -57,10 +60,14 @@ def demand_of(asked: Any, ledger: Ledger) -> Demand | None:
 
 
 def _of_appliances(appliances: Any, ledger: Ledger) -> Demand:
-    uses = tuple(Use(use.appliance, use.count, rate_of(use, ledger), hours_of_use(use, ledger)) for use in appliances)
-    by_clock = all(use.use for use in appliances)
-    clock = tuple(one for use, found in zip(appliances, uses, strict=True) for one in clock_intervals(use, columns(found.rate)))
-    return Demand(sum_of(use.per_day for use in uses), uses, clock if by_clock else None)
+    uses = tuple(_use(use, ledger) for use in appliances)
+    clock = tuple(one for use in uses for one in use.intervals)
+    return Demand(sum_of(use.per_day for use in uses), uses, clock if all(use.use for use in appliances) else None)
+
+
+def _use(use: Any, ledger: Ledger) -> Use:
+    purpose, rate = ledger.shelf.data.appliances[use.appliance].purpose, rate_of(use, ledger)
+    return Use(use.appliance, purpose, use.count, rate, hours_of_use(use, ledger), clock_intervals(use, columns(rate)))
 
 
 def busiest_flow(demand: Demand | None, supply: float | None, ledger: Ledger) -> tuple[Uncertain, FlowFrom]:

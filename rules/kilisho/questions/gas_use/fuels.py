@@ -1,13 +1,17 @@
-"""The fuels whose place the gas takes, and what the change does to the climate: fuel and methane of manure saved less methane lost."""
+"""The fuels whose place the gas takes, and what the change does to the climate: fuel and methane of manure saved less methane lost.
+
+Only gas that cooks takes the place of a fuel, and electricity that is made of gas that of electricity, where that is among the fuels.
+"""
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Any
 
 from kilisho.farm import GRAPH, Ledger
 from kilisho.formulas.arrays import most
-from kilisho.messages import say
+from kilisho.messages import Message, say
 from kilisho.questions.answers import (
     Answer,
     in_kilograms_per_day,
@@ -20,6 +24,7 @@ from kilisho.questions.answers import (
     known,
 )
 from kilisho.questions.gas_use.manure import Manure, not_counted, told_manure, work_out_manure
+from kilisho.questions.gas_use.purposes import Purposes
 from kilisho.ranges import Numeric, Uncertain, applied, certain, sum_of
 from kilisho.rulebook import Fuel
 
@@ -36,11 +41,15 @@ OPTIONAL = {"heating_value": "fuel_heating_value", "density": "fuel_density"}
 
 @dataclass(frozen=True, slots=True)
 class Replaced:
-    """One fuel: the part of the useful heat that it gave, its quantities by name, and what they came from."""
+    """One fuel: the part of the useful heat that it gave, its quantities by name, and what they came from.
+
+    ``electricity`` is what is made of gas in its place [MJ/d], None of a fuel that is burnt and where no gas makes any.
+    """
 
     id: str
     entry: Fuel
     share: float
+    electricity: Uncertain | None
     given: dict[str, Any]
     found: dict[str, Uncertain]
 
@@ -59,6 +68,7 @@ class Climate:
 
     fuels: list[Replaced]
     together: bool
+    purposes: Purposes
     lost: Uncertain
     manure: Manure | None
 
@@ -66,6 +76,11 @@ class Climate:
     def avoided(self) -> Uncertain | None:
         """Carbon dioxide of all stated fuels; None where none was stated."""
         return sum_of(fuel.avoided for fuel in self.fuels) if self.together else None
+
+    @property
+    def electricity_counts(self) -> bool:
+        """Whether electricity that is made of gas takes the place of one of the fuels."""
+        return any(fuel.electricity is not None for fuel in self.fuels)
 
     def saved(self, avoided: Uncertain) -> Uncertain:
         """Carbon dioxide of the fuel [kg/d], and the warming of the methane that its manure would have given off."""
@@ -76,29 +91,48 @@ class Climate:
         return self.saved(avoided).plus(self.lost.times(-1.0))
 
 
-def work_out_fuels(asked: Any, ledger: Ledger) -> Climate:
+def work_out_fuels(asked: Any, purposes: Purposes, ledger: Ledger) -> Climate:
     """The stated fuels by their shares, or every fuel of the rulebook as if it alone were replaced."""
     ledger.practice("biogas_stove_efficiency")
     ledger.solve("useful_heat_per_day")
     for figure in ("leak_share", "warming_potential"):
         ledger.practice(figure)
     ledger.solve(*LOSSES)
-    shares = {one.fuel: one.share for one in asked.replaced_fuels} or dict.fromkeys(ledger.shelf.data.fuels, 1.0)
-    fuels = [_replaced(name, share, ledger) for name, share in shares.items()]
+    stated = {one.fuel: one.share for one in asked.replaced_fuels}
+    shares = stated or dict.fromkeys(ledger.shelf.data.fuels, 1.0)
+    electricity = _electricity_by_fuel(stated, purposes, ledger)
+    fuels = [_replaced(name, share, electricity.get(name), ledger) for name, share in shares.items()]
     manure = work_out_manure(asked.manure_before, asked.climate, ledger)
-    return Climate(fuels, bool(asked.replaced_fuels), ledger.uncertain("warming_of_methane_lost"), manure)
+    return Climate(fuels, bool(stated), purposes, ledger.uncertain("warming_of_methane_lost"), manure)
 
 
-def _replaced(name: str, share: float, ledger: Ledger) -> Replaced:
+def _electricity_by_fuel(stated: Mapping[str, float], purposes: Purposes, ledger: Ledger) -> dict[str, Uncertain]:
+    """What is made of gas in the place of each fuel that is electricity: all of it in each that is alone, parted among several stated ones.
+
+    They part it as they part the heat between them, and evenly where none of them heats a pot.
+    """
+    made, fuels = purposes.electricity, ledger.shelf.data.fuels
+    if made is None:
+        return {}
+    if not stated:
+        return {name: made for name, entry in fuels.items() if entry.heating_value is None}
+    shares = {name: share for name, share in stated.items() if fuels[name].heating_value is None}
+    heating = sum(shares.values())
+    return {name: made.times(share / heating if heating else 1.0 / len(shares)) for name, share in shares.items()}
+
+
+def _replaced(name: str, share: float, electricity: Uncertain | None, ledger: Ledger) -> Replaced:
     entry = ledger.shelf.data.fuels[name]
     fields = FIELDS | {field: quantity for field, quantity in OPTIONAL.items() if getattr(entry, field) is not None}
     figures = {quantity: ledger.figure("fuels", name, field) for field, quantity in fields.items()}
     figures |= {"useful_heat_per_day": ledger.uncertain("useful_heat_per_day"), "fuel_share": certain(share)}
+    figures["electricity_replaced_per_day"] = electricity or certain(0.0)
     given = {quantity: figure.value for quantity, figure in figures.items()}
     wanted = _wanted(entry)
     found = GRAPH.solve(given, wanted)
     samples = GRAPH.solve({quantity: figure.samples for quantity, figure in figures.items()}, wanted)
-    return Replaced(name, entry, share, given, {quantity: Uncertain(found[quantity], samples[quantity]) for quantity in wanted})
+    told = {quantity: Uncertain(found[quantity], samples[quantity]) for quantity in wanted}
+    return Replaced(name, entry, share, electricity, given, told)
 
 
 def _wanted(entry: Fuel) -> tuple[str, ...]:
@@ -127,6 +161,8 @@ def _told(fuel: Replaced, climate: Climate, ledger: Ledger) -> Answer:
         told |= {"per_day": in_kilowatt_hours_per_day(*heat), "per_year": in_kilowatt_hours_per_year(*heat)}
     if volume is not None:
         told |= {"volume_per_day": in_litres_per_day(*volume), "volume_per_year": in_litres_per_year(*volume)}
+    if fuel.electricity is not None:
+        told["electricity_made_per_day"] = in_kilowatt_hours_per_day(*fuel.electricity.told)
     told["carbon_dioxide_avoided_per_year"] = in_kilograms_per_year(*found["carbon_dioxide_avoided"])
     return told if climate.together else told | _balance(fuel.avoided, climate, ledger)
 
@@ -147,8 +183,15 @@ def told_emissions(climate: Climate, ledger: Ledger) -> Answer:
             else {"carbon_dioxide_avoided_per_year": in_kilograms_per_year(*avoided.told)} | _balance(avoided, climate, ledger)
         ),
         **told_manure(climate.manure),
-        "left_out": [say("use-left-out-fire"), not_counted(climate.manure), say("use-left-out-slip"), say("use-left-out-fertiliser")],
+        "left_out": _left_out(climate),
     }
+
+
+def _left_out(climate: Climate) -> list[Message]:
+    """What the balance does not count; of alternatives, what not all of them count."""
+    uncounted = climate.purposes.uncounted(climate.together and climate.electricity_counts)
+    uses = [say("use-left-out-uses")] if uncounted else []
+    return [say("use-left-out-fire"), *uses, not_counted(climate.manure), say("use-left-out-slip"), say("use-left-out-fertiliser")]
 
 
 def _balance(avoided: Uncertain, climate: Climate, ledger: Ledger) -> Answer:

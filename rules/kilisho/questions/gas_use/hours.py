@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 import numpy as np
 
 from kilisho.farm import Ledger
-from kilisho.formulas.gas_storage import DayRun, run_day, steady, storage_needed
+from kilisho.formulas.gas_storage import DayRun, Interval, run_day, steady, storage_needed, volumes_between
 from kilisho.messages import say
 from kilisho.questions.answers import Answer, in_cubic_metres, in_cubic_metres_per_day, in_hours
 from kilisho.questions.gas_use.demand import Demand
@@ -30,6 +30,12 @@ class Day:
     def total(self, name: str) -> Uncertain:
         """``demand``, ``unmet`` or ``vented`` of the day [m3]."""
         return split(getattr(self.run.store, name).sum(axis=0))
+
+    def burnt_by(self, intervals: Sequence[Interval]) -> Uncertain:
+        """Gas [m3] of the day that one use burns: in each step its part of what all ask for, since flames on one pipe starve alike."""
+        asked, store = volumes_between(self.run.clock, intervals), self.run.store
+        met = np.divide(store.demand - store.unmet, store.demand, out=np.zeros(store.demand.shape), where=store.demand > 0)
+        return split((asked.T * met.T).T.sum(axis=0))
 
     @property
     def without_gas(self) -> Uncertain:

@@ -30,7 +30,10 @@ class ReplacedFuel(Ask):
     """A fuel that would be burnt without the gas."""
 
     fuel: Annotated[str, f.FUEL] = Field(description="Id of a fuel of the rulebook.")
-    share: Annotated[float, f.MASS_SHARE] = Field(1.0, description="Part of the useful heat for which it would be burnt.")
+    share: Annotated[float, f.MASS_SHARE] = Field(
+        1.0,
+        description="Part of the useful heat of cooking for which it would be burnt; 0 for electricity that cooks nothing.",
+    )
 
 
 class ManureBefore(MeasuredSubstrate):
@@ -58,7 +61,10 @@ class GasUseRequest(Enquiry):
     )
     pipe: GasPipe | None = None
     replaced_fuels: list[ReplacedFuel] = Field(
-        [], max_length=MOST_FUELS, description="Fuels whose place the gas takes; each fuel of the rulebook alone is told when empty."
+        [],
+        max_length=MOST_FUELS,
+        description="Fuels whose place the gas takes in cooking; electricity also where appliances make it of gas. Each fuel of the "
+        "rulebook alone is told when empty.",
     )
     substrate: Annotated[str | None, f.SUBSTRATE] = Field(
         None, description="What would be fed, for the feed that the demand needs; cattle dung is assumed when absent."

@@ -10,6 +10,7 @@ from kilisho.questions.answers import Amount, Common, Told
 from kilisho.questions.gas_state import GasState
 from kilisho.questions.gas_use.demand import FlowFrom
 from kilisho.questions.storage_methods import StorageMethod
+from kilisho.rulebook import Purpose
 
 
 class UseTold(Told):
@@ -17,6 +18,7 @@ class UseTold(Told):
 
     appliance: str
     name: str
+    purpose: Purpose
     count: int
     gas_per_hour: Amount = Field(description="Of all of them together.")
     hours_per_day: Amount
@@ -110,16 +112,27 @@ class PipeTold(Told):
     text: str
 
 
+class PurposeTold(Told):
+    """Gas that is burnt for one purpose, and whether it counts in the place of a fuel."""
+
+    purpose: Purpose
+    name: str
+    gas_per_day: Amount
+    electricity_made_per_day: Amount | None = Field(None, description="For the purpose electricity.")
+    text: str
+
+
 class FuelTold(Told):
     """A fuel whose place the gas takes; by mass, electricity by energy."""
 
     fuel: str
     name: str
-    share: Amount = Field(description="Part of the useful heat; 100 % for alternatives of which each is told alone.")
+    share: Amount = Field(description="Part of the useful heat of cooking; 100 % for alternatives of which each is told alone.")
     per_day: Amount
     per_year: Amount
     volume_per_day: Amount | None = None
     volume_per_year: Amount | None = None
+    electricity_made_per_day: Amount | None = Field(None, description="Of electricity: part of per_day that is made of gas.")
     carbon_dioxide_avoided_per_year: Amount
     net_per_year: Amount | None = Field(None, description="Of an alternative; see emissions.")
     verdict: Literal["saves", "harms", "uncertain"] | None = None
@@ -186,5 +199,9 @@ class GasUseAnswer(Common):
     )
     gas: GasTold
     pipe: PipeTold | None = None
+    gas_by_purpose: list[PurposeTold] = Field(
+        description="Together burnt_per_day, or demand_per_day where no gas is stated; all of it cooks where no appliances are stated."
+    )
+    other_uses_text: str | None = Field(None, description="How much gas counts for no cooking fuel; absent where all of it cooks.")
     replaced_fuels: list[FuelTold]
     emissions: Emissions

@@ -24,6 +24,7 @@ from kilisho.questions.gas_use.fuels import told_emissions, told_fuels
 from kilisho.questions.gas_use.hours import told_day
 from kilisho.questions.gas_use.pipe import told_pipe
 from kilisho.questions.gas_use.properties import told_gas
+from kilisho.questions.gas_use.purposes import told_purposes
 from kilisho.questions.gas_use.work import Work
 from kilisho.questions.storage_methods import BY_HOURS, name_of
 from kilisho.ranges import Uncertain
@@ -42,6 +43,7 @@ def told(work: Work) -> Answer:
         **(told_day(work.day) if work.day is not None else {}),
         "gas": told_gas(work.gas, ledger),
         **(known(pipe=told_pipe(work.pipe, work.gas_pressure)) if work.pipe is not None else {}),
+        **told_purposes(work.climate.purposes, work.climate.electricity_counts),
         "replaced_fuels": told_fuels(work.climate, ledger),
         "emissions": told_emissions(work.climate, ledger),
     }
@@ -55,6 +57,7 @@ def _demand(demand: Demand, ledger: Ledger) -> Answer:
             {
                 "appliance": use.appliance,
                 "name": names[use.appliance].name,
+                "purpose": use.purpose,
                 "count": use.count,
                 "gas_per_hour": in_litres_per_hour(*use.rate.told),
                 "hours_per_day": in_hours(*use.hours.told),

@@ -17,6 +17,7 @@ from kilisho.questions.gas_use.hours import Day, day_of, storage_of, take_storag
 from kilisho.questions.gas_use.manure import faults_of_manure
 from kilisho.questions.gas_use.pipe import PipeWork, line_of, work_out_pipe
 from kilisho.questions.gas_use.properties import take_methane_share
+from kilisho.questions.gas_use.purposes import work_out_purposes
 from kilisho.questions.stated_facts import all_facts, values_by_id
 from kilisho.questions.storage_methods import StorageMethod
 from kilisho.ranges import Uncertain, certain
@@ -57,9 +58,10 @@ def work_out(asked: Any, ledger: Ledger) -> Work:
         storage = storage_of(storage, ledger)
     day = day_of(demand, supply, storage) if demand is not None and storage is not None else None
     _take_burnt(demand, supply, day, ledger)
+    climate = work_out_fuels(asked, work_out_purposes(demand, day, ledger), ledger)
     pressure = asked.gas_pressure if asked.gas_pressure is not None else values_by_id(asked.facts).get("gas_pressure")
     pipe = _pipe(asked, demand, pressure, ledger)
-    return Work(asked, ledger, demand, supply, pressure, method, storage, day, pipe, work_out_fuels(asked, ledger))
+    return Work(asked, ledger, demand, supply, pressure, method, storage, day, pipe, climate)
 
 
 def _pipe(asked: Any, demand: Demand | None, pressure: float | None, ledger: Ledger) -> PipeWork | None:
@@ -77,7 +79,6 @@ def _take_burnt(demand: Demand | None, supply: float | None, day: Day | None, le
     burnt, vented = _burnt(demand, supply, day)
     ledger.put(gas_burnt_per_day=burnt.value, gas_vented_per_day=vented.value)
     ledger.sample(gas_burnt_per_day=burnt.samples, gas_vented_per_day=vented.samples)
-    ledger.solve("gas_heat_per_day")
 
 
 def _burnt(demand: Demand | None, supply: float | None, day: Day | None) -> tuple[Uncertain, Uncertain]:
