@@ -30,6 +30,7 @@ CROSS_FIELD_CODES = frozenset(
         "limits_disordered",
         "not_fed_daily",
         "not_manure",
+        "nothing_to_charge",
         "nothing_to_forecast",
         "nothing_to_mix",
         "outside_forecast",

@@ -91,7 +91,14 @@ PLANT_ON_PAPER = {
     "required_working_volume": 7.5,
     "required_total_volume": 10.0,
 }
-CHARGE = {"first_fill_share": 0.75, "starter_volume": 0.9, "displacement": 0.8, "dung_per_animal_day": 8.1, "mixing_rate": 0.9}
+CHARGE = {
+    "first_fill_share": 0.75,
+    "starter_volume": 0.9,
+    "displacement": 0.8,
+    "main_substrate_mass": 2430.0,
+    "dung_per_animal_day": 8.1,
+    "mixing_rate": 0.9,
+}
 CHARGE_ON_PAPER = {
     "slurry_volume": 9.0,
     "fresh_slurry_volume": 8.1,
@@ -101,7 +108,7 @@ CHARGE_ON_PAPER = {
     "water_mass": 4860.0,
     "first_charge_total_solids": 518.4 / 8100,
     "starter_share": 0.1,
-    "animal_days": 400.0,
+    "animal_days": 300.0,
     "mixing_hours": 9.0,
 }
 

@@ -352,3 +352,16 @@ def test_seldom_feeding_swings_more_and_needs_more_storage() -> None:
     assert [value(one, "storage_needed") for one in swings] == sorted(value(one, "storage_needed") for one in swings)
     assert [value(one, "greatest_gas") for one in swings] == sorted(value(one, "greatest_gas") for one in swings)
     assert value(swings[0], "storage_needed") < 0.01
+
+
+def test_nobody_carries_what_drains_in_from_a_latrine() -> None:
+    """Common practice, and the caution: the latrine drains straight in. It counts in mass and slurry, not in buckets or their load."""
+    dung, latrine = {"substrate": "cattle_dung", "mass": 60}, {"substrate": "human_excreta", "mass": 15}
+    changes: Json = {"containers": [{"name": "bucket", "volume": 10}], "dilution": {"water_to_feed_by_volume": 1}}
+    alone, joined = feed(feed=[dung], **changes)["per_feeding"], feed(feed=[dung, latrine], **changes)["per_feeding"]
+    assert value(joined, "substrate_mass") == pytest.approx(75)
+    assert [value(one, "mass") for one in joined["substrates"]] == pytest.approx([60, 15])
+    for name in ("substrate", "load"):
+        assert joined["containers"][0][name] == alone["containers"][0][name]
+    only = feed(feed=[latrine], **changes)["per_feeding"]
+    assert only["containers"][0]["substrate"] == 0

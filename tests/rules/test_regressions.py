@@ -46,7 +46,7 @@ def test_a_barrow_is_not_judged_as_a_load_that_somebody_lifts() -> None:
 
 def test_pig_manure_without_a_starter_promises_no_quick_flame() -> None:
     alone, helped = (
-        ask("first-charge", like(CHARGE, feed=[{"substrate": "pig_manure"}], starter_slurry=kilograms)) for kilograms in (0, 1000)
+        ask("first-charge", like(CHARGE, feed=[{"substrate": "pig_manure"}], starter_slurry=kilograms)) for kilograms in (0, 1300)
     )
     assert "days_to_first_burnable_gas" not in alone["start_up"]
     assert value(alone, "start_up.in_practice") > value(helped, "start_up.in_practice")

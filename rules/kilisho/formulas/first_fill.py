@@ -9,6 +9,7 @@ GIVEN = (
     given("first_fill_share", "share", "Slurry of the first charge, share of total volume."),
     given("starter_volume", "volume", "Digested slurry added to the first charge."),
     given("displacement", "share", "Room that the feed takes in slurry, share of its volume as handled; 1 for dung."),
+    given("main_substrate_mass", "mass", "Fresh mass of the main substrate in the first charge."),
     given("dung_per_animal_day", "mass", "Fresh dung gathered from one animal in one day."),
     given("mixing_rate", "work_rate", "Slurry that one person mixes in an hour."),
 )
@@ -63,9 +64,9 @@ def starter_share(starter_volume: Numeric, slurry_volume: Numeric) -> Numeric:
 
 
 @quantity("number")
-def animal_days(substrate_mass: Numeric, dung_per_animal_day: Numeric) -> Numeric:
-    """Days of one animal's dung in the first charge; as many animals give it in one day."""
-    return substrate_mass / dung_per_animal_day
+def animal_days(main_substrate_mass: Numeric, dung_per_animal_day: Numeric) -> Numeric:
+    """Days of one animal's dung in the main substrate of the first charge; as many animals give it in one day."""
+    return main_substrate_mass / dung_per_animal_day
 
 
 @quantity("working_time")

@@ -36,6 +36,7 @@ fault-volume_unstated = state working_volume or the digester
 fault-volume_twice = state it in the digester
 fault-available_unknown = state available or stock: no animal of the herd gives it
 fault-nothing_to_mix = state at least one substrate of which there is something
+fault-nothing_to_charge = state a substrate that is gathered for the charge; a latrine is connected once the gas burns
 fault-retention_twice = state hydraulic_retention_time or the digester, not both
 fault-water_and_dilution = state water or dilution, not both
 fault-urine_twice = the feed names cattle urine already

@@ -54,6 +54,8 @@ start-up-vent = { $cycles ->
 start-up-flame = Only then try the flame: outdoors, on the appliance at the end of its pipe, never at the dome, the lid or the outlet.
 start-up-again = If it does not burn steadily with a blue flame, vent again, wait a day or two and try again; do not feed.
 start-up-feed = Once it burns steadily for three days, begin the maintenance feed with a quarter of the full amount.
+start-up-sours = Such a charge sours easily: charge with fresh cattle or buffalo dung alone, with digested slurry from a working digester where it can be had, and bring in the rest once it burns.
+start-up-latrine = Nothing from the latrine is part of the charge: connect it once the gas burns, so that it drains straight in and nobody handles what it brings.
 
 ## The schedule
 schedule-confirm = Confirm curing, water tightness and gas tightness; do not fill before.
@@ -62,5 +64,6 @@ schedule-purchases = Have everything bought in and covered beside the digester.
 schedule-first-gas = From now on gas forms, mixed with air: let it out in the open, unburnt, and keep every flame away.
 schedule-flame = Try the flame outdoors on the appliance, after venting.
 schedule-flame-unsure = Try the flame outdoors on the appliance, after venting; do not count on it without digested slurry from a working digester.
+schedule-flame-sours = Try the flame outdoors on the appliance, after venting; do not count on it, since such a charge sours easily.
 # $share is a percentage.
-schedule-feed = Feed { $share } of the full amount daily.
+schedule-feed = Once it burns steadily for three days: feed { $share } of the full amount daily.

@@ -72,6 +72,8 @@ fault-volume_twice = indíquelo en el biodigestor
 fault-available_unknown = indique available o stock: ningún animal del hato lo da
 # of 1e041134, reviewed: false
 fault-nothing_to_mix = indique al menos un sustrato del que haya algo
+# of 671bac13, reviewed: false
+fault-nothing_to_charge = indique un sustrato que se recoge para la carga; una letrina se conecta una vez que el gas arda
 # of 67d1177a, reviewed: false
 fault-retention_twice = indique hydraulic_retention_time o el biodigestor, no ambos
 # of b986de5e, reviewed: false

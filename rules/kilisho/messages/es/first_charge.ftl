@@ -62,6 +62,10 @@ start-up-flame = Solo entonces pruebe la llama: al aire libre, en el aparato al 
 start-up-again = Si no arde de forma pareja con llama azul, ventee otra vez, espere uno o dos días y pruebe de nuevo; no alimente.
 # of e504801b, reviewed: false
 start-up-feed = Cuando arda de forma pareja durante tres días, comience la alimentación de mantenimiento con la cuarta parte de la cantidad completa.
+# of 75e16dfa, reviewed: false
+start-up-sours = Una carga así se vuelve ácida con facilidad: cargue solo con estiércol fresco de vaca o de búfalo, con digestato de un biodigestor en marcha donde se pueda conseguir, y agregue lo demás cuando arda.
+# of 634ab5d1, reviewed: false
+start-up-latrine = Nada de la letrina es parte de la carga: conéctela una vez que el gas arda, para que descargue directamente en el biodigestor y nadie manipule lo que trae.
 # of e0480309, reviewed: false
 schedule-confirm = Confirme el curado, la estanqueidad al agua y la estanqueidad al gas; no llene antes.
 # of 5ce5191a, reviewed: false
@@ -74,5 +78,7 @@ schedule-first-gas = Desde ahora se forma gas, mezclado con aire: déjelo salir 
 schedule-flame = Pruebe la llama al aire libre en el aparato, después de ventear.
 # of 63f0102b, reviewed: false
 schedule-flame-unsure = Pruebe la llama al aire libre en el aparato, después de ventear; no cuente con ella sin digestato de un biodigestor en marcha.
-# of 0dcc8204, reviewed: false
-schedule-feed = Alimente cada día con { $share } de la cantidad completa.
+# of 9db4993b, reviewed: false
+schedule-flame-sours = Pruebe la llama al aire libre en el aparato, después de ventear; no cuente con ella, porque una carga así se vuelve ácida con facilidad.
+# of 45aa9973, reviewed: false
+schedule-feed = Cuando arda de forma pareja durante tres días: alimente cada día con { $share } de la cantidad completa.

@@ -72,6 +72,8 @@ fault-volume_twice = indiquez-le dans le digesteur
 fault-available_unknown = indiquez available ou stock : aucun animal du troupeau ne le donne
 # of 1e041134, reviewed: false
 fault-nothing_to_mix = indiquez au moins un substrat dont il y a quelque chose
+# of 671bac13, reviewed: false
+fault-nothing_to_charge = indiquez un substrat qui est ramassé pour le remplissage ; une latrine se raccorde une fois que le gaz brûle
 # of 67d1177a, reviewed: false
 fault-retention_twice = indiquez hydraulic_retention_time ou le digesteur, pas les deux
 # of b986de5e, reviewed: false

@@ -62,6 +62,10 @@ start-up-flame = Alors seulement, essayez la flamme : en plein air, sur l'appare
 start-up-again = Si elle ne brûle pas régulièrement avec une flamme bleue, laissez de nouveau sortir le gaz, attendez un jour ou deux et réessayez ; n'alimentez pas.
 # of e504801b, reviewed: false
 start-up-feed = Une fois qu'elle brûle régulièrement pendant trois jours, commencez l'alimentation d'entretien avec le quart de la quantité complète.
+# of 75e16dfa, reviewed: false
+start-up-sours = Un tel remplissage s'acidifie facilement : remplissez avec de la bouse fraîche de vache ou de buffle seule, avec du digestat d'un digesteur en marche là où on peut en avoir, et ajoutez le reste une fois que le gaz brûle.
+# of 634ab5d1, reviewed: false
+start-up-latrine = Rien de la latrine ne fait partie du premier remplissage : raccordez-la une fois que le gaz brûle, pour qu'elle débouche directement dans le digesteur et que personne ne manipule ce qu'elle apporte.
 # of e0480309, reviewed: false
 schedule-confirm = Confirmez le durcissement, l'étanchéité à l'eau et l'étanchéité au gaz ; ne remplissez pas avant.
 # of 5ce5191a, reviewed: false
@@ -74,5 +78,7 @@ schedule-first-gas = À partir de maintenant, du gaz se forme, mêlé d'air : la
 schedule-flame = Essayez la flamme en plein air sur l'appareil, après avoir laissé sortir le gaz.
 # of 63f0102b, reviewed: false
 schedule-flame-unsure = Essayez la flamme en plein air sur l'appareil, après avoir laissé sortir le gaz ; n'y comptez pas sans digestat d'un digesteur en marche.
-# of 0dcc8204, reviewed: false
-schedule-feed = Alimentez chaque jour avec { $share } de la quantité complète.
+# of 9db4993b, reviewed: false
+schedule-flame-sours = Essayez la flamme en plein air sur l'appareil, après avoir laissé sortir le gaz ; n'y comptez pas, car un tel remplissage s'acidifie facilement.
+# of 45aa9973, reviewed: false
+schedule-feed = Une fois qu'elle brûle régulièrement pendant trois jours : alimentez chaque jour avec { $share } de la quantité complète.

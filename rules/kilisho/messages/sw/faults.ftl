@@ -72,6 +72,8 @@ fault-volume_twice = itaje kwenye mtambo
 fault-available_unknown = taja available au stock: hakuna mnyama wa kundi anayeitoa
 # of 1e041134, reviewed: false
 fault-nothing_to_mix = taja angalau malighafi moja ambayo ipo
+# of 671bac13, reviewed: false
+fault-nothing_to_charge = taja malighafi inayokusanywa kwa ajili ya ujazaji; choo huunganishwa mara gesi inapowaka
 # of 67d1177a, reviewed: false
 fault-retention_twice = taja hydraulic_retention_time au mtambo, si vyote viwili
 # of b986de5e, reviewed: false

@@ -62,6 +62,10 @@ start-up-flame = Hapo tu ndipo ujaribu mwali: nje ya nyumba, kwenye kifaa kilich
 start-up-again = Usipowaka kwa utulivu kwa mwali wa buluu, achilia gesi tena, subiri siku moja au mbili na ujaribu tena; usilishe mtambo.
 # of e504801b, reviewed: false
 start-up-feed = Mwali ukiwaka kwa utulivu kwa siku tatu, anza ulishaji wa kawaida kwa robo ya kiasi kamili.
+# of 75e16dfa, reviewed: false
+start-up-sours = Ujazaji wa namna hii huchacha kwa urahisi: jaza kwa kinyesi kibichi cha ng'ombe au nyati peke yake, pamoja na tope lililomeng'enywa kutoka mtambo unaofanya kazi pale linapopatikana, na ongeza mengine mwali ukishawaka.
+# of 634ab5d1, reviewed: false
+start-up-latrine = Hakuna kitu cha chooni kilicho sehemu ya ujazaji: unganisha choo mara gesi inapowaka, ili kitiririshe moja kwa moja ndani na mtu yeyote asishike kinyesi hicho.
 # of e0480309, reviewed: false
 schedule-confirm = Thibitisha kukomaa kwa uashi, kutovuja maji na kutovuja gesi; usijaze kabla ya hapo.
 # of 5ce5191a, reviewed: false
@@ -74,5 +78,7 @@ schedule-first-gas = Kuanzia sasa gesi inatokea, ikiwa imechanganyika na hewa: i
 schedule-flame = Jaribu mwali nje ya nyumba kwenye kifaa, baada ya kuachilia gesi.
 # of 63f0102b, reviewed: false
 schedule-flame-unsure = Jaribu mwali nje ya nyumba kwenye kifaa, baada ya kuachilia gesi; usiutegemee bila tope lililomeng'enywa kutoka mtambo unaofanya kazi.
-# of 0dcc8204, reviewed: false
-schedule-feed = Lisha { $share } ya kiasi kamili kila siku.
+# of 9db4993b, reviewed: false
+schedule-flame-sours = Jaribu mwali nje ya nyumba kwenye kifaa, baada ya kuachilia gesi; usiutegemee, kwa sababu ujazaji wa namna hii huchacha kwa urahisi.
+# of 45aa9973, reviewed: false
+schedule-feed = Mwali ukiwaka kwa utulivu kwa siku tatu: lisha { $share } ya kiasi kamili kila siku.

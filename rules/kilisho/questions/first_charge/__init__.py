@@ -38,7 +38,7 @@ CALENDAR_LAYOUT = Layout(
 
 def _answer(asked: Any, ledger: Ledger, inspector: Inspector, explain: bool) -> Answer:
     work = work_out(asked, ledger)
-    purchases, lacking = purchases_for(work.piles, asked.purchases, work.fed[0].id)
+    purchases, lacking = purchases_for(work.piles, asked.purchases, work.main.id)
     containers = containers_of(asked.containers, ledger)
     labour, flame = labour_of(work, containers[0]), first_flame_of(work)
     facts = facts_of(work, labour.get("mass_per_person_and_day", {}).get("value"))

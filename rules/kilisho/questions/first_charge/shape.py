@@ -130,7 +130,8 @@ class StartUpTold(Told):
     digester_temperature: dict[str, Any]
     days_to_first_burnable_gas: Amount | None = Field(
         None,
-        description="By the process model; the high end is the later of it and practice. Absent where the typical charge does not start.",
+        description="By the process model; the high end is the later of it and practice. Absent where the typical charge does not start, "
+        "and where other feed than dung can sour it.",
     )
     in_practice: Amount = Field(
         description="Days that practice reports for such a temperature; longer, since it counts until the gas space was filled and vented."
@@ -138,8 +139,11 @@ class StartUpTold(Told):
     first_burnable_gas_from: str | None = None
     first_burnable_gas_until: str | None = None
     vent_completely: int
-    starts_unaided: bool
-    sure_to_start: bool = Field(description="Whether nineteen of twenty samples of the process model start; if not, get starter slurry.")
+    starts_unaided: bool = Field(description="Whether practically all of the fresh mass (99 %) is of substrates that start by themselves.")
+    sure_to_start: bool = Field(
+        description="Whether practically all of the charge starts by itself, and nineteen of twenty samples of the process model start; if "
+        "not, get starter slurry, and leave what does not start by itself for later."
+    )
     steps: list[str]
     ramp: list[RampStep]
 
@@ -156,7 +160,8 @@ class FirstChargeAnswer(Common):
     substrates: list[SubstrateShare]
     animal_days: Amount | None = Field(
         None,
-        description="Days of one animal's dung, which as many animals give in one day; absent where no animal gives the main substrate.",
+        description="Days of one animal's dung in the main substrate's own mass, which as many animals give in one day; absent where no "
+        "animal gives it.",
     )
     stockpile: StockpileTold
     containers: list[ContainerCount]

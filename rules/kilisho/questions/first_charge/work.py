@@ -14,7 +14,17 @@ from kilisho.questions import refusals
 from kilisho.questions.carrying import lifted_load
 from kilisho.questions.climate import Warmth, take_temperature, warmth_of
 from kilisho.questions.digester import take_digester
-from kilisho.questions.feeding import Fed, feed_facts, resolve, sampled, shares_of, slurry_of, water_to_feed
+from kilisho.questions.feeding import (
+    Fed,
+    comes_by_itself,
+    feed_facts,
+    resolve,
+    sampled,
+    shares_of,
+    slurry_of,
+    uncertain_mass,
+    water_to_feed,
+)
 from kilisho.questions.first_charge.heaps import Pile, cover_of, pile_up
 from kilisho.questions.herd import Supply, supply_of
 from kilisho.questions.stated_facts import all_facts, values_by_id
@@ -22,6 +32,8 @@ from kilisho.ranges import Uncertain, certain
 from kilisho.rulebook import Structure
 
 LONGEST_WAIT = 36_500.0
+# A fault of the request as a whole: a farm plan can answer its other parts without the first charge.
+NOTHING_TO_CHARGE = Fault((), "nothing_to_charge", say("fault-nothing_to_charge"))
 WANTED = (
     "slurry_volume",
     "fresh_slurry_volume",
@@ -37,7 +49,10 @@ WANTED = (
 
 @dataclass(slots=True)
 class Work:
-    """Everything worked out for one first charge, before it is told."""
+    """Everything worked out for one first charge, before it is told.
+
+    ``fed`` has a row for each substrate asked for, without mass where it comes by itself later; ``piles`` only what is gathered.
+    """
 
     asked: Any
     ledger: Ledger
@@ -49,6 +64,16 @@ class Work:
     cover_id: str
     piles: list[Pile]
     keeps_for: float
+
+    @property
+    def main(self) -> Fed:
+        """The main substrate: the first one that is gathered."""
+        return self.piles[0].fed
+
+    @property
+    def awaits_latrine(self) -> bool:
+        """Whether something that drains in by itself waits until the digester burns."""
+        return len(self.piles) < len(self.fed)
 
 
 def work_out(asked: Any, ledger: Ledger) -> Work:
@@ -68,8 +93,9 @@ def work_out(asked: Any, ledger: Ledger) -> Work:
         None if None in (asked.digester_ready_on, asked.stockpile.starts_on) else (asked.digester_ready_on - asked.stockpile.starts_on).days
     )
     piles = [
-        pile_up(one, _gathered(asked, supply, one, index), asked.stockpile.on_hand if index == 0 else 0.0, cover, days)
+        pile_up(one, _gathered(asked.feed[index], supply), asked.stockpile.on_hand if index == 0 else 0.0, cover, days)
         for index, one in enumerate(fed)
+        if not comes_by_itself(one.entry)
     ]
     keeps_for = ledger.shelf.data.practice.covers[cover.id].keeps_for.typical
     return Work(asked, ledger, structure_id, structure, supply, fed, warmth, cover.id, piles, keeps_for)
@@ -91,15 +117,23 @@ def _refuse(asked: Any) -> None:
         raise RefusedError(faults)
 
 
-def _gathered(asked: Any, supply: Supply, fed: Fed, index: int) -> Uncertain:
+def _gathered(item: Any, supply: Supply) -> Uncertain:
     """What the farm gathers of a substrate per day: from its herd, and as stated for the substrate itself."""
-    return supply.of(fed.id).plus(certain(asked.feed[index].gathered_per_day or 0.0))
+    return supply.of(item.substrate).plus(certain(item.gathered_per_day or 0.0))
 
 
 def _mix(asked: Any, ledger: Ledger, supply: Supply) -> list[Fed]:
-    """The substrates with their relative masses; real masses follow once the volumes are known."""
-    shares = shares_of(asked.feed, [supply.of(item.substrate).value for item in asked.feed])
-    return [resolve(item, certain(share), ledger) for item, share in zip(asked.feed, shares, strict=True)]
+    """The substrates with their relative masses; real masses follow once the volumes are known.
+
+    What drains in from a latrine has none: it is let in once the digester burns (common practice).
+    """
+    entries = ledger.shelf.data.substrates
+    charged = [item for item in asked.feed if not comes_by_itself(entries[item.substrate])]
+    amounts = shares_of(charged, [_gathered(item, supply).value for item in charged]) if charged else []
+    if not sum(amounts) > 0:
+        raise RefusedError([NOTHING_TO_CHARGE])
+    shares = dict(zip([item.substrate for item in charged], amounts, strict=True))
+    return [resolve(item, certain(shares.get(item.substrate, 0.0)), ledger) for item in asked.feed]
 
 
 def _take_amounts(asked: Any, ledger: Ledger, fed: Sequence[Fed]) -> None:
@@ -154,6 +188,7 @@ def facts_of(work: Work, mass_per_person: float | None) -> dict[str, Any]:
     values, asked = work.ledger.values, work.asked
     facts = {
         **feed_facts(work.fed),
+        **({"human_excreta_fed": True} if work.awaits_latrine else {}),
         "structure_kind": work.structure_id,
         "total_volume": values["total_volume"],
         "slurry_total_solids": values["first_charge_total_solids"],
@@ -190,11 +225,11 @@ def _carbon_to_nitrogen(fed: Sequence[Fed]) -> float:
 
 
 def animal_days(work: Work) -> tuple[float, ...] | None:
-    """Days of one animal's dung in the charge: of the farm's own animals, or of the main substrate's first animal in the rulebook.
+    """Days of one animal's dung in the charge's main substrate: of the farm's own animals, or of its first animal in the rulebook.
 
     None for a substrate that no animal gives.
     """
-    ledger, supply, main = work.ledger, work.supply, work.fed[0].id
+    ledger, supply, main = work.ledger, work.supply, work.main.id
     heads = supply.heads.get(main, 0)
     if heads and supply.of(main).value > 0:
         per_day = supply.of(main).times(1 / heads)
@@ -203,7 +238,8 @@ def animal_days(work: Work) -> tuple[float, ...] | None:
         if giver is None:
             return None
         per_day = ledger.figure("animals", giver, "dung_per_day")
-    ledger.put(dung_per_animal_day=per_day.value)
-    ledger.sample(dung_per_animal_day=per_day.samples)
+    mass = uncertain_mass(work.main)
+    ledger.put(dung_per_animal_day=per_day.value, main_substrate_mass=mass.value)
+    ledger.sample(dung_per_animal_day=per_day.samples, main_substrate_mass=mass.samples)
     ledger.solve("animal_days")
     return ledger.of("animal_days")

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from typing import Any
+from collections.abc import Sequence
 
 from kilisho.farm import Ledger
 from kilisho.formulas.labour import whole_containers
@@ -22,7 +22,7 @@ from kilisho.questions.answers import (
     in_percent,
 )
 from kilisho.questions.carrying import containers_of
-from kilisho.questions.feeding import Fed, uncertain_mass
+from kilisho.questions.feeding import Fed, comes_by_itself, uncertain_mass
 from kilisho.questions.gas_state import gas_state
 from kilisho.questions.maintenance_feed.work import Work
 
@@ -32,15 +32,17 @@ URINE_TEXT = say("urine")
 def per_feeding(work: Work) -> Answer:
     """What goes in at one feeding, and the day's slurry."""
     ledger, values, every = work.ledger, work.ledger.values, work.asked.feeding.every
-    substrate, water, urine = (values[n] * every for n in ("feed_volume_per_day", "water_per_day", "urine_per_day"))
-    counts = [_container(name, size, (substrate, water, urine), values) for name, size in containers_of(work.asked.containers, ledger)]
+    carried = [one for one in work.fed if not comes_by_itself(one.entry)]
+    volumes = sum(one.volume for one in carried) * every, values["water_per_day"] * every, values["urine_per_day"] * every
+    density = _density_of(carried or work.fed)
+    counts = [_container(name, size, volumes, density) for name, size in containers_of(work.asked.containers, ledger)]
     return {
         "per_feeding": {
             "every": in_days(every),
             "substrate_mass": in_kilograms(*ledger.uncertain("feed_mass_per_day").times(every).told),
             "substrates": [_part(one, every, ledger) for one in work.fed],
             "water_volume": in_litres(*ledger.uncertain("water_per_day").times(every).told),
-            "urine_volume": in_litres(urine),
+            "urine_volume": in_litres(volumes[2]),
             "containers": counts,
         },
         "feed_per_day": in_kilograms_per_day(*ledger.of("feed_mass_per_day")),
@@ -69,11 +71,15 @@ def _part(one: Fed, every: float, ledger: Ledger) -> Answer:
     return {"substrate": one.id, "name": one.entry.name, **told}
 
 
-def _container(name: str, size: float, volumes: tuple[float, float, float], values: dict[str, Any]) -> Answer:
+def _density_of(fed: Sequence[Fed]) -> float:
+    """Of the substrates as carried together [kg/m3]."""
+    return float(sum(one.mass for one in fed) / sum(one.volume for one in fed))
+
+
+def _container(name: str, size: float, volumes: tuple[float, float, float], density: float) -> Answer:
     substrate, water, urine = (whole_containers(volume, size) for volume in volumes)
-    load = size * values["feed_mass_per_day"] / values["feed_volume_per_day"]
     shown = {"substrate": substrate, "water": water, "urine": urine}
-    return {"name": name, "volume": in_litres(size), **shown, "load": in_kilograms(load)}
+    return {"name": name, "volume": in_litres(size), **shown, "load": in_kilograms(size * density)}
 
 
 def process(work: Work) -> Answer:
