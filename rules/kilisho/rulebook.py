@@ -614,6 +614,7 @@ class Check(Known):
     severity: Severity
     absolute: bool = Field(False, description="Holds everywhere: no later pack may soften or remove it.")
     why: Text
+    alarm: bool = Field(False, description="A failure calls for action at once, as at danger level, though work need not stop for good.")
     do: Text
     asked_in: tuple[Operation, ...] = Field(("safety_check",), description="Operations that evaluate it.")
     finds: Word | None = Field(None, description="What a failure says of an installation whose record is validated.")
