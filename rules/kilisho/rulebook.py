@@ -345,6 +345,7 @@ class SlurryStore(Named):
     """How digestate is kept until it is spread."""
 
     covered: bool = Field(description="Whether rain, sun and wind are kept off.")
+    dug: bool = Field(True, description="Whether a hole is dug for it; false for a tank or bag that stands on the ground.")
     ammonia_loss: Share = Field(description="Part of the ammonium nitrogen that escapes while it is kept.")
 
 

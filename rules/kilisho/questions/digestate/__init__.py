@@ -20,6 +20,9 @@ from kilisho.questions.gas_state import gas_state
 from kilisho.questions.measuring import measure_first
 from kilisho.questions.opening import Form
 
+# Cautions of a store for which a hole is dug.
+DIGGING = ("excavation_collapse",)
+
 
 def _answer(asked: Any, ledger: Ledger, inspector: Inspector, explain: bool) -> Answer:
     work = work_out(asked, ledger, inspector)
@@ -36,7 +39,7 @@ def _answer(asked: Any, ledger: Ledger, inspector: Inspector, explain: bool) -> 
         "fertiliser": fertiliser(work),
         "measure_first": measure_first(ledger, **_ranges(work)),
         "findings": inspector.shown(inspector.inspect(work.facts), _denied(work)),
-        "cautions": inspector.cautions(*(one.entry.cautions for one in work.fed)),
+        "cautions": inspector.cautions(DIGGING if work.digs else (), *(one.entry.cautions for one in work.fed)),
         **({"derivation": _derivation(work)} if explain else {}),
     }
 

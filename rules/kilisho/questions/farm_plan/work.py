@@ -19,12 +19,14 @@ from kilisho.questions.gas_use.request import ManureBefore
 from kilisho.questions.limits import DEFAULTS
 from kilisho.questions.maintenance_feed.request import Feeding
 from kilisho.questions.requests import Ask, ChargeItem, DailyFeedItem, Digester
-from kilisho.questions.stated_facts import GROUPS
+from kilisho.questions.stated_facts import GROUPS, worst_of
 from kilisho.units import to_canonical
 
 YEAR = 365
 RAMP = "feed_"
 FULL = "feed_100_per_cent"
+# The pressure of a planned dome that is full says nothing of the pressure now: it must not answer whether air is sucked in.
+OF_THE_PLAN = ("gas_pressure",)
 FORECAST = gas_forecast.form(DEFAULTS)
 
 
@@ -164,5 +166,8 @@ def _safety(plan: Plan, digester: Digester) -> None:
     kind = digester.structure or plan.ledger.shelf.first_structure
     # Members of the farm that are named like a group of facts (its structure, its feed) are no facts.
     groups = {name: part for name in GROUPS if isinstance(part := getattr(plan.asked, name, None), Ask)}
-    stated = {**plan.facts, **safety_check.stated_in(SimpleNamespace(facts=plan.asked.facts, **groups)), "structure_kind": kind}
+    stated = safety_check.stated_in(SimpleNamespace(facts=plan.asked.facts, **groups))
+    found = {name: value for name, value in plan.facts.items() if name not in OF_THE_PLAN}
+    deepest = {name: value for name, value in found.items() if name == "pit_depth"}
+    stated = {**found, **worst_of(stated, **deepest), "structure_kind": kind}
     plan.parts["safety_check"] = safety_check.verdict_of(stated, plan.inspector.of("safety_check"))
