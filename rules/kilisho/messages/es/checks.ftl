@@ -264,8 +264,8 @@ checks-household_pressure_scope-do = Trate la planta según las reglas para plan
 checks-dome_pressure_tested-title = Una cúpula fija se mantiene dentro de los 8 kPa con que se prueban las cúpulas
 # of 62bd91ac, reviewed: false
 checks-dome_pressure_tested-why = Por encima de la presión de prueba, la tapa y la cúpula pueden levantarse o agrietarse.
-# of ae9b29aa, reviewed: false
-checks-dome_pressure_tested-do = Use gas o déjelo salir al aire libre lejos de las llamas, y despeje la salida si está obstruida.
+# of efcef2d3, reviewed: false
+checks-dome_pressure_tested-do = Use gas o déjelo salir al aire libre lejos de las llamas, y despeje la salida si está obstruida; en un plano, ensanche el tanque de compensación o baje su rebose.
 # of cad7e6f0, reviewed: false
 checks-dome_pressure_most-title = Una cúpula fija nunca pasa de 10 kPa
 # of ce588f71, reviewed: false

@@ -264,8 +264,8 @@ checks-household_pressure_scope-do = Traitez l'installation selon les règles de
 checks-dome_pressure_tested-title = Un dôme fixe reste dans la limite des 8 kPa auxquels les dômes sont éprouvés
 # of 62bd91ac, reviewed: false
 checks-dome_pressure_tested-why = Au-dessus de la pression d'épreuve, le couvercle et le dôme peuvent se soulever ou se fissurer.
-# of ae9b29aa, reviewed: false
-checks-dome_pressure_tested-do = Utilisez du gaz ou évacuez-le dehors loin des flammes, et débouchez une sortie bouchée.
+# of efcef2d3, reviewed: false
+checks-dome_pressure_tested-do = Utilisez du gaz ou évacuez-le dehors loin des flammes, et débouchez une sortie bouchée ; sur un plan, élargissez le bassin de compensation ou abaissez son trop-plein.
 # of cad7e6f0, reviewed: false
 checks-dome_pressure_most-title = Un dôme fixe n'est jamais au-dessus de 10 kPa
 # of ce588f71, reviewed: false

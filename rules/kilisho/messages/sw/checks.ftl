@@ -264,8 +264,8 @@ checks-household_pressure_scope-do = Shughulikia mtambo kwa kanuni za mitambo mi
 checks-dome_pressure_tested-title = Kuba isiyosogea inabaki ndani ya 8 kPa ambazo kuba hujaribiwa nazo
 # of 62bd91ac, reviewed: false
 checks-dome_pressure_tested-why = Presha ikizidi ile ya jaribio, mfuniko na kuba vinaweza kuinuka au kupasuka.
-# of ae9b29aa, reviewed: false
-checks-dome_pressure_tested-do = Tumia gesi au iachilie nje ya nyumba mbali na moto, na zibua mlango wa kutolea ulioziba.
+# of efcef2d3, reviewed: false
+checks-dome_pressure_tested-do = Tumia gesi au iachilie nje ya nyumba mbali na moto, na zibua mlango wa kutolea ulioziba; kwenye mchoro, panua tanki la kusawazisha au shusha mahali pake pa kufurikia.
 # of cad7e6f0, reviewed: false
 checks-dome_pressure_most-title = Kuba isiyosogea haizidi kamwe 10 kPa
 # of ce588f71, reviewed: false
