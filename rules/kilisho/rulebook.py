@@ -614,8 +614,8 @@ class Check(Known):
     when: dict[Identifier, Condition] = Field(default_factory=dict, description="All must hold for the check to apply.")
     severity: Severity
     absolute: bool = Field(False, description="Holds everywhere: no later pack may soften or remove it.")
+    alarm: bool = Field(False, description="A failure calls for action at once, although it is below danger level.")
     why: Text
-    alarm: bool = Field(False, description="A failure calls for action at once, as at danger level, though work need not stop for good.")
     do: Text
     asked_in: tuple[Operation, ...] = Field(("safety_check",), description="Operations that evaluate it.")
     finds: Word | None = Field(None, description="What a failure says of an installation whose record is validated.")
