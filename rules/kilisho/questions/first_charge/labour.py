@@ -37,7 +37,7 @@ def _hauled(mass: float) -> Answer:
     """What comes from elsewhere [kg]: nobody carries tonnes over kilometres by hand, and how it is hauled is not asked."""
     if not mass:
         return {}
-    return {"hauled_to_farm": in_kilograms(mass), "not_counted": say("labour-hauling", mass=Amount(mass, "kg", decimals=0))}
+    return {"hauled_to_farm": in_kilograms(mass), "not_counted_text": say("labour-hauling", mass=Amount(mass, "kg", decimals=0))}
 
 
 def _carrying(work: Work, volume: float, trips: Sequence[int]) -> Uncertain:

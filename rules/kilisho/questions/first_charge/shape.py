@@ -107,7 +107,7 @@ class LabourTold(Told):
     days: int | None = None
     mass_per_person_and_day: Amount | None = None
     hauled_to_farm: Amount | None = Field(None, description="Mass that others give, with the starter slurry; hauling it is not counted.")
-    not_counted: str | None = Field(None, description="Says so in words.")
+    not_counted_text: str | None = Field(None, description="Says so in words.")
 
 
 class Confirmation(Told):
