@@ -366,6 +366,7 @@ class SlurryStore(Named):
     """How digestate is kept until it is spread."""
 
     covered: bool = Field(description="Whether rain, sun and wind are kept off.")
+    dug: bool = Field(True, description="Whether a hole is dug for it; false for a tank or bag that stands on the ground.")
     ammonia_loss: Share = Field(description="Part of the ammonium nitrogen that escapes while it is kept.")
 
 
@@ -634,6 +635,7 @@ class Check(Known):
     when: dict[Identifier, Condition] = Field(default_factory=dict, description="All must hold for the check to apply.")
     severity: Severity
     absolute: bool = Field(False, description="Holds everywhere: no later pack may soften or remove it.")
+    alarm: bool = Field(False, description="A failure calls for action at once, although it is below danger level.")
     why: Text
     do: Text
     asked_in: tuple[Operation, ...] = Field(("safety_check",), description="Operations that evaluate it.")

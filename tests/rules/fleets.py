@@ -37,6 +37,8 @@ FACTS = (
     "gas_smell_indoors",
     "leak_test_method",
     "methane_in_room_air",
+    "hydrogen_sulfide_in_breathed_air",
+    "carbon_monoxide_in_room_air",
     "gas_in_use",
     "entry_planned",
     "plant_valve",

@@ -282,7 +282,7 @@ def test_local_codes_and_no_entry_stand_beside_every_answer(name: str) -> None:
         ("sizing", ["licensed engineer", "fall without warning and bury"]),
         ("first_charge", ["outdoors and unburnt", "Never hold a flame to the digester", "below 20 kg", "gloves", "tightness tests"]),
         ("maintenance_feed", ["Never enter", "No flame", "gloves", "disinfectant", "Close the lids"]),
-        ("gas_forecast", ["Never enter", "outdoors and unburnt", "touch no switch"]),
+        ("gas_forecast", ["Never enter", "outdoors and unburnt", "Never hold a flame to the digester", "touch no switch"]),
         ("batch_rotation", ["Never enter", "outdoors and unburnt", "Take out no slurry while a flame burns", "gloves", "do not follow"]),
         ("gas_use", ["carbon monoxide", "outdoors and unburnt", "flame arrester", "water trap", "hose only", "shut the tap", "gas fitter"]),
         ("digestate", ["Never enter", "does not make slurry safe", "drown", "fence it", "gloves", "wells, streams", "local"]),
@@ -306,7 +306,14 @@ PUBLISHED_BOUNDS = [
     ("no_flame_at_digester", {"at_least": 5, "unit": "m"}, "weihai-safety-2018"),  # Weihai 2018: 5 m
     ("first_flame_distance", {"at_least": 10, "unit": "m"}, "anzhou-safety-2023"),  # Anzhou 2023: 10 m
     ("methane_in_room_air_danger", {"less_than": 0.5, "unit": "%"}, "osha-1910-146"),  # a tenth of the explosive limit of 5 %
+    ("methane_in_room_air_much", {"less_than": 0.25, "unit": "%"}, "osha-1910-146"),  # half of that
     ("hydrogen_sulfide_air_danger", {"at_most": 10, "unit": "[ppm]"}, "hydrogen-sulfide-limits-2017"),  # NIOSH ceiling, 10 min
+    ("hydrogen_sulfide_air_short", {"at_most": 5, "unit": "[ppm]"}, "hydrogen-sulfide-limits-2017"),  # ACGIH 2010, 15 min
+    ("hydrogen_sulfide_air_day", {"at_most": 1, "unit": "[ppm]"}, "hydrogen-sulfide-limits-2017"),  # ACGIH 2010, a working day
+    ("carbon_monoxide_danger", {"at_most": 90, "unit": "[ppm]"}, "who-air-europe-2000"),  # 100 mg/m3, 15 min
+    ("carbon_monoxide_half_hour", {"at_most": 50, "unit": "[ppm]"}, "who-air-europe-2000"),  # 60 mg/m3, 30 min
+    ("carbon_monoxide_hour", {"at_most": 25, "unit": "[ppm]"}, "who-air-europe-2000"),  # 30 mg/m3, 1 h
+    ("carbon_monoxide_eight_hours", {"at_most": 10, "unit": "[ppm]"}, "who-air-europe-2000"),  # 10 mg/m3, 8 h
     ("entry_oxygen", {"between": [19.5, 23.5], "unit": "%"}, "osha-1910-146"),  # 29 CFR 1910.146
     ("entry_ventilated", {"at_least": 2, "unit": "d"}, "weihai-safety-2018"),  # Weihai 2018: 2 days and more
     ("water_test_loss", {"less_than": 2, "unit": "%"}, "werner-1989"),  # Werner et al. 1989, section 7.1, p. 87
@@ -331,6 +338,30 @@ def test_bound_matches_its_publication(name: str, must: dict[str, Any], source: 
     assert check.must.model_dump(mode="json", by_alias=True, exclude_none=True) == must
     assert check.basis == "published"
     assert source in check.source
+
+
+@pytest.mark.parametrize("subject", ["methane_in_room_air", "hydrogen_sulfide_in_breathed_air", "carbon_monoxide_in_room_air"])
+def test_lesser_limits_of_room_air_are_asked_wherever_the_danger_is(subject: str) -> None:
+    """Below the limit that stops everything lie limits that act at once; both are asked in the same operations, on the same condition."""
+    of = [check for check in CHECKS.values() if check.subject == subject]
+    [danger] = [check for check in of if check.severity == "danger"]
+    assert any(check.severity == "warning" and check.alarm for check in of)
+    assert all((check.asked_in, check.when) == (danger.asked_in, danger.when) for check in of)
+    assert not any(check.alarm for check in of if check.severity in {"caution", "notice"})
+
+
+def test_the_exposure_times_of_carbon_monoxide_are_those_of_the_same_air_in_milligrams() -> None:
+    """The guideline is in mg/m3: 28 g/mol at 24.5 L/mol (25 °C, 1 atm, ideal gas) makes 10 mg/m3 some 9 ppm, told as 10."""
+    for name, milligrams in (("half_hour", 60), ("hour", 30), ("eight_hours", 10)):
+        [(_, bound)] = CHECKS[f"carbon_monoxide_{name}"].must.operators
+        assert bound == pytest.approx(milligrams * 24.5 / 28, rel=0.15)
+
+
+def test_much_hydrogen_sulphide_in_the_gas_is_immediate_danger_thirty_times_thinned() -> None:
+    """100 ppm is the NIOSH level of immediate danger to life; the band of 3,000 ppm is recalled."""
+    [(_, bound)] = CHECKS["hydrogen_sulfide_gas_much"].must.operators
+    assert bound / 30 == 100
+    assert CHECKS["hydrogen_sulfide_gas_much"].asked_in == CHECKS["hydrogen_sulfide_gas_usual"].asked_in
 
 
 def test_the_first_filling_of_a_dome_to_two_thirds_is_not_faulted() -> None:

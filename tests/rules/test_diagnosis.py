@@ -163,6 +163,31 @@ def test_a_danger_check_that_fails_is_an_alarm_too() -> None:
     assert alarms["no_entry"]["do"] == [base().data.checks["no_entry"].do]
 
 
+@pytest.mark.parametrize(
+    ("fact", "number", "unit", "alarm"),
+    [
+        ("carbon_monoxide_in_room_air", 80, "[ppm]", "carbon_monoxide_half_hour"),
+        ("carbon_monoxide_in_room_air", 12, "[ppm]", "carbon_monoxide_eight_hours"),
+        ("methane_in_room_air", 0.45, "%", "methane_in_room_air_much"),
+        ("hydrogen_sulfide_in_breathed_air", 9, "[ppm]", "hydrogen_sulfide_air_short"),
+        ("hydrogen_sulfide_in_breathed_air", 90, "[ppm]", "hydrogen_sulfide_air_danger"),
+    ],
+)
+def test_measured_air_that_harms_is_one_alarm_by_its_worst_limit(fact: str, number: float, unit: str, alarm: str) -> None:
+    """Readings are invented; the limits are those of the rulebook's sources."""
+    answer = ask("diagnosis", {"symptoms": ["gas_fell_slowly"], "facts": {fact: {"value": number, "unit": unit}}})
+    [found] = answer["alarms"]
+    assert (found["alarm"], found["signal"]) == (alarm, str(base().data.checks[alarm].severity))
+    assert answer["in_words"].startswith("Act at once: ")
+
+
+def test_air_below_the_warning_is_found_and_no_alarm() -> None:
+    body = {"symptoms": ["gas_fell_slowly"], "facts": {"hydrogen_sulfide_in_breathed_air": {"value": 3, "unit": "[ppm]"}}}
+    answer = ask("diagnosis", body)
+    assert findings(answer)["hydrogen_sulfide_air_day"] == "fail"
+    assert answer["alarms"] == []
+
+
 def test_a_leak_looked_for_with_a_flame_is_an_alarm() -> None:
     answer = ask("diagnosis", {"symptoms": ["gas_fell_slowly"], "facts": {"leak_test_method": "flame"}})
     assert "leak_test_without_flame" in {one["alarm"] for one in answer["alarms"]}

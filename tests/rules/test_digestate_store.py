@@ -2,12 +2,17 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+from pathlib import Path
 from typing import Any
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 from tests.rules.conftest import Json, ask, assumed, base, findings, like, value
+
+from kilisho.packs import load
+from kilisho.questions import open_questions
 
 FARM: Json = {
     "feed": [{"substrate": "cattle_dung", "mass": 60, "bulk_density": 1000}],
@@ -100,3 +105,48 @@ def test_a_longer_time_needs_no_smaller_store_and_moves_no_nutrient(first: float
     assert value(long, "nitrogen") == value(short, "nitrogen")
     if min(first, second) > 0:
         assert value(long, "nitrogen.available_in_first_year") == value(short, "nitrogen.available_in_first_year")
+
+
+# A hole that is dug
+
+COLLAPSE = "excavation_collapse"
+HEAD = "pack: {id: tanks, version: 0.0.1, title: Tanks (invented)}\n"
+
+
+def dug(answer: Json) -> tuple[str | None, bool]:
+    return findings(answer).get("pit_walls_supported"), COLLAPSE in {one["id"] for one in answer["cautions"]}
+
+
+def test_a_pit_deep_enough_to_bury_somebody_asks_for_its_walls_and_warns() -> None:
+    """1.2 m of slurry and 0.3 m above it: deeper than the 1.2 m from which props are commonly required (recalled)."""
+    answer = stored(time=4, depth=1.2, freeboard=0.3, store="open_pit")
+    [asked] = [one for one in answer["findings"] if one["check"] == "pit_walls_supported"]
+    assert dug(answer) == ("unknown", True)
+    assert asked["missing"] == ["pit_walls_supported"]
+    assert dug(stored({"pit_walls_supported": False}, time=4, depth=1.2, freeboard=0.3)) == ("fail", True)
+
+
+def test_a_shallow_pit_has_the_caution_and_no_walls_to_prop() -> None:
+    assert dug(stored(time=4, depth=0.8, freeboard=0.2)) == (None, True)
+
+
+def test_no_hole_is_dug_where_nothing_is_stored_or_the_store_is_large_enough() -> None:
+    needed = value(stored(time=4), "storage.volume_needed")
+    assert not dug(stored(time=0))[1]
+    assert not dug(stored(time=4, volume=needed * 1.01))[1]
+    assert dug(stored(time=4, volume=needed * 0.5))[1]
+
+
+@pytest.mark.parametrize(("stated", "planned", "end"), [(0.5, 1.5, "unknown"), (2.5, 1.0, "unknown"), (0.5, 1.0, None)])
+def test_the_deeper_of_the_stated_and_the_planned_pit_decides(stated: float, planned: float, end: str | None) -> None:
+    """The pit of the digester and that of the store are two: neither denies the other."""
+    assert dug(stored({"pit_depth": stated}, time=4, depth=planned - 0.2, freeboard=0.2))[0] == end
+
+
+def test_a_store_that_stands_on_the_ground_is_not_dug(pack: Callable[..., Path]) -> None:
+    tank = "  slurry_stores: {standing_tank: {name: Tank on the ground, covered: true, dug: false, ammonia_loss: "
+    loss = "{low: 0.01, typical: 0.04, high: 0.1, unit: '1', basis: judgement}}}"
+    among = open_questions(load(pack(HEAD + "practice:\n" + tank + loss)))
+    body = like(FARM, storage={"time": 4, "depth": 2, "freeboard": 0.3, "store": "standing_tank"})
+    assert not dug(ask("digestate", body, among=among))[1]
+    assert dug(ask("digestate", like(body, storage={**body["storage"], "store": "open_pit"}), among=among))[1]

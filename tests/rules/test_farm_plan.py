@@ -291,3 +291,38 @@ def test_a_farm_of_nothing_is_told_what_is_missing() -> None:
 def test_explaining_shows_the_steps_of_every_part() -> None:
     answer = ask("farm-plan", QUICK, explain=True)
     assert {step["operation"] for step in answer["derivation"]} >= {"sizing", "first_charge", "maintenance_feed"}
+
+
+# What a plan digs and how far it fills
+
+
+def found(answer: Json) -> Json:
+    return {one["check"]: one["verdict"] for one in answer["findings"]}
+
+
+def test_a_store_to_be_dug_asks_for_its_walls_and_warns_even_where_the_digester_stands() -> None:
+    """Without a size to work out, no part but the digestate digs: the usual store of 1.2 m and 0.3 m above it."""
+    answer = plan(digester={"total_volume": 12})
+    assert "excavation_collapse" in {one["id"] for one in answer["cautions"]}
+    assert found(answer)["pit_walls_supported"] == "unknown"
+    assert "excavation_collapse" not in {one["id"] for one in plan(digester={"total_volume": 12}, crops=[])["cautions"]}
+
+
+@pytest.mark.parametrize("depth", [0.5, 3.0])
+def test_a_stated_pit_does_not_hide_the_deeper_one_that_is_planned(depth: float) -> None:
+    answer = plan(digester={"total_volume": 12}, site={"pit_depth": depth})
+    assert found(answer)["pit_walls_supported"] == "unknown"
+
+
+def test_a_planned_pressure_is_found_and_never_answers_what_the_gauge_would() -> None:
+    """A full dome of the plan says nothing of air that is sucked in while gas is used: a danger that stays open."""
+    answer = plan(facts={"gas_in_use": True}, people_cooked_for=60)
+    assert answer["sizing"]["gas_pressure"]["when_full"]["value"] > 8
+    assert found(answer)["dome_pressure_tested"] == "fail"
+    assert found(answer)["no_suction_with_flame"] == "unknown"
+
+
+def test_a_stated_gauge_is_no_fault_of_the_plan() -> None:
+    answer = plan(facts={"gas_in_use": True, "gas_pressure": {"value": 3, "unit": "kPa"}})
+    assert "no_suction_with_flame" not in found(answer)
+    assert found(plan(facts={"gas_in_use": True, "gas_pressure": {"value": -1, "unit": "kPa"}}))["no_suction_with_flame"] == "fail"

@@ -418,6 +418,20 @@ def test_containers_are_whole_and_hold_it_all() -> None:
         assert value(one, "load") == pytest.approx(1000 * size)
 
 
+def test_the_hours_say_that_hauling_from_elsewhere_is_not_in_them() -> None:
+    """Nothing of it is carried by people over kilometres: the sentence names the mass, and the hours stay those of the farm itself."""
+    short = value(charge(), "stockpile.shortfall")
+    far = charge(purchases=[{"name": "a neighbour (invented)", "available": short + 1, "distance": {"value": 5, "unit": "km"}}])
+    assert value(far, "labour.hauled_to_farm") == pytest.approx(short, rel=1e-5)
+    assert far["labour"]["not_counted_text"].startswith(f"{short:,.0f} kg come from elsewhere. Hauling them to the farm is not counted")
+    assert far["labour"]["total"] == charge()["labour"]["total"]
+
+
+def test_starter_slurry_is_hauled_too_and_own_dung_is_not() -> None:
+    assert not {"hauled_to_farm", "not_counted_text"} & charge()["labour"].keys()
+    assert value(charge(starter_slurry=300), "labour.hauled_to_farm") == 300
+
+
 def test_labour_by_hand() -> None:
     """4 m3 of dung and of water in 20 L buckets: 400 trips; mixing 8 m3 at the rulebook's rate; in days of three people's six hours."""
     answer = charge(containers=[{"name": "bucket", "volume": 20}], labour={"people": 3, "hours_per_day": 6}, water_distance=100)

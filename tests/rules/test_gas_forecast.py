@@ -95,6 +95,7 @@ def test_the_first_flame_is_dated_and_vented_first() -> None:
     assert answer["first_burnable_gas"]["earliest"] == (start + dt.timedelta(days=int(first["low"]))).isoformat()
     assert dt.date.fromisoformat(answer["first_burnable_gas"]["latest"]) >= start + dt.timedelta(days=int(first["high"]))
     assert any("vent" in caution["text"].lower() or "unburnt" in caution["text"].lower() for caution in answer["cautions"])
+    assert {"first_gas", "first_flame"} <= {caution["id"] for caution in answer["cautions"]}
     assert value(answer, "starts") >= 90
 
 

@@ -8,7 +8,7 @@ from typing import Any
 
 import pytest
 from tests.rules.conftest import FIRST_CHARGE, Json, ask, assert_sound, assumed, base, findings, like, questions, value
-from tests.rules.fleets import NAME, ROW, asked, fleet, request_of, row, single, table
+from tests.rules.fleets import NAME, ROW, asked, fleet, one, request_of, row, single, table
 
 from kilisho.faults import RefusedError
 from kilisho.questions.installation.request import EXAMPLE
@@ -89,6 +89,25 @@ def test_a_sour_digester_is_told_as_the_rulebook_tells_it() -> None:
 @pytest.mark.parametrize(("pressure", "expected"), [(11_000.0, {"dome_pressure_tested", "dome_pressure_most"}), (4_000.0, set())])
 def test_pressure_is_held_against_the_kind_of_digester(pressure: float, expected: set[str]) -> None:
     assert {name for name in failed(single(gas_pressure=pressure)) if name.startswith("dome")} == expected
+
+
+AIR = {"carbon_monoxide_in_room_air": 80.0, "methane_in_room_air": 0.45, "hydrogen_sulfide_in_breathed_air": 9.0}
+HARMFUL = {
+    "carbon_monoxide_half_hour",
+    "carbon_monoxide_hour",
+    "carbon_monoxide_eight_hours",
+    "methane_in_room_air_much",
+    "methane_in_room_air_leak",
+    "hydrogen_sulfide_air_short",
+    "hydrogen_sulfide_air_day",
+}
+
+
+def test_air_that_harms_below_the_stop_is_found_in_a_record_and_in_a_column() -> None:
+    """80 ppm of carbon monoxide, 0.45 % of methane and 9 ppm of hydrogen sulphide, in the units of the facts; the record is invented."""
+    assert failed(single(**AIR)) - failed(single()) == HARMFUL
+    assert set(one(**AIR)["failed"]) >= HARMFUL
+    assert not set(one(**dict.fromkeys(AIR, 0.0))["failed"]) & HARMFUL
 
 
 def test_suction_is_a_danger_while_gas_is_in_use() -> None:

@@ -47,12 +47,15 @@ def test_the_verdict_in_words_counts_what_it_speaks_of(facts: Json) -> None:
     dangers = [one["title"] for one in failed if one["severity"] == "danger"]
     unknown = sum(1 for one in answer["findings"] if one["verdict"] == "unknown" and one["severity"] == "danger")
     plural = "check of danger level is" if unknown == 1 else "checks of danger level are"
+    acting = answer["in_words"].split("Act at once. ")
+    assert (len(acting) == 2) <= any(DATA.checks[one["check"]].alarm for one in failed)
+    words = acting[0] + acting[1].partition(". ")[2] if len(acting) == 2 else acting[0]
     if dangers:
         rest = f" {unknown} more {plural} not answered." if unknown else ""
-        assert answer["in_words"] == f"Stop. Not met: {'; '.join(dangers)}.{rest}"
+        assert words.strip() == f"Stop. Not met: {'; '.join(dangers)}.{rest}"
     elif unknown:
         lesser = f"{len(failed)} lesser {'check' if len(failed) == 1 else 'checks'} failed."
-        assert answer["in_words"] == f"{unknown} {plural} not answered, so this cannot be called safe. {lesser}"
+        assert words == f"{unknown} {plural} not answered, so this cannot be called safe. {lesser}"
 
 
 @given(stated_facts())
@@ -159,3 +162,54 @@ def test_every_group_of_facts_can_be_stated() -> None:
 
 def test_clear_is_never_called_safe() -> None:
     assert "not that the plant is safe" in ask("safety-check", {})["statement"]
+
+
+PPM = "[ppm]"
+# Readings between the limits of /reference: what each must say below the limit that stops everything. Readings are invented.
+READINGS = [
+    ("carbon_monoxide_in_room_air", 9, PPM, []),
+    ("carbon_monoxide_in_room_air", 20, PPM, ["eight_hours"]),
+    ("carbon_monoxide_in_room_air", 40, PPM, ["hour", "eight_hours"]),
+    ("carbon_monoxide_in_room_air", 80, PPM, ["half_hour", "hour", "eight_hours"]),
+    ("methane_in_room_air", 0.05, "%", []),
+    ("methane_in_room_air", 0.1, "%", ["leak"]),
+    ("methane_in_room_air", 0.45, "%", ["much", "leak"]),
+    ("hydrogen_sulfide_in_breathed_air", 1, PPM, []),
+    ("hydrogen_sulfide_in_breathed_air", 3, PPM, ["day"]),
+    ("hydrogen_sulfide_in_breathed_air", 9, PPM, ["short", "day"]),
+    ("hydrogen_sulfide", 900, PPM, []),
+    ("hydrogen_sulfide", 2000, PPM, ["usual"]),
+    ("hydrogen_sulfide", 6000, PPM, ["much", "usual"]),
+]
+PREFIXES = ("carbon_monoxide", "methane_in_room_air", "hydrogen_sulfide_air", "hydrogen_sulfide_gas")
+
+
+@pytest.mark.parametrize(("field", "number", "unit", "expected"), READINGS)
+def test_a_reading_below_the_stop_is_held_to_the_lesser_limits(field: str, number: float, unit: str, expected: list[str]) -> None:
+    answer = ask("safety-check", {"gas": {field: {"value": number, "unit": unit}}})
+    failed = [name for name, end in findings(answer).items() if end == "fail"]
+    assert [name.removeprefix(f"{prefix}_") for name in failed for prefix in PREFIXES if name.startswith(f"{prefix}_")] == expected
+    assert len(failed) == len(expected)
+    assert answer["stop"] is False
+
+
+def test_air_that_harms_is_named_first_and_by_its_worst_limit() -> None:
+    answer = ask("safety-check", {"gas": {"carbon_monoxide_in_room_air": {"value": 80, "unit": PPM}}})
+    assert answer["in_words"].startswith("Act at once. Not met: Measured carbon monoxide in the room is no more than 50 ppm. ")
+    assert "cannot be called safe" in answer["in_words"]
+    assert "25 ppm" not in answer["in_words"]
+
+
+def test_a_limit_that_stops_leaves_the_lesser_ones_unsaid_but_not_those_of_another_gas() -> None:
+    gas = {"carbon_monoxide_in_room_air": {"value": 120, "unit": PPM}, "hydrogen_sulfide_in_breathed_air": {"value": 9, "unit": PPM}}
+    answer = ask("safety-check", {"gas": gas})
+    assert (answer["verdict"], answer["stop"]) == ("danger", True)
+    stop, act = "Measured carbon monoxide in the room is no more than 90 ppm", "Breathed air holds no more than 5 ppm hydrogen sulphide"
+    assert answer["in_words"].startswith(f"Stop. Not met: {stop}. Act at once. Not met: {act}. ")
+
+
+def test_a_little_methane_is_a_leak_to_look_for_and_no_alarm() -> None:
+    answer = ask("safety-check", {"gas": {"methane_in_room_air": {"value": 0.12, "unit": "%"}}})
+    [found] = [one for one in answer["findings"] if one["verdict"] == "fail"]
+    assert (found["severity"], "leak" in found["do"]) == ("caution", True)
+    assert "Act at once" not in answer["in_words"]

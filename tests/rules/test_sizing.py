@@ -189,3 +189,31 @@ def test_storage_is_asked_for_by_the_days_gas() -> None:
     answer = size(climate=WARM)
     share = DATA.practice.figures["gas_storage_of_daily_gas"].typical
     assert value(answer, "gas_storage_needed") == pytest.approx(share * value(answer, "biogas_per_day"), abs=2e-3)
+
+
+# The pressure of the planned dome
+
+
+@pytest.mark.parametrize("total", [4, 9, 20, 50, 100])
+def test_a_planned_dome_is_held_to_the_tested_pressure_as_one_that_is_there(total: float) -> None:
+    """A gauge that read the planned pressure would be warned of by the safety check from 8 kPa: both must say the same."""
+    answer = size(structure="fixed_dome", gas_demand=total / 10, herd=None, feed=[{"substrate": "cattle_dung"}])
+    full = answer["gas_pressure"]["when_full"]["value"]
+    checked = ask("safety-check", {"structure": {"kind": "fixed_dome"}, "gas": {"pressure": {"value": full, "unit": "kPa"}}})
+    end = "fail" if full > 8 else "pass"
+    assert findings(checked)["dome_pressure_tested"] == end
+    assert findings(answer).get("dome_pressure_tested", "pass") == end
+
+
+def test_domes_are_planned_on_both_sides_of_the_tested_pressure() -> None:
+    answers = [size(gas_demand=demand, herd=None, feed=[{"substrate": "cattle_dung"}]) for demand in (0.3, 9)]
+    assert {findings(answer).get("dome_pressure_tested") for answer in answers} == {None, "fail"}
+
+
+def test_a_pressure_that_is_stated_neither_denies_nor_hides_the_planned_one() -> None:
+    large = {"gas_demand": 9, "herd": None, "feed": [{"substrate": "cattle_dung"}]}
+    assert findings(size(**large, facts={"gas_pressure": {"value": 4, "unit": "kPa"}}))["dome_pressure_tested"] == "fail"
+
+
+def test_a_bag_has_no_dome_to_test() -> None:
+    assert "dome_pressure_tested" not in findings(size(structure="bag"))

@@ -9,7 +9,7 @@ from kilisho.checks import Compiled, Finding, Parted, Verdict, compile_checks, c
 from kilisho.farm import GRAPH
 from kilisho.messages import say
 from kilisho.quantities import Contradiction
-from kilisho.rulebook import RulebookData
+from kilisho.rulebook import RulebookData, Severity
 from kilisho.units import KINDS, Unit, unit_of
 
 # Callers choose which facts they state; each choice is kept in 7 to 20 kB, by each of two dozen inspectors.
@@ -20,6 +20,18 @@ FAILED, UNKNOWN, PASSED = Verdict.failed, Verdict.unknown, Verdict.passed
 
 def _urgency(finding: Finding) -> int:
     return finding.compiled.urgency
+
+
+def alarming(findings: Iterable[Finding]) -> list[Finding]:
+    """Failed checks that call for action at once: all of danger level; of other subjects the first that is marked as an alarm.
+
+    Findings must be in falling urgency, as :meth:`Inspector.inspect` gives them, so that a reading is told by its worst level alone.
+    """
+    failed = [one for one in findings if one.verdict is FAILED]
+    dangers = [one for one in failed if one.compiled.severity is Severity.danger]
+    told = {one.compiled.subject for one in dangers}
+    lesser = {one.compiled.subject: one for one in reversed(failed) if one.compiled.check.alarm and one.compiled.subject not in told}
+    return dangers + [one for one in failed if one is lesser.get(one.compiled.subject)]
 
 
 class Inspector:

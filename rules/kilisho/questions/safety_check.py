@@ -12,7 +12,7 @@ from kilisho.farm import Ledger
 from kilisho.faults import Fault, RefusedError
 from kilisho.messages import Listed, Message, in_a_row, say
 from kilisho.questions.answers import Answer, Common, Told
-from kilisho.questions.findings import FAILED, UNKNOWN, Inspector
+from kilisho.questions.findings import FAILED, UNKNOWN, Inspector, alarming
 from kilisho.questions.opening import Form
 from kilisho.questions.requests import Enquiry
 from kilisho.questions.stated_facts import GROUPS, all_facts, cautions_beside, values_by_id
@@ -106,13 +106,15 @@ def _unanswered(findings: list[CheckFinding]) -> list[str]:
 def _in_words(findings: list[CheckFinding], verdict: str) -> Message:
     failed = [f for f in findings if f.verdict is FAILED]
     dangers = [f.compiled.check.title for f in failed if f.compiled.severity is DANGER]
+    alarms = [f.compiled.check.title for f in alarming(findings) if f.compiled.severity is not DANGER]
+    at_once = [say("safety-act-at-once", titles=Listed(alarms))] if alarms else []
     unknown = sum(1 for f in findings if f.verdict is UNKNOWN and f.compiled.severity is DANGER)
     if verdict == "danger":
-        stop = say("safety-stop", titles=Listed(dangers))
-        return in_a_row(stop, say("safety-more-unanswered", count=unknown)) if unknown else stop
+        more = [say("safety-more-unanswered", count=unknown)] if unknown else []
+        return in_a_row(say("safety-stop", titles=Listed(dangers)), *at_once, *more)
     if verdict == "unknown":
-        return in_a_row(say("safety-unanswered", count=unknown), say("safety-lesser-failed", count=len(failed)))
-    return say("safety-clear") if verdict == "clear" else say("safety-failed", count=len(failed))
+        return in_a_row(*at_once, say("safety-unanswered", count=unknown), say("safety-lesser-failed", count=len(failed)))
+    return say("safety-clear") if verdict == "clear" else in_a_row(*at_once, say("safety-failed", count=len(failed)))
 
 
 FORM = Form(

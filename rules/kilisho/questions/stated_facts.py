@@ -78,6 +78,14 @@ def cautions_beside(data: RulebookData, facts: Mapping[str, Any]) -> list[str]:
     return [name for entry in data.substrates.values() if entry.group in groups for name in entry.cautions]
 
 
+def worst_of(stated: Mapping[str, Any], **planned: float) -> dict[str, Any]:
+    """The stated facts, with the planned number where that is the higher one.
+
+    What is there and what is to be built need not agree, so neither denies the other; a check on it asks the worse of the two.
+    """
+    return {**stated, **{name: max(value, stated.get(name, value)) for name, value in planned.items()}}
+
+
 def _agree(stated: Any, worked_out: Any) -> bool:
     if isinstance(stated, float | int) and isinstance(worked_out, float | int) and not isinstance(stated, bool):
         return bool(abs(stated - worked_out) <= TOLERANCE * abs(worked_out))

@@ -37,6 +37,10 @@ remedy-starter = Replace the missing part by digested slurry from a working dige
 # $share and $least are percentages.
 remedy-smaller-fill = Fill to { $share } of the total volume and add the rest as dung comes in; inlet and outlet must stay under slurry (usually from { $least }).
 
+## The work
+# $mass is what is bought or given, with its unit.
+labour-hauling = { $mass } come from elsewhere. Hauling them to the farm is not counted in these hours: plan a cart or a vehicle for it.
+
 ## Filling
 fill = Fill in one go: mix lump-free with water, keep out sand, stones and long straw.
 # $names are facts to confirm, such as the water tightness test.

@@ -7,6 +7,8 @@ values-agree-do = Measure again, and mind the unit: litres for cubic metres is t
 ## The safety check in words
 # $titles are those of checks; each states what must hold.
 safety-stop = Stop. Not met: { $titles }.
+# $titles are those of checks that are alarms, such as the measured air of a room; each states what must hold.
+safety-act-at-once = Act at once. Not met: { $titles }.
 safety-more-unanswered = { $count ->
     [one] { $count } more check of danger level is not answered.
    *[other] { $count } more checks of danger level are not answered.

@@ -130,18 +130,60 @@ checks-methane_in_room_air_danger-title = El metano medido en el cuarto está po
 checks-methane_in_room_air_danger-why = Es la décima parte de lo que explota, el punto desde el cual el aire se considera peligroso.
 # of 7d8804bf, reviewed: false
 checks-methane_in_room_air_danger-do = Haga salir a todos, cierre la válvula en la planta, abra las puertas y no toque ningún interruptor.
+# of 34acccd6, reviewed: false
+checks-methane_in_room_air_much-title = El metano medido en el cuarto está por debajo de 0.25 %
+# of 8ca1dc29, reviewed: false
+checks-methane_in_room_air_much-why = Es la mitad de lo que se considera peligroso, y en otra parte del cuarto o bajo su techo puede haber más.
+# of fe5b10d5, reviewed: false
+checks-methane_in_room_air_much-do = Apague las llamas, no toque ningún interruptor, abra puertas y ventanas, cierre la válvula en la planta, y no use gas hasta que el agua jabonosa haya mostrado la fuga y esté cerrada.
+# of 9e066fa0, reviewed: false
+checks-methane_in_room_air_leak-title = El metano medido en el cuarto está por debajo de 0.1 %
+# of bb602ba0, reviewed: false
+checks-methane_in_room_air_leak-why = El aire casi no tiene metano propio, así que lo que un medidor muestra en un cuarto viene de una fuga.
+# of a987342a, reviewed: false
+checks-methane_in_room_air_leak-do = Cierre la válvula en la planta, ventile el cuarto y busque hoy mismo la fuga con agua jabonosa en cada unión, manguera y llave.
 # of 7aa948f9, reviewed: false
 checks-hydrogen_sulfide_air_danger-title = El aire que se respira no contiene más de 10 ppm de sulfuro de hidrógeno
 # of 065cd7ed, reviewed: false
 checks-hydrogen_sulfide_air_danger-why = Por encima de eso la gente se enferma en minutos, y con unos cientos cae sin aviso.
 # of 37e6c061, reviewed: false
 checks-hydrogen_sulfide_air_danger-do = Salga de inmediato en contra del viento y no vuelva a entrar sin un equipo de suministro de aire.
+# of 1502d8c7, reviewed: false
+checks-hydrogen_sulfide_air_short-title = El aire que se respira no contiene más de 5 ppm de sulfuro de hidrógeno
+# of 7e2d22f7, reviewed: false
+checks-hydrogen_sulfide_air_short-why = Es más de lo que los trabajadores pueden respirar aunque sea un cuarto de hora, y puede subir en unos instantes.
+# of 810a5a96, reviewed: false
+checks-hydrogen_sulfide_air_short-do = Salga al aire fresco contra el viento, mantenga alejados a los demás, cierre la válvula en la planta, y no deje que nadie se quede allí hasta que se encuentre la fuga y el aire mida menos.
+# of 0899429a, reviewed: false
+checks-hydrogen_sulfide_air_day-title = El aire que se respira no contiene más de 1 ppm de sulfuro de hidrógeno
+# of f0743eed, reviewed: false
+checks-hydrogen_sulfide_air_day-why = Es más de lo que los trabajadores pueden respirar día tras día, e indica que cerca se escapa gas.
+# of 0d8ec0d0, reviewed: false
+checks-hydrogen_sulfide_air_day-do = Ventile el lugar, busque la fuga con agua jabonosa, mantenga cerradas las tapas y las fosas, y mida de nuevo; no se guíe por el olor.
 # of 16f13d04, reviewed: false
 checks-carbon_monoxide_danger-title = El monóxido de carbono medido en el cuarto no pasa de 90 ppm
 # of 6c2e12c4, reviewed: false
 checks-carbon_monoxide_danger-why = Por encima de eso, un cuarto de hora hace daño; no tiene olor.
 # of 4a902f42, reviewed: false
 checks-carbon_monoxide_danger-do = Apague el aparato, saque a todos al aire fresco y pida ayuda si alguien se siente mareado.
+# of f4efcd9a, reviewed: false
+checks-carbon_monoxide_half_hour-title = El monóxido de carbono medido en el cuarto no pasa de 50 ppm
+# of 44426901, reviewed: false
+checks-carbon_monoxide_half_hour-why = Por encima de eso, media hora hace daño, primero a los niños y a las mujeres embarazadas; no tiene olor.
+# of 84ea3bf0, reviewed: false
+checks-carbon_monoxide_half_hour-do = Apague el aparato, saque a todos al aire fresco, abra puertas y ventanas, y no encienda nada allí hasta que el quemador y las aberturas de ventilación estén arreglados.
+# of 5982964d, reviewed: false
+checks-carbon_monoxide_hour-title = El monóxido de carbono medido en el cuarto no pasa de 25 ppm
+# of 4218d1a2, reviewed: false
+checks-carbon_monoxide_hour-why = Por encima de eso, una hora hace daño, y una comida puede tardar más en cocerse.
+# of 0f98eae0, reviewed: false
+checks-carbon_monoxide_hour-do = Apague el aparato, ventile el cuarto, limpie el quemador y ajuste su aire, y haga las aberturas de ventilación que falten antes de volver a encenderlo.
+# of adcb0447, reviewed: false
+checks-carbon_monoxide_eight_hours-title = El monóxido de carbono medido en el cuarto no pasa de 10 ppm
+# of 22b02eea, reviewed: false
+checks-carbon_monoxide_eight_hours-why = Por encima de eso, una jornada de trabajo o una noche en ese aire hace daño, y sale más mientras a la llama le falte aire.
+# of 4ef28d2d, reviewed: false
+checks-carbon_monoxide_eight_hours-do = Ventile el cuarto, no deje que nadie duerma allí mientras arda una llama, limpie el quemador, ajuste su aire y mida de nuevo.
 # of 74cbbce6, reviewed: false
 checks-no_unflued_heater-title = Ningún calentador de agua sin ducto de salida de gases funciona en interiores
 # of cb52c4c7, reviewed: false
@@ -206,6 +248,12 @@ checks-hydrogen_sulfide_gas_usual-title = El biogás no contiene más de 1,000 p
 checks-hydrogen_sulfide_gas_usual-why = Una cantidad mayor corroe las hornillas, y hasta una fuga pequeña en interiores es venenosa.
 # of b4eee09e, reviewed: false
 checks-hydrogen_sulfide_gas_usual-do = Instale o renueve un filtro de hierro, y mantenga la cocina bien ventilada.
+# of fd3265d2, reviewed: false
+checks-hydrogen_sulfide_gas_much-title = El biogás no contiene más de 3,000 ppm de sulfuro de hidrógeno
+# of a58d50a2, reviewed: false
+checks-hydrogen_sulfide_gas_much-why = Un gas así pone en peligro la vida de inmediato aun donde treinta veces más aire lo ha diluido, y pronto corroe hornillas y válvulas.
+# of af82ac03, reviewed: false
+checks-hydrogen_sulfide_gas_much-do = Ponga un filtro de hierro en la tubería antes de quemar más gas en interiores, pruebe cada unión con agua jabonosa, manténgase lejos de donde se deja salir gas, y cambie el filtro al aire libre.
 # of 2b8754e7, reviewed: false
 checks-household_pressure_scope-title = La presión del gas está por debajo de 5 kPa, como supone la norma para plantas domésticas
 # of e2a7aaf2, reviewed: false
@@ -216,8 +264,8 @@ checks-household_pressure_scope-do = Trate la planta según las reglas para plan
 checks-dome_pressure_tested-title = Una cúpula fija se mantiene dentro de los 8 kPa con que se prueban las cúpulas
 # of 62bd91ac, reviewed: false
 checks-dome_pressure_tested-why = Por encima de la presión de prueba, la tapa y la cúpula pueden levantarse o agrietarse.
-# of ae9b29aa, reviewed: false
-checks-dome_pressure_tested-do = Use gas o déjelo salir al aire libre lejos de las llamas, y despeje la salida si está obstruida.
+# of efcef2d3, reviewed: false
+checks-dome_pressure_tested-do = Use gas o déjelo salir al aire libre lejos de las llamas, y despeje la salida si está obstruida; en un plano, ensanche el tanque de compensación o baje su rebose.
 # of cad7e6f0, reviewed: false
 checks-dome_pressure_most-title = Una cúpula fija nunca pasa de 10 kPa
 # of ce588f71, reviewed: false

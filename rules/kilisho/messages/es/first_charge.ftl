@@ -41,6 +41,8 @@ remedy-wait = { $days ->
 remedy-starter = Reemplace lo que falta con digestato de un biodigestor en marcha cuyos animales estén sanos.
 # of e53da417, reviewed: false
 remedy-smaller-fill = Llene hasta { $share } del volumen total y agregue el resto a medida que llegue el estiércol; la entrada y la salida deben quedar bajo la mezcla (por lo general desde { $least }).
+# of 28f54969, reviewed: false
+labour-hauling = { $mass } vienen de otra parte. Su transporte hasta la finca no está contado en estas horas: prevea para ello una carreta o un vehículo.
 # of 18692639, reviewed: false
 fill = Llene de una sola vez: mezcle con agua sin dejar grumos; no deje entrar arena, piedras ni paja larga.
 # of 863436c9, reviewed: false

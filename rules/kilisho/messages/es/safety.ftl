@@ -6,6 +6,8 @@ values-agree-why = Se deduce de { $inputs }, que dicen otra cosa; se usó el val
 values-agree-do = Mida de nuevo y fíjese en la unidad: litros en lugar de metros cúbicos es el error habitual.
 # of cd7223e4, reviewed: false
 safety-stop = Deténgase. No se cumple: { $titles }.
+# of 81f4652a, reviewed: false
+safety-act-at-once = Actúe de inmediato. No se cumple: { $titles }.
 # of 86a0af94, reviewed: false
 safety-more-unanswered = { $count ->
     [one] { $count } control más de nivel de peligro no tiene respuesta.

@@ -130,18 +130,60 @@ checks-methane_in_room_air_danger-title = Le méthane mesuré dans la pièce est
 checks-methane_in_room_air_danger-why = C'est le dixième de la teneur qui explose, le seuil à partir duquel l'air est considéré comme dangereux.
 # of 7d8804bf, reviewed: false
 checks-methane_in_room_air_danger-do = Faites sortir tout le monde, fermez la vanne au digesteur, ouvrez les portes, ne touchez à aucun interrupteur.
+# of 34acccd6, reviewed: false
+checks-methane_in_room_air_much-title = Le méthane mesuré dans la pièce est inférieur à 0.25 %
+# of 8ca1dc29, reviewed: false
+checks-methane_in_room_air_much-why = C'est la moitié de la teneur considérée comme dangereuse, et ailleurs dans la pièce ou sous son toit il peut y en avoir plus.
+# of fe5b10d5, reviewed: false
+checks-methane_in_room_air_much-do = Éteignez les flammes, ne touchez à aucun interrupteur, ouvrez portes et fenêtres, fermez la vanne au digesteur, et n'utilisez pas de gaz avant que l'eau savonneuse ait montré la fuite et qu'elle soit fermée.
+# of 9e066fa0, reviewed: false
+checks-methane_in_room_air_leak-title = Le méthane mesuré dans la pièce est inférieur à 0.1 %
+# of bb602ba0, reviewed: false
+checks-methane_in_room_air_leak-why = L'air ne contient presque pas de méthane par lui-même : ce qu'un appareil de mesure montre dans une pièce vient donc d'une fuite.
+# of a987342a, reviewed: false
+checks-methane_in_room_air_leak-do = Fermez la vanne au digesteur, aérez la pièce et cherchez la fuite dès aujourd'hui à l'eau savonneuse sur chaque raccord, tuyau souple et robinet.
 # of 7aa948f9, reviewed: false
 checks-hydrogen_sulfide_air_danger-title = L'air respiré ne contient pas plus de 10 ppm de sulfure d'hydrogène
 # of 065cd7ed, reviewed: false
 checks-hydrogen_sulfide_air_danger-why = Au-delà, on tombe malade en quelques minutes, et à quelques centaines de ppm on s'effondre sans avertissement.
 # of 37e6c061, reviewed: false
 checks-hydrogen_sulfide_air_danger-do = Partez aussitôt contre le vent et n'y retournez pas sans appareil à apport d'air.
+# of 1502d8c7, reviewed: false
+checks-hydrogen_sulfide_air_short-title = L'air respiré ne contient pas plus de 5 ppm de sulfure d'hydrogène
+# of 7e2d22f7, reviewed: false
+checks-hydrogen_sulfide_air_short-why = C'est plus que ce que des travailleurs peuvent respirer, même un quart d'heure, et la teneur peut monter en quelques instants.
+# of 810a5a96, reviewed: false
+checks-hydrogen_sulfide_air_short-do = Allez à l'air frais contre le vent, tenez les autres à l'écart, fermez la vanne au digesteur, et ne laissez personne y rester tant que la fuite n'est pas trouvée et que la teneur mesurée dans l'air n'a pas baissé.
+# of 0899429a, reviewed: false
+checks-hydrogen_sulfide_air_day-title = L'air respiré ne contient pas plus de 1 ppm de sulfure d'hydrogène
+# of f0743eed, reviewed: false
+checks-hydrogen_sulfide_air_day-why = C'est plus que ce que des travailleurs peuvent respirer jour après jour, et cela indique que du gaz s'échappe tout près.
+# of 0d8ec0d0, reviewed: false
+checks-hydrogen_sulfide_air_day-do = Aérez l'endroit, cherchez la fuite à l'eau savonneuse, gardez couvercles et fosses fermés, et mesurez de nouveau ; ne vous fiez pas à l'odeur.
 # of 16f13d04, reviewed: false
 checks-carbon_monoxide_danger-title = Le monoxyde de carbone mesuré dans la pièce ne dépasse pas 90 ppm
 # of 6c2e12c4, reviewed: false
 checks-carbon_monoxide_danger-why = Au-delà, un quart d'heure suffit pour nuire ; il n'a pas d'odeur.
 # of 4a902f42, reviewed: false
 checks-carbon_monoxide_danger-do = Éteignez l'appareil, emmenez tout le monde à l'air frais et appelez les secours si quelqu'un a des vertiges.
+# of f4efcd9a, reviewed: false
+checks-carbon_monoxide_half_hour-title = Le monoxyde de carbone mesuré dans la pièce ne dépasse pas 50 ppm
+# of 44426901, reviewed: false
+checks-carbon_monoxide_half_hour-why = Au-delà, une demi-heure suffit pour nuire, d'abord aux enfants et aux femmes enceintes ; il n'a pas d'odeur.
+# of 84ea3bf0, reviewed: false
+checks-carbon_monoxide_half_hour-do = Éteignez l'appareil, emmenez tout le monde à l'air frais, ouvrez portes et fenêtres, et n'y allumez rien tant que le brûleur et les aérations ne sont pas remis en état.
+# of 5982964d, reviewed: false
+checks-carbon_monoxide_hour-title = Le monoxyde de carbone mesuré dans la pièce ne dépasse pas 25 ppm
+# of 4218d1a2, reviewed: false
+checks-carbon_monoxide_hour-why = Au-delà, une heure suffit pour nuire, et un repas peut cuire plus longtemps.
+# of 0f98eae0, reviewed: false
+checks-carbon_monoxide_hour-do = Éteignez l'appareil, aérez la pièce, nettoyez le brûleur et réglez son air, et percez les aérations qui manquent avant de le rallumer.
+# of adcb0447, reviewed: false
+checks-carbon_monoxide_eight_hours-title = Le monoxyde de carbone mesuré dans la pièce ne dépasse pas 10 ppm
+# of 22b02eea, reviewed: false
+checks-carbon_monoxide_eight_hours-why = Au-delà, une journée de travail ou une nuit dans cet air nuit, et il en vient davantage tant que la flamme manque d'air.
+# of 4ef28d2d, reviewed: false
+checks-carbon_monoxide_eight_hours-do = Aérez la pièce, ne laissez personne y dormir tant qu'une flamme brûle, nettoyez le brûleur, réglez son air et mesurez de nouveau.
 # of 74cbbce6, reviewed: false
 checks-no_unflued_heater-title = Aucun chauffe-eau sans conduit de fumée ne brûle à l'intérieur
 # of cb52c4c7, reviewed: false
@@ -206,6 +248,12 @@ checks-hydrogen_sulfide_gas_usual-title = Le biogaz ne contient pas plus de 1000
 checks-hydrogen_sulfide_gas_usual-why = Une teneur plus forte ronge les réchauds, et même une petite fuite à l'intérieur est toxique.
 # of b4eee09e, reviewed: false
 checks-hydrogen_sulfide_gas_usual-do = Posez ou renouvelez un filtre à fer, et gardez la cuisine bien aérée.
+# of fd3265d2, reviewed: false
+checks-hydrogen_sulfide_gas_much-title = Le biogaz ne contient pas plus de 3000 ppm de sulfure d'hydrogène
+# of a58d50a2, reviewed: false
+checks-hydrogen_sulfide_gas_much-why = Un tel gaz met aussitôt la vie en danger même là où trente fois plus d'air l'a dilué, et il ronge vite réchauds et vannes.
+# of af82ac03, reviewed: false
+checks-hydrogen_sulfide_gas_much-do = Placez un filtre à fer dans la conduite avant de brûler encore du gaz à l'intérieur, testez chaque raccord à l'eau savonneuse, tenez-vous loin de l'endroit où le gaz est évacué, et changez le filtre dehors.
 # of 2b8754e7, reviewed: false
 checks-household_pressure_scope-title = La pression du gaz est inférieure à 5 kPa, comme le suppose la norme pour les ménages
 # of e2a7aaf2, reviewed: false
@@ -216,8 +264,8 @@ checks-household_pressure_scope-do = Traitez l'installation selon les règles de
 checks-dome_pressure_tested-title = Un dôme fixe reste dans la limite des 8 kPa auxquels les dômes sont éprouvés
 # of 62bd91ac, reviewed: false
 checks-dome_pressure_tested-why = Au-dessus de la pression d'épreuve, le couvercle et le dôme peuvent se soulever ou se fissurer.
-# of ae9b29aa, reviewed: false
-checks-dome_pressure_tested-do = Utilisez du gaz ou évacuez-le dehors loin des flammes, et débouchez une sortie bouchée.
+# of efcef2d3, reviewed: false
+checks-dome_pressure_tested-do = Utilisez du gaz ou évacuez-le dehors loin des flammes, et débouchez une sortie bouchée ; sur un plan, élargissez le bassin de compensation ou abaissez son trop-plein.
 # of cad7e6f0, reviewed: false
 checks-dome_pressure_most-title = Un dôme fixe n'est jamais au-dessus de 10 kPa
 # of ce588f71, reviewed: false

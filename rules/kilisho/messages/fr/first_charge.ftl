@@ -41,6 +41,8 @@ remedy-wait = { $days ->
 remedy-starter = Remplacez la part manquante par du digestat d'un digesteur en marche dont les animaux sont sains.
 # of e53da417, reviewed: false
 remedy-smaller-fill = Remplissez à { $share } du volume total et ajoutez le reste à mesure que le fumier arrive ; l'entrée et la sortie doivent rester sous le substrat (d'ordinaire à partir de { $least }).
+# of 28f54969, reviewed: false
+labour-hauling = { $mass } viennent d'ailleurs. Leur transport jusqu'à la ferme n'est pas compté dans ces heures : prévoyez pour cela une charrette ou un véhicule.
 # of 18692639, reviewed: false
 fill = Remplissez en une seule fois : mélangez avec de l'eau sans laisser de grumeaux, tenez à l'écart le sable, les pierres et la paille longue.
 # of 863436c9, reviewed: false

@@ -6,6 +6,8 @@ values-agree-why = Elle découle de { $inputs }, qui disent autre chose ; la val
 values-agree-do = Mesurez de nouveau et faites attention à l'unité : des litres pour des mètres cubes, c'est l'erreur habituelle.
 # of cd7223e4, reviewed: false
 safety-stop = Arrêtez. Non rempli : { $titles }.
+# of 81f4652a, reviewed: false
+safety-act-at-once = Agissez tout de suite. Non rempli : { $titles }.
 # of 86a0af94, reviewed: false
 safety-more-unanswered = { $count ->
     [one] { $count } autre contrôle de niveau danger est sans réponse.

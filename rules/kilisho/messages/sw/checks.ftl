@@ -130,18 +130,60 @@ checks-methane_in_room_air_danger-title = Methani iliyopimwa chumbani iko chini 
 checks-methane_in_room_air_danger-why = Hiyo ni moja ya kumi ya kiasi kinacholipuka, kiwango ambacho hewa huhesabiwa kuwa ya hatari.
 # of 7d8804bf, reviewed: false
 checks-methane_in_room_air_danger-do = Toa watu wote nje, funga vali iliyo kwenye mtambo, fungua milango, usiguse swichi yoyote.
+# of 34acccd6, reviewed: false
+checks-methane_in_room_air_much-title = Methani iliyopimwa chumbani iko chini ya 0.25 %
+# of 8ca1dc29, reviewed: false
+checks-methane_in_room_air_much-why = Hiyo ni nusu ya kiasi kinachohesabiwa kuwa cha hatari, na mahali pengine chumbani au chini ya paa lake inaweza kuwepo zaidi.
+# of fe5b10d5, reviewed: false
+checks-methane_in_room_air_much-do = Zima miali ya moto, usiguse swichi yoyote, fungua milango na madirisha, funga vali iliyo kwenye mtambo, na usitumie gesi hadi maji ya sabuni yaonyeshe uvujaji na uzibwe.
+# of 9e066fa0, reviewed: false
+checks-methane_in_room_air_leak-title = Methani iliyopimwa chumbani iko chini ya 0.1 %
+# of bb602ba0, reviewed: false
+checks-methane_in_room_air_leak-why = Hewa yenyewe haina karibu methani yoyote, kwa hiyo kile ambacho kipimo kinaonyesha chumbani kimevuja.
+# of a987342a, reviewed: false
+checks-methane_in_room_air_leak-do = Funga vali iliyo kwenye mtambo, pitisha hewa chumbani, na tafuta uvujaji leo kwa maji ya sabuni kwenye kila kiungo, mpira na koki.
 # of 7aa948f9, reviewed: false
 checks-hydrogen_sulfide_air_danger-title = Hewa inayopumuliwa haina zaidi ya 10 ppm za hidrojeni salfaidi
 # of 065cd7ed, reviewed: false
 checks-hydrogen_sulfide_air_danger-why = Ikizidi hapo watu huugua ndani ya dakika chache, na ikifika mia chache huanguka bila dalili ya onyo.
 # of 37e6c061, reviewed: false
 checks-hydrogen_sulfide_air_danger-do = Ondoka mara moja kuelekea upepo unakotoka, na usirudi bila vifaa vyenye hewa ya kupumua.
+# of 1502d8c7, reviewed: false
+checks-hydrogen_sulfide_air_short-title = Hewa inayopumuliwa haina zaidi ya 5 ppm za hidrojeni salfaidi
+# of 7e2d22f7, reviewed: false
+checks-hydrogen_sulfide_air_short-why = Hiyo ni zaidi ya kiasi ambacho wafanyakazi wanaruhusiwa kupumua hata kwa robo saa, na inaweza kupanda ndani ya muda mfupi sana.
+# of 810a5a96, reviewed: false
+checks-hydrogen_sulfide_air_short-do = Nenda kwenye hewa safi ukielekea upepo unakotoka, zuia wengine wasikaribie, funga vali iliyo kwenye mtambo, na usimwache mtu yeyote akae hapo hadi uvujaji upatikane na kipimo cha hewa kipungue.
+# of 0899429a, reviewed: false
+checks-hydrogen_sulfide_air_day-title = Hewa inayopumuliwa haina zaidi ya 1 ppm za hidrojeni salfaidi
+# of f0743eed, reviewed: false
+checks-hydrogen_sulfide_air_day-why = Hiyo ni zaidi ya kiasi ambacho wafanyakazi wanaruhusiwa kupumua siku baada ya siku, na inaonyesha kwamba gesi inatoka karibu.
+# of 0d8ec0d0, reviewed: false
+checks-hydrogen_sulfide_air_day-do = Pitisha hewa mahali hapo, tafuta uvujaji kwa maji ya sabuni, acha mifuniko na mashimo yakiwa yamefungwa, na pima tena; usitegemee harufu.
 # of 16f13d04, reviewed: false
 checks-carbon_monoxide_danger-title = Kaboni monoksaidi iliyopimwa chumbani haizidi 90 ppm
 # of 6c2e12c4, reviewed: false
 checks-carbon_monoxide_danger-why = Ikizidi hapo robo saa inatosha kudhuru; haina harufu.
 # of 4a902f42, reviewed: false
 checks-carbon_monoxide_danger-do = Zima kifaa, toa watu wote kwenye hewa safi na ita msaada kama mtu yeyote anahisi kizunguzungu.
+# of f4efcd9a, reviewed: false
+checks-carbon_monoxide_half_hour-title = Kaboni monoksaidi iliyopimwa chumbani haizidi 50 ppm
+# of 44426901, reviewed: false
+checks-carbon_monoxide_half_hour-why = Ikizidi hapo nusu saa inatosha kudhuru, watoto na wajawazito mapema zaidi; haina harufu.
+# of 84ea3bf0, reviewed: false
+checks-carbon_monoxide_half_hour-do = Zima kifaa, toa watu wote kwenye hewa safi, fungua milango na madirisha, na usiwashe chochote humo hadi kichomeo na matundu ya hewa virekebishwe.
+# of 5982964d, reviewed: false
+checks-carbon_monoxide_hour-title = Kaboni monoksaidi iliyopimwa chumbani haizidi 25 ppm
+# of 4218d1a2, reviewed: false
+checks-carbon_monoxide_hour-why = Ikizidi hapo saa moja inatosha kudhuru, na mlo unaweza kuchukua muda mrefu zaidi kuiva.
+# of 0f98eae0, reviewed: false
+checks-carbon_monoxide_hour-do = Zima kifaa, pitisha hewa chumbani, safisha kichomeo na rekebisha hewa yake, na toboa matundu ya hewa yanayokosekana kabla ya kukiwasha tena.
+# of adcb0447, reviewed: false
+checks-carbon_monoxide_eight_hours-title = Kaboni monoksaidi iliyopimwa chumbani haizidi 10 ppm
+# of 22b02eea, reviewed: false
+checks-carbon_monoxide_eight_hours-why = Ikizidi hapo siku ya kazi au usiku mmoja katika hewa hiyo hudhuru, na nyingine huongezeka muda wote mwali unapokosa hewa.
+# of 4ef28d2d, reviewed: false
+checks-carbon_monoxide_eight_hours-do = Pitisha hewa chumbani, usimwache mtu yeyote alale humo mwali unapowaka, safisha kichomeo, rekebisha hewa yake, na pima tena.
 # of 74cbbce6, reviewed: false
 checks-no_unflued_heater-title = Hakuna hita ya maji isiyo na bomba la moshi inayowaka ndani ya nyumba
 # of cb52c4c7, reviewed: false
@@ -206,6 +248,12 @@ checks-hydrogen_sulfide_gas_usual-title = Biogesi haina zaidi ya 1,000 ppm za hi
 checks-hydrogen_sulfide_gas_usual-why = Ikizidi hapo hula majiko kwa kutu, na hata uvujaji mdogo ndani ya nyumba ni sumu.
 # of b4eee09e, reviewed: false
 checks-hydrogen_sulfide_gas_usual-do = Weka kichujio cha chuma au weka kipya, na hakikisha jikoni kunapitisha hewa vizuri.
+# of fd3265d2, reviewed: false
+checks-hydrogen_sulfide_gas_much-title = Biogesi haina zaidi ya 3,000 ppm za hidrojeni salfaidi
+# of a58d50a2, reviewed: false
+checks-hydrogen_sulfide_gas_much-why = Gesi kama hiyo huhatarisha maisha mara moja hata pale ilipochanganyika na hewa mara thelathini ya kiasi chake, na hula majiko na vali kwa kutu upesi.
+# of af82ac03, reviewed: false
+checks-hydrogen_sulfide_gas_much-do = Weka kichujio cha chuma kwenye bomba kabla ya kuchoma gesi zaidi ndani ya nyumba, pima kila kiungo kwa maji ya sabuni, kaa mbali na mahali gesi inapoachiliwa, na badilisha kichujio nje ya nyumba.
 # of 2b8754e7, reviewed: false
 checks-household_pressure_scope-title = Presha ya gesi iko chini ya 5 kPa, kama kiwango cha mitambo ya kaya kinavyochukulia
 # of e2a7aaf2, reviewed: false
@@ -216,8 +264,8 @@ checks-household_pressure_scope-do = Shughulikia mtambo kwa kanuni za mitambo mi
 checks-dome_pressure_tested-title = Kuba isiyosogea inabaki ndani ya 8 kPa ambazo kuba hujaribiwa nazo
 # of 62bd91ac, reviewed: false
 checks-dome_pressure_tested-why = Presha ikizidi ile ya jaribio, mfuniko na kuba vinaweza kuinuka au kupasuka.
-# of ae9b29aa, reviewed: false
-checks-dome_pressure_tested-do = Tumia gesi au iachilie nje ya nyumba mbali na moto, na zibua mlango wa kutolea ulioziba.
+# of efcef2d3, reviewed: false
+checks-dome_pressure_tested-do = Tumia gesi au iachilie nje ya nyumba mbali na moto, na zibua mlango wa kutolea ulioziba; kwenye mchoro, panua tanki la kusawazisha au shusha mahali pake pa kufurikia.
 # of cad7e6f0, reviewed: false
 checks-dome_pressure_most-title = Kuba isiyosogea haizidi kamwe 10 kPa
 # of ce588f71, reviewed: false

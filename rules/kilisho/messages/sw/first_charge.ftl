@@ -41,6 +41,8 @@ remedy-wait = { $days ->
 remedy-starter = Weka badala ya sehemu iliyopungua tope lililomeng'enywa kutoka mtambo unaofanya kazi ambao mifugo yake ina afya.
 # of e53da417, reviewed: false
 remedy-smaller-fill = Jaza hadi { $share } ya ujazo wote na ongeza sehemu iliyobaki kadiri kinyesi kinavyopatikana; mlango wa kuingizia na wa kutolea lazima ibaki chini ya tope (kwa kawaida kuanzia { $least }).
+# of 28f54969, reviewed: false
+labour-hauling = { $mass } zinatoka mahali pengine. Kuzisafirisha hadi shambani hakujahesabiwa katika saa hizi: panga mkokoteni au gari kwa ajili hiyo.
 # of 18692639, reviewed: false
 fill = Jaza kwa mara moja: changanya na maji bila mabonge, zuia mchanga, mawe na nyasi kavu ndefu.
 # of 863436c9, reviewed: false

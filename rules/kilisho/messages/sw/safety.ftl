@@ -6,6 +6,8 @@ values-agree-why = Inafuata kutoka { $inputs }, ambazo zinasema vingine; kiasi k
 values-agree-do = Pima tena, na zingatia kizio cha kipimo: lita badala ya mita za ujazo ndilo kosa la kawaida.
 # of cd7223e4, reviewed: false
 safety-stop = Simama. Hayajatimizwa: { $titles }.
+# of 81f4652a, reviewed: false
+safety-act-at-once = Chukua hatua mara moja. Hayajatimizwa: { $titles }.
 # of 86a0af94, reviewed: false
 safety-more-unanswered = { $count ->
     [one] Ukaguzi { $count } mwingine wa kiwango cha hatari haujajibiwa.

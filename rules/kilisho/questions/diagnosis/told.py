@@ -5,14 +5,14 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from typing import Any
 
-from kilisho.checks import Finding, Verdict
+from kilisho.checks import Finding
 from kilisho.messages import Amount, Listed, Message, in_a_row, say
 from kilisho.questions.answers import Answer, in_cubic_metres_per_day, in_number, in_whole_percent
 from kilisho.questions.diagnosis.evidence import Clue
 from kilisho.questions.diagnosis.ranking import Ranked
 from kilisho.questions.diagnosis.separating import Chosen
 from kilisho.questions.diagnosis.work import Work
-from kilisho.questions.findings import six_digits
+from kilisho.questions.findings import alarming, six_digits
 from kilisho.questions.gas_state import gas_state
 from kilisho.rulebook import RulebookData, Severity
 from kilisho.units import KINDS, from_canonical
@@ -29,11 +29,11 @@ STATEMENT = say("diagnosis-statement")
 
 
 def alarms(work: Work, findings: Iterable[Finding]) -> list[Answer]:
-    """What calls for action at once: symptoms that are alarms, and checks of danger that failed; the worst signal word first."""
+    """What calls for action at once: symptoms that are alarms, and checks that failed and are; the worst signal word first."""
     data = work.ledger.shelf.data
     found = [_alarm_of_symptom(name, data) for name in work.asked.symptoms if data.symptoms[name].alarm]
-    failed = [one for one in findings if one.verdict is Verdict.failed and one.compiled.severity == Severity.danger]
-    return sorted([*found, *map(_alarm_of_check, failed)], key=lambda one: (SIGNALS.index(one["signal"]), one["kind"] != "symptom"))
+    found += map(_alarm_of_check, alarming(findings))
+    return sorted(found, key=lambda one: (SIGNALS.index(one["signal"]), one["kind"] != "symptom"))
 
 
 def _alarm_of_symptom(name: str, data: RulebookData) -> Answer:

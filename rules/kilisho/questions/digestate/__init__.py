@@ -21,6 +21,9 @@ from kilisho.questions.measuring import measure_first
 from kilisho.questions.opening import Form
 from kilisho.questions.stated_facts import cautions_beside
 
+# Cautions of a store for which a hole is dug.
+DIGGING = ("excavation_collapse",)
+
 
 def _answer(asked: Any, ledger: Ledger, inspector: Inspector, explain: bool) -> Answer:
     work = work_out(asked, ledger, inspector)
@@ -37,7 +40,9 @@ def _answer(asked: Any, ledger: Ledger, inspector: Inspector, explain: bool) -> 
         "fertiliser": fertiliser(work),
         "measure_first": measure_first(ledger, **_ranges(work)),
         "findings": inspector.shown(inspector.inspect(work.facts), _denied(work)),
-        "cautions": inspector.cautions(cautions_beside(inspector.data, work.facts), *(one.entry.cautions for one in work.fed)),
+        "cautions": inspector.cautions(
+            DIGGING if work.digs else (), cautions_beside(inspector.data, work.facts), *(one.entry.cautions for one in work.fed)
+        ),
         **({"derivation": _derivation(work)} if explain else {}),
     }
 

@@ -43,6 +43,15 @@ def store_facts(ledger: Ledger) -> dict[str, float]:
     return {"slurry_store_sufficiency": volume / needed} if volume is not None and needed > 0 else {}
 
 
+def dug_depth(store: str | None, ledger: Ledger) -> dict[str, float]:
+    """Depth [m] of the pit that is to be dug, or dug larger, with its freeboard; nothing where no hole is dug or the store is there."""
+    values = ledger.values
+    needed = values["slurry_store_needed"]
+    if store is None or not ledger.shelf.data.practice.slurry_stores[store].dug or values.get("slurry_store_volume", 0.0) >= needed:
+        return {}
+    return {"pit_depth": values["slurry_store_depth"] + values["slurry_store_freeboard"]}
+
+
 def storage(store: str | None, ledger: Ledger) -> Answer:
     """The store as an answer tells it."""
     values, of = ledger.values, ledger.of

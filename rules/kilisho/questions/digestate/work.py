@@ -12,12 +12,12 @@ from kilisho.questions import refusals
 from kilisho.questions.climate import warmth_of
 from kilisho.questions.digestate.balance import URINE, take_feed, take_nutrients, take_outflow, take_retention
 from kilisho.questions.digestate.land import Land, land_facts, share_out
-from kilisho.questions.digestate.storing import solve_store, store_facts, take_store
+from kilisho.questions.digestate.storing import dug_depth, solve_store, store_facts, take_store
 from kilisho.questions.digester import structure_of, take_digester
 from kilisho.questions.feeding import Fed, feed_facts
 from kilisho.questions.findings import Inspector
 from kilisho.questions.gas_state import take_gas_state
-from kilisho.questions.stated_facts import all_facts, values_by_id
+from kilisho.questions.stated_facts import all_facts, values_by_id, worst_of
 from kilisho.rulebook import Structure
 
 FERTILISERS = (
@@ -39,6 +39,7 @@ class Work:
     fed: list[Fed]
     unknown: dict[str, list[str]]
     store: str | None
+    digs: bool
     spreading: str
     land: Land
     facts: dict[str, Any]
@@ -69,8 +70,9 @@ def work_out(asked: Any, ledger: Ledger, inspector: Inspector) -> Work:
     retention = {"hydraulic_retention_time": ledger.values["hydraulic_retention_time"]}
     kind = {"structure_kind": structure_id} if asked.digester is not None else {}
     facts = {**excreta, **temperature, **retention, **kind, **store_facts(ledger), **land_facts(land)}
-    facts = all_facts(data, facts, stated)
-    return Work(asked, ledger, structure_id, structure, fed, unknown, store, spreading, land, facts)
+    dug = dug_depth(store, ledger)
+    facts = all_facts(data, facts, worst_of(stated, **dug))
+    return Work(asked, ledger, structure_id, structure, fed, unknown, store, bool(dug), spreading, land, facts)
 
 
 def _take_structure(digester: Any, ledger: Ledger) -> tuple[str, Structure]:

@@ -21,13 +21,15 @@ from kilisho.questions.gas_use.request import ManureBefore
 from kilisho.questions.limits import DEFAULTS
 from kilisho.questions.maintenance_feed.request import Feeding
 from kilisho.questions.requests import Ask, ChargeItem, DailyFeedItem, Digester
-from kilisho.questions.stated_facts import GROUPS, stated_facts, values_by_id
+from kilisho.questions.stated_facts import GROUPS, stated_facts, values_by_id, worst_of
 from kilisho.rulebook import RulebookData, Structure
 from kilisho.units import to_canonical
 
 YEAR = 365
 RAMP = "feed_"
 FULL = "feed_100_per_cent"
+# The pressure of a planned dome that is full says nothing of the pressure now: it must not answer whether air is sucked in.
+OF_THE_PLAN = ("gas_pressure",)
 FORECAST = gas_forecast.form(DEFAULTS)
 # What is not asked of a digester that is charged once and left.
 REGULAR = ("maintenance_feed", "gas_forecast", "gas_use", "digestate")
@@ -177,5 +179,7 @@ def facts_stated(asked: Any, data: RulebookData) -> Ask:
 def _safety(plan: Plan, digester: Digester) -> None:
     """Every check on what is stated and on what the parts found."""
     kind = digester.structure or plan.ledger.shelf.first_structure
-    stated = {**plan.facts, **values_by_id(plan.facts_stated), "structure_kind": kind}
+    found = {name: value for name, value in plan.facts.items() if name not in OF_THE_PLAN}
+    deepest = {name: value for name, value in found.items() if name == "pit_depth"}
+    stated = {**found, **worst_of(values_by_id(plan.facts_stated), **deepest), "structure_kind": kind}
     plan.parts["safety_check"] = safety_check.verdict_of(stated, plan.inspector.of("safety_check"))

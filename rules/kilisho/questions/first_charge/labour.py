@@ -6,13 +6,17 @@ import math
 from collections.abc import Sequence
 
 from kilisho.formulas.labour import carrying_hours, whole_containers
+from kilisho.messages import Amount, say
 from kilisho.questions.answers import Answer, in_hours, in_kilograms
 from kilisho.questions.first_charge.work import Work
 from kilisho.ranges import Uncertain, certain
 
 
-def labour_of(work: Work, carried_in: tuple[str, float]) -> Answer:
-    """Person-hours to carry dung and water in one kind of container (name, volume [m3]) and to mix them."""
+def labour_of(work: Work, carried_in: tuple[str, float], bought: float) -> Answer:
+    """Person-hours to carry dung and water in one kind of container (name, volume [m3]) and to mix them.
+
+    ``bought`` is the mass [kg] that is taken from others.
+    """
     name, volume = carried_in
     values = work.ledger.values
     trips = [whole_containers(values[part], volume) for part in ("substrate_volume", "water_volume")]
@@ -25,7 +29,15 @@ def labour_of(work: Work, carried_in: tuple[str, float]) -> Answer:
         "trips": sum(trips),
         "carried_in": name,
         **_crew(work, total.value),
+        **_hauled(bought + work.asked.starter_slurry),
     }
+
+
+def _hauled(mass: float) -> Answer:
+    """What comes from elsewhere [kg]: nobody carries tonnes over kilometres by hand, and how it is hauled is not asked."""
+    if not mass:
+        return {}
+    return {"hauled_to_farm": in_kilograms(mass), "not_counted_text": say("labour-hauling", mass=Amount(mass, "kg", decimals=0))}
 
 
 def _carrying(work: Work, volume: float, trips: Sequence[int]) -> Uncertain:

@@ -106,6 +106,8 @@ class LabourTold(Told):
     carried_in: str
     days: int | None = None
     mass_per_person_and_day: Amount | None = None
+    hauled_to_farm: Amount | None = Field(None, description="Mass that others give, with the starter slurry; hauling it is not counted.")
+    not_counted_text: str | None = Field(None, description="Says so in words.")
 
 
 class Confirmation(Told):

@@ -16,9 +16,9 @@ from kilisho.questions.sizing.request import EXAMPLE, SizingRequest
 from kilisho.questions.sizing.shape import SizingAnswer
 from kilisho.questions.sizing.size import Sized, size
 from kilisho.questions.sizing.storage import storage_step
-from kilisho.questions.sizing.told import pressure_facts, told
+from kilisho.questions.sizing.told import planned_pressure, pressure_facts, told
 from kilisho.questions.sizing.work import Work, work_out
-from kilisho.questions.stated_facts import all_facts, values_by_id
+from kilisho.questions.stated_facts import all_facts, values_by_id, worst_of
 from kilisho.views.paper import SVG
 from kilisho.views.section_drawing import digester_drawing
 
@@ -49,7 +49,7 @@ def _facts(work: Work, sized: Sized) -> dict[str, Any]:
         **_supply_fact(work, sized),
         **pressure_facts(work),
     }
-    return all_facts(work.ledger.shelf.data, worked_out, values_by_id(work.asked.facts))
+    return all_facts(work.ledger.shelf.data, worked_out, worst_of(values_by_id(work.asked.facts), **planned_pressure(work)))
 
 
 def _supply_fact(work: Work, sized: Sized) -> dict[str, float]:

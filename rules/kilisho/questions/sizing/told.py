@@ -67,6 +67,11 @@ def pressure_facts(work: Work) -> dict[str, float]:
     return {"full_gas_pressure_margin": full_pressure(plan_of(work)) / limit} if work.structure.geometry.shape == DOME and limit else {}
 
 
+def planned_pressure(work: Work) -> dict[str, float]:
+    """Pressure [Pa] of a full dome as the fact that a gauge on it would state; nothing for other shapes."""
+    return {"gas_pressure": full_pressure(plan_of(work))} if work.structure.geometry.shape == DOME else {}
+
+
 def _needed_range(work: Work, sized: Sized) -> tuple[float, float]:
     """From the short to the long end of the usual retention, each with that end of the slurry's range."""
     low, usual, high = work.retention
