@@ -28,7 +28,7 @@ PER_DAY = (
     "ammonium_nitrogen_per_day",
     "grit_per_day",
 )
-_OF_URINE = ("urine", "urine_mass", "urine_solids", "urine_nitrogen", "urine_carbon", "urine_ammonium")
+_OF_URINE = ("urine", "urine_mass", "urine_solids", "urine_nitrogen", "urine_carbon", "urine_ammonium", "urine_alkalinity")
 NO_URINE = {f"{name}_per_day": 0.0 for name in _OF_URINE}
 MEASURABLE = frozenset(SUBSTRATE_QUANTITIES) | {"methane_potential"}
 
