@@ -9,7 +9,7 @@ from typing import Any, cast
 
 import numpy as np
 
-from kilisho.formulas import digester, feed, first_fill, gas_use, installation, nutrients, slurry_store
+from kilisho.formulas import acid_base, digester, feed, first_fill, gas_use, installation, nutrients, slurry_store
 from kilisho.messages import Message
 from kilisho.process import Parameters
 from kilisho.process.start_up import StartUpTable
@@ -19,7 +19,7 @@ from kilisho.rulebook import SECTIONS_OF_PRACTICE, Curve, Property, RulebookData
 from kilisho.start_up_table import start_up_table_of
 from kilisho.units import from_canonical
 
-GRAPH = Graph.of(collect(feed, digester, first_fill, gas_use, nutrients, slurry_store, installation))
+GRAPH = Graph.of(collect(feed, acid_base, digester, first_fill, gas_use, nutrients, slurry_store, installation))
 
 # Fields of a pack's substrate and the quantities of the graph that they are.
 SUBSTRATE_QUANTITIES = {

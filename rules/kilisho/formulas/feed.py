@@ -22,7 +22,6 @@ GIVEN = (
     given("urine_carbon_per_day", "mass_flow", "Carbon that comes with the urine."),
     given("urine_ammonium_per_day", "mass_flow", "Nitrogen of the urine that becomes ammonium."),
     given("water_density", "density", "Density of the mixing water."),
-    given("slurry_ph", "number", "pH of the slurry in the digester."),
     given("digester_temperature", "temperature", "Temperature of the slurry in the digester."),
     given("target_total_solids", "share", "Total solids that the slurry should have."),
 )

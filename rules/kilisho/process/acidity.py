@@ -7,14 +7,11 @@ from typing import NamedTuple
 import numpy as np
 import numpy.typing as npt
 
-from kilisho.formulas.ammonia import ammonia_pka
+from kilisho.formulas.acid_base import ammonium_constant, carbonic_constant, water_constant
 from kilisho.formulas.arrays import Numeric
-from kilisho.formulas.gas import GAS_CONSTANT
 
 Array = npt.NDArray[np.float64]
 
-_AT_25 = 298.15
-_STANDARD_PRESSURE = 101325.0
 _LARGEST_STEP, _CLOSE_ENOUGH, _MOST_ROUNDS = 2.0, 4e-3, 60
 
 
@@ -32,15 +29,11 @@ class Equilibria(NamedTuple):
 def equilibria(temperature: Numeric) -> Equilibria:
     """Constants at a temperature [Cel], 0 to 50.
 
-    Ammonium after Emerson et al. 1975. Carbon dioxide at 25 Cel: 0.035 mol/L/bar and pK 6.35, heats -19.41 and 7.646 kJ/mol; water pK 14,
-    55.9 kJ/mol; acetic acid pK 4.76 (ADM1, Batstone et al. 2002, from memory). Without corrections for dissolved salts.
+    Those of ``kilisho.formulas.acid_base``, and acetic acid's pK 4.76 (ADM1, Batstone et al. 2002, from memory).
     """
-    inverse = 1.0 / _AT_25 - 1.0 / (np.add(temperature, 273.15))
-    henry = 35.0 * np.exp(-19410.0 / GAS_CONSTANT * inverse) * _STANDARD_PRESSURE / 1e5
-    first = 10.0 ** (3.0 - 6.35) * np.exp(7646.0 / GAS_CONSTANT * inverse)
-    water = 10.0 ** (6.0 - 14.0) * np.exp(55900.0 / GAS_CONSTANT * inverse)
-    ammonium = 10.0 ** (3.0 - np.asarray(ammonia_pka(temperature)))
-    return Equilibria(np.stack([ammonium, np.full_like(ammonium, 10.0 ** (3.0 - 4.76))]), henry * first, water)
+    ammonium = np.asarray(ammonium_constant(temperature))
+    weak = np.stack([ammonium, np.full_like(ammonium, 10.0 ** (3.0 - 4.76))])
+    return Equilibria(weak, carbonic_constant(temperature), water_constant(temperature))
 
 
 def hydrogen(guess: Array, strength: Array, cations: Array, gas_share: Array, constants: Equilibria) -> Array:

@@ -7,10 +7,11 @@ from dataclasses import dataclass, fields
 import numpy as np
 import numpy.typing as npt
 
+from kilisho.formulas.acid_base import POTASSIUM_MASS
 from kilisho.formulas.arrays import Numeric
 from kilisho.formulas.digester import REFERENCE_TEMPERATURE, SEA_LEVEL_PRESSURE, reference_share
 from kilisho.formulas.gas import normal_factor
-from kilisho.process.parameters import METHANE_PER_COD, POTASSIUM_MASS, Parameters
+from kilisho.process.parameters import METHANE_PER_COD, Parameters
 
 Array = npt.NDArray[np.float64]
 # Below this [kg/kg] a feed does not degrade.

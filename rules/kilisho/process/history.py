@@ -7,9 +7,10 @@ from dataclasses import dataclass
 import numpy as np
 import numpy.typing as npt
 
+from kilisho.formulas.acid_base import CARBONATE_PER_CHARGE
 from kilisho.formulas.arrays import Numeric
 from kilisho.process.feedstocks import Feedstock
-from kilisho.process.parameters import CARBONATE_PER_CHARGE, Parameters
+from kilisho.process.parameters import Parameters
 
 Array = npt.NDArray[np.float64]
 

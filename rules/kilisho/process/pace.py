@@ -7,9 +7,10 @@ from typing import Any, NamedTuple
 import numpy as np
 import numpy.typing as npt
 
+from kilisho.formulas.acid_base import NITROGEN_MASS
 from kilisho.formulas.kinetics import temperature_corrected_rate
 from kilisho.process.acidity import Equilibria, equilibria
-from kilisho.process.parameters import ACID_MASS, NITROGEN_MASS, Parameters, growth_rate
+from kilisho.process.parameters import ACID_MASS, Parameters, growth_rate
 from kilisho.process.schedule import Steps, in_order
 
 Array = npt.NDArray[np.float64]

@@ -13,8 +13,8 @@ from kilisho.formulas.kinetics import greatest_growth_rate
 METHANE_PER_COD = 0.35
 # C5H7NO2: 14 kg of nitrogen to 160 kg of chemical oxygen demand.
 NITROGEN_IN_CELLS = 14.0 / 160.0
-# Kilograms a mole: acids as oxygen demand of acetic acid, nitrogen, potassium, and half a mole of calcium carbonate for one of charge.
-ACID_MASS, NITROGEN_MASS, POTASSIUM_MASS, CARBONATE_PER_CHARGE = 0.064, 0.014, 0.0391, 0.050
+# Kilograms of oxygen demand a mole of acetic acid.
+ACID_MASS = 0.064
 LINE_ENDS = 15.0
 
 

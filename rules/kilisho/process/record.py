@@ -7,12 +7,13 @@ from typing import NamedTuple
 import numpy as np
 import numpy.typing as npt
 
+from kilisho.formulas.acid_base import NITROGEN_MASS
 from kilisho.formulas.digester import SEA_LEVEL_PRESSURE
 from kilisho.formulas.gas import normal_factor
 from kilisho.process.accounts import nitrogen_in, oxygen_demand
 from kilisho.process.acidity import Equilibria, ammonia_factor, hydrogen, ph_factor, ph_of
 from kilisho.process.flow import Flow
-from kilisho.process.parameters import ACID_MASS, METHANE_PER_COD, NITROGEN_MASS
+from kilisho.process.parameters import ACID_MASS, METHANE_PER_COD
 from kilisho.process.run import Run
 from kilisho.process.schedule import Steps, as_they_came, in_order
 from kilisho.process.state import ACIDS, AMMONIA, CATIONS, INERT, METHANOGENS, State

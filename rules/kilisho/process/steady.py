@@ -8,13 +8,14 @@ from typing import NamedTuple
 import numpy as np
 import numpy.typing as npt
 
+from kilisho.formulas.acid_base import NITROGEN_MASS
 from kilisho.formulas.arrays import Numeric
 from kilisho.formulas.kinetics import temperature_corrected_rate
 from kilisho.process.acidity import ammonia_factor, equilibria, hydrogen, ph_factor, ph_of
 from kilisho.process.feedstocks import Feedstock
 from kilisho.process.flow import Flow, flow_of
 from kilisho.process.history import Start
-from kilisho.process.parameters import ACID_MASS, NITROGEN_IN_CELLS, NITROGEN_MASS, Parameters, growth_rate
+from kilisho.process.parameters import ACID_MASS, NITROGEN_IN_CELLS, Parameters, growth_rate
 from kilisho.process.state import ACIDS, AMMONIA, CATIONS, GAS_IN_ACIDS, INERT, METHANOGENS, brought_by
 from kilisho.process.traits import Traits, traits_of
 

@@ -7,9 +7,10 @@ from typing import Any, NamedTuple
 import numpy as np
 import numpy.typing as npt
 
+from kilisho.formulas.acid_base import NITROGEN_MASS
 from kilisho.formulas.arrays import Numeric
 from kilisho.process.feedstocks import Feedstock
-from kilisho.process.parameters import METHANE_PER_COD, NITROGEN_IN_CELLS, NITROGEN_MASS, Parameters
+from kilisho.process.parameters import METHANE_PER_COD, NITROGEN_IN_CELLS, Parameters
 
 Array = npt.NDArray[np.float64]
 

@@ -28,7 +28,7 @@ PER_DAY = (
     "ammonium_nitrogen_per_day",
     "grit_per_day",
 )
-_OF_URINE = ("urine", "urine_mass", "urine_solids", "urine_nitrogen", "urine_carbon", "urine_ammonium")
+_OF_URINE = ("urine", "urine_mass", "urine_solids", "urine_nitrogen", "urine_carbon", "urine_ammonium", "urine_alkalinity")
 NO_URINE = {f"{name}_per_day": 0.0 for name in _OF_URINE}
 # The process model foresees that a charge of cattle dung starts in 97 of 100 runs at 20 to 28 Cel, and still does with any one other
 # substrate as a hundredth of its mass; at 28 Cel a fiftieth of kitchen waste leaves 92, a twentieth of cassava peel

@@ -730,14 +730,14 @@ checks-total_ammonia_most-why = Los biodigestores que no están acostumbrados a 
 checks-total_ammonia_most-do = Diluya con agua, no con líquido de la salida, y reduzca a la mitad la gallinaza y la orina.
 # of e3b3a836, reviewed: false
 checks-free_ammonia_usual-title = El amoníaco libre no pasa de 100 mg/L
-# of 1303a533, reviewed: false
-checks-free_ammonia_usual-why = El amoníaco libre es la parte que hace daño, y aumenta con el calor y el pH.
+# of 0789983b, reviewed: false
+checks-free_ammonia_usual-why = El amoníaco libre es la parte que hace daño, y aumenta con el calor y el pH. Un pH que nadie midió se calcula a partir de la alimentación.
 # of 6f37dcc8, reviewed: false
 checks-free_ammonia_usual-do = Diluya y mezcle con estiércol de vaca.
 # of 56e2ef5a, reviewed: false
 checks-free_ammonia_most-title = El amoníaco libre no pasa de 250 mg/L
-# of e85ffeba, reviewed: false
-checks-free_ammonia_most-why = Un biodigestor que no está acostumbrado a eso se detiene; hasta 800 se soportó solo después de una adaptación.
+# of 3d7b1de4, reviewed: false
+checks-free_ammonia_most-why = Un biodigestor que no está acostumbrado a eso se detiene; hasta 800 se soportó solo después de una adaptación. Un pH que nadie midió se calcula a partir de la alimentación.
 # of b7f1fb33, reviewed: false
 checks-free_ammonia_most-do = Reduzca ahora la gallinaza y la orina, y diluya.
 # of c9f67db1, reviewed: false

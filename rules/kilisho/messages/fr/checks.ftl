@@ -730,14 +730,14 @@ checks-total_ammonia_most-why = Les digesteurs qui n'y sont pas habitués s'arr�
 checks-total_ammonia_most-do = Diluez avec de l'eau, pas avec du liquide de sortie, et réduisez de moitié les fientes et l'urine.
 # of e3b3a836, reviewed: false
 checks-free_ammonia_usual-title = L'ammoniac libre ne dépasse pas 100 mg/L
-# of 1303a533, reviewed: false
-checks-free_ammonia_usual-why = L'ammoniac libre est la partie qui nuit, et il augmente avec la chaleur et le pH.
+# of 0789983b, reviewed: false
+checks-free_ammonia_usual-why = L'ammoniac libre est la partie qui nuit, et il augmente avec la chaleur et le pH. Un pH que personne n'a mesuré est calculé à partir de l'alimentation.
 # of 6f37dcc8, reviewed: false
 checks-free_ammonia_usual-do = Diluez et mélangez avec de la bouse de vache.
 # of 56e2ef5a, reviewed: false
 checks-free_ammonia_most-title = L'ammoniac libre ne dépasse pas 250 mg/L
-# of e85ffeba, reviewed: false
-checks-free_ammonia_most-why = Un digesteur qui n'y est pas habitué s'arrête ; jusqu'à 800 n'ont été supportés qu'après adaptation.
+# of 3d7b1de4, reviewed: false
+checks-free_ammonia_most-why = Un digesteur qui n'y est pas habitué s'arrête ; jusqu'à 800 n'ont été supportés qu'après adaptation. Un pH que personne n'a mesuré est calculé à partir de l'alimentation.
 # of b7f1fb33, reviewed: false
 checks-free_ammonia_most-do = Réduisez maintenant les fientes et l'urine, et diluez.
 # of c9f67db1, reviewed: false

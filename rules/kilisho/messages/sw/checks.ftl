@@ -730,14 +730,14 @@ checks-total_ammonia_most-why = Mitambo ya biogesi ambayo haijaizoea husimama.
 checks-total_ammonia_most-do = Zimua kwa maji, si kwa majimaji ya mlango wa kutolea, na punguza kinyesi cha kuku na mkojo kwa nusu.
 # of e3b3a836, reviewed: false
 checks-free_ammonia_usual-title = Amonia huru haizidi 100 mg/L
-# of 1303a533, reviewed: false
-checks-free_ammonia_usual-why = Amonia huru ndiyo sehemu inayodhuru, na huongezeka pamoja na joto na pH.
+# of 0789983b, reviewed: false
+checks-free_ammonia_usual-why = Amonia huru ndiyo sehemu inayodhuru, na huongezeka pamoja na joto na pH. pH ambayo hakuna aliyeipima hukokotolewa kutokana na malisho.
 # of 6f37dcc8, reviewed: false
 checks-free_ammonia_usual-do = Zimua na changanya na kinyesi cha ng'ombe.
 # of 56e2ef5a, reviewed: false
 checks-free_ammonia_most-title = Amonia huru haizidi 250 mg/L
-# of e85ffeba, reviewed: false
-checks-free_ammonia_most-why = Mtambo wa biogesi ambao haujaizoea husimama; hadi 800 ilihimiliwa tu baada ya kuzoea.
+# of 3d7b1de4, reviewed: false
+checks-free_ammonia_most-why = Mtambo wa biogesi ambao haujaizoea husimama; hadi 800 ilihimiliwa tu baada ya kuzoea. pH ambayo hakuna aliyeipima hukokotolewa kutokana na malisho.
 # of b7f1fb33, reviewed: false
 checks-free_ammonia_most-do = Punguza kinyesi cha kuku na mkojo sasa hivi na zimua.
 # of c9f67db1, reviewed: false

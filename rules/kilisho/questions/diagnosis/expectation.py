@@ -8,6 +8,7 @@ from typing import Any
 from kilisho.farm import Ledger
 from kilisho.faults import Fault, RefusedError
 from kilisho.messages import say
+from kilisho.questions.acidity import state_ph, take_slurry_ph
 from kilisho.questions.climate import Warmth, warmth_of
 from kilisho.questions.digester import take_digester
 from kilisho.questions.feeding import NO_URINE, Fed, Menu, feed_facts, menu_of, take_totals, water_to_feed
@@ -72,7 +73,9 @@ def expect(asked: Any, ledger: Ledger, structure_id: str) -> Expectation | None:
     ledger.put(**NO_URINE)
     ledger.solve(*FLOWS)
     take_gas(menu.fed, ledger)
-    ledger.solve(*(name for name in AMMONIA if name not in ledger.stated))
+    if wanted := [name for name in AMMONIA if name not in ledger.stated]:
+        take_slurry_ph(menu.fed, ledger)
+        ledger.solve(*wanted)
     return Expectation(menu.fed, warmth)
 
 
@@ -80,9 +83,7 @@ def take_known_digester(asked: Any, ledger: Ledger) -> str:
     """Put the digester's volumes, what its slurry is known to be, and the water's density into the ledger; gives its structure's id."""
     structure_id, _ = take_digester(asked.digester, ledger)
     ledger.practice("water_density")
-    if asked.readings.ph is not None:
-        ledger.state("slurry_ph", asked.readings.ph)
-    ledger.practice("slurry_ph", "unknown_slurry_ph")
+    state_ph(asked.readings.ph, asked.facts, ledger)
     for name in AMMONIA:
         if (measured := getattr(asked.readings, name)) is not None:
             ledger.state(name, measured)

@@ -14,6 +14,7 @@ from kilisho.formulas.feed_mix_program import Program
 from kilisho.formulas.feed_mix_search import Search, best, gap
 from kilisho.messages import say
 from kilisho.questions import refusals
+from kilisho.questions.acidity import state_ph, take_slurry_ph
 from kilisho.questions.climate import Warmth, warmth_of
 from kilisho.questions.digester import take_digester
 from kilisho.questions.feed_mix.limits import limits_for
@@ -44,7 +45,6 @@ BALANCES = (
     "organic_loading_rate",
     "carbon_to_nitrogen",
     "total_ammonia_nitrogen",
-    "free_ammonia",
 )
 # Less gas than this part of what all there is could give at the most is none.
 NO_GAS = 1e-7
@@ -86,9 +86,7 @@ def work_out(asked: Any, ledger: Ledger) -> Work:
     if structure.operation == "batch":
         raise RefusedError([Fault(("digester", "structure"), "not_fed_daily", say("fault-not_fed_daily"))])
     ledger.practice("water_density")
-    if asked.slurry_ph is not None:
-        ledger.state("slurry_ph", asked.slurry_ph)
-    ledger.practice("slurry_ph", "unknown_slurry_ph")
+    state_ph(asked.slurry_ph, asked.facts, ledger)
     take_gas_state(asked.climate, ledger)
     warmth = warmth_of(asked.climate, ledger, structure_id, digester.depth)
     stores = stores_of(asked, ledger)
@@ -152,7 +150,8 @@ def _take_recipe(work: Work) -> None:
     work.ledger.put(liquid_per_day=water, **NO_URINE)
     work.ledger.solve(*BALANCES)
     take_gas(work.fed, work.ledger)
-    work.ledger.solve("biogas_per_day_normal")
+    take_slurry_ph(work.fed, work.ledger)
+    work.ledger.solve("biogas_per_day_normal", "free_ammonia")
 
 
 def _with_mass(one: Fed, mass: float) -> Fed:

@@ -13,6 +13,7 @@ from kilisho.faults import Fault, Place, RefusedError
 from kilisho.messages import say
 from kilisho.process import Conditions, History, Routine, Run, simulate, steady_start, working_slurry
 from kilisho.questions import refusals
+from kilisho.questions.acidity import state_ph, take_slurry_ph
 from kilisho.questions.climate import Warmth, days_of_year, warmth_of
 from kilisho.questions.digester import take_digester
 from kilisho.questions.digestion import Columns, feedstock_of, parameters_of
@@ -29,7 +30,7 @@ from kilisho.rulebook import Structure
 
 STEADY = (
     "liquid_per_day", "slurry_per_day", "hydraulic_retention_time", "organic_loading_rate", "water_per_day", "slurry_mass_per_day",
-    "slurry_total_solids", "carbon_to_nitrogen", "total_ammonia_nitrogen", "free_ammonia",
+    "slurry_total_solids", "carbon_to_nitrogen", "total_ammonia_nitrogen",
 )  # fmt: skip
 # What the process model takes [Cel]; checks speak of slurry that would freeze or cook.
 COLDEST, WARMEST = 0.0, 45.0
@@ -92,6 +93,7 @@ def work_out(asked: Any, ledger: Ledger) -> Work:
     _refuse(asked)
     structure_id, structure = take_digester(asked.digester, ledger)
     ledger.practice("water_density")
+    state_ph(None, asked.facts, ledger)
     take_gas_state(asked.climate, ledger)
     warmth = warmth_of(asked.climate, ledger, structure_id, asked.digester.depth)
     first_day = first_day_of(asked)
@@ -169,10 +171,10 @@ def _take_steady(planned: Planned, ledger: Ledger) -> list[Fed]:
     ledger.put(water_to_feed_by_volume=planned.dose.water_to_feed.value, **NO_URINE)
     ledger.sample(water_to_feed_by_volume=planned.dose.water_to_feed.samples)
     take_totals(per_day, ledger)
-    ledger.practice("slurry_ph", "unknown_slurry_ph")
     ledger.solve(*STEADY)
     take_gas(per_day, ledger)
-    ledger.solve("biogas_per_day_normal")
+    take_slurry_ph(per_day, ledger)
+    ledger.solve("biogas_per_day_normal", "free_ammonia")
     return per_day
 
 

@@ -6,6 +6,7 @@ import math
 from typing import Any
 
 from kilisho.farm import Ledger
+from kilisho.questions.acidity import alkalinity_of
 from kilisho.questions.feeding import NO_URINE
 from kilisho.questions.herd import Supply
 from kilisho.ranges import certain
@@ -38,7 +39,7 @@ def take_urine(urine: Any, supply: Supply, ledger: Ledger) -> None:
 
 
 def _per_volume(ledger: Ledger) -> dict[str, float]:
-    """Mass, solids, nitrogen, carbon and ammonium nitrogen in a cubic metre of urine [kg]."""
+    """Mass, solids, nitrogen, carbon, ammonium nitrogen and alkalinity in a cubic metre of urine [kg]."""
     figures = ledger.shelf.substrates[URINE].typical
     for field in ("total_solids", "nitrogen", "bulk_density", "carbon_to_nitrogen"):
         ledger.figure("substrates", URINE, field)
@@ -52,6 +53,7 @@ def _per_volume(ledger: Ledger) -> dict[str, float]:
         "nitrogen": nitrogen,
         "carbon": carbon,
         "ammonium": nitrogen * figures["ammonium_share"],
+        "alkalinity": solids * alkalinity_of(URINE, ledger.shelf.data.substrates[URINE], ledger).value,
     }
 
 

@@ -9,6 +9,7 @@ from kilisho.farm import Ledger
 from kilisho.faults import Fault, RefusedError
 from kilisho.messages import say
 from kilisho.questions import refusals
+from kilisho.questions.acidity import state_ph, take_slurry_ph
 from kilisho.questions.carrying import lifted_load
 from kilisho.questions.climate import Warmth, warmth_of
 from kilisho.questions.digester import take_digester
@@ -56,9 +57,7 @@ def work_out(asked: Any, ledger: Ledger) -> Work:
     _refuse(asked)
     structure_id, structure = take_digester(asked.digester, ledger)
     ledger.practice("water_density")
-    if asked.slurry_ph is not None:
-        ledger.state("slurry_ph", asked.slurry_ph)
-    ledger.practice("slurry_ph", "unknown_slurry_ph")
+    state_ph(asked.slurry_ph, asked.facts, ledger)
     for figure in ("grit_held_in_mixing_tank", "sludge_density", "sludge_allowance"):
         ledger.practice(figure)
     supply = supply_of(asked.herd, ledger, with_urine=asked.urine is not None and asked.urine.collected and asked.urine.volume is None)
@@ -74,6 +73,7 @@ def work_out(asked: Any, ledger: Ledger) -> Work:
     ledger.solve(*FLOWS)
     take_urine(asked.urine, supply, ledger)
     take_gas(fed, ledger)
+    take_slurry_ph(fed, ledger)
     balances = ledger.solve(*BALANCES)
     if balances["digestate_mass_per_day"] <= 0:
         raise RefusedError([Fault(("feed",), "gas_exceeds_feed", say("fault-gas_exceeds_feed"))])
