@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+import asyncio
 import json
 import logging
+import time
 from collections.abc import Callable, Mapping
 from typing import Any
 
+from anyio import CapacityLimiter, to_thread
 from litestar import Request, Response, get
 from litestar.handlers import HTTPRouteHandler
 
@@ -17,9 +20,9 @@ from kilisho_api.http_rules import JSON, admit
 from kilisho_api.life import Life
 from kilisho_api.metrics import METRICS_TEXT, Meter
 from kilisho_api.problems import ProblemError
-from kilisho_api.slow import SlowLane
 
-MOST_PROBES = 8
+# Probes come every few seconds; whoever asks more often hears what the last one found.
+SECONDS_KEPT = 1.0
 _LOG = logging.getLogger("kilisho.api")
 
 
@@ -47,32 +50,49 @@ class SelfCheck:
         return self._first.setdefault(name, answer) == answer
 
 
+class SharedCheck:
+    """One self-check at a time, in a thread of its own: all who ask meanwhile wait for its result, and it is kept for ``SECONDS_KEPT``.
+
+    So strangers who ask all the time neither make the probe wait behind them nor have it turned away.
+    """
+
+    def __init__(self, check: SelfCheck) -> None:
+        self._check, self._thread = check, CapacityLimiter(1)
+        self._task: asyncio.Task[list[str]] | None = None
+        self._kept_until = 0.0
+
+    async def faults(self) -> list[str]:
+        """As :meth:`SelfCheck.faults`. A caller who leaves ends the check for nobody else."""
+        task = self._task
+        if task is None or (task.done() and time.monotonic() >= self._kept_until):
+            task = self._task = asyncio.create_task(self._work())
+        return await asyncio.shield(task)
+
+    async def _work(self) -> list[str]:
+        found = await to_thread.run_sync(self._check.faults, limiter=self._thread)
+        self._kept_until = time.monotonic() + SECONDS_KEPT
+        return found
+
+
 def handlers(check: SelfCheck, meter: Meter, identity: Mapping[str, str], life: Life) -> list[HTTPRouteHandler]:
     """The handlers of /health, /ready and /metrics."""
 
-    def ready() -> bytes:
-        faults = check.faults()
-        if faults:
-            raise ProblemError("not-ready", say("detail-examples_fail", names=", ".join(faults)))
-        return encode({"status": "ready", "rulebook": dict(identity)})
-
     return [
         _fresh("/health", JSON, lambda: encode({"status": "live"})),
-        _ready(ready, life),
+        _ready(SharedCheck(check), encode({"status": "ready", "rulebook": dict(identity)}), life),
         _fresh("/metrics", METRICS_TEXT, meter.text),
     ]
 
 
-def _ready(make: Callable[[], bytes], life: Life) -> HTTPRouteHandler:
-    """In a thread and a lane of its own: the examples of slow questions must hold up neither other answers nor their own kind."""
-    lane = SlowLane(1, MOST_PROBES)
-
+def _ready(check: SharedCheck, fit: bytes, life: Life) -> HTTPRouteHandler:
     @get("/ready")
     async def handle(request: Request[Any, Any, Any]) -> Response[bytes]:
         admit(request)
-        if life.leaving:  # before the lane: whoever sends requests here must hear of it at once
+        if life.leaving:  # before the check: whoever sends requests here must hear of it at once
             raise ProblemError("not-ready", say("detail-leaving"))
-        return Response(await lane.run(make, request), media_type=JSON)
+        if faults := await check.faults():
+            raise ProblemError("not-ready", say("detail-examples_fail", names=", ".join(faults)))
+        return Response(fit, media_type=JSON)
 
     return handle
 

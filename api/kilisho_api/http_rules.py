@@ -46,7 +46,7 @@ def flags(request: AnyRequest, known: Sequence[str]) -> dict[str, bool]:
 def read_query(query: bytes, known: Sequence[str]) -> dict[str, bool]:
     """The flags in ``query``; raises :class:`ProblemError` with every fault."""
     flags, errors = dict[str, bool](), list[dict[str, Any]]()
-    for name, value in parse_qsl(query.decode("latin-1"), keep_blank_values=True)[:MOST_PARAMETERS]:
+    for name, value in _parameters(query):
         code, detail, nearest = _parameter_fault(name, value, known, flags)
         if code:
             errors.append({"parameter": name[:64], "code": code, "detail": detail, "nearest": nearest})
@@ -54,6 +54,15 @@ def read_query(query: bytes, known: Sequence[str]) -> dict[str, bool]:
     if errors:
         raise ProblemError("invalid-request", say("detail-query_does_not_fit"), errors)
     return flags
+
+
+def _parameters(query: bytes) -> list[tuple[str, str]]:
+    """Names and values; a query of more than any address could take is refused before it is read."""
+    try:
+        return parse_qsl(query.decode("latin-1"), keep_blank_values=True, max_num_fields=MOST_PARAMETERS)
+    except ValueError:
+        fault = {"code": "too_many_parameters", "detail": say("detail-most_parameters", most=MOST_PARAMETERS), "nearest": []}
+        raise ProblemError("invalid-request", say("detail-query_does_not_fit"), [fault]) from None
 
 
 def _parameter_fault(name: str, value: str, known: Sequence[str], seen: Iterable[str]) -> tuple[str, str, list[str]]:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 
-# A header of thousands of ranges must not hold a worker.
+# A header of thousands of ranges must not hold a worker; those behind these are not read.
 MOST_RANGES = 100
 
 
@@ -12,7 +12,7 @@ def preferred(accept: str | None, offered: Sequence[str]) -> str | None:
     """The offered type that the caller likes best, the first offered on a tie; None when none is admitted."""
     if not accept or accept.strip() == "*/*":
         return offered[0]
-    ranges = [_read_range(part) for part in accept.split(",") if part.strip()]
+    ranges = [_read_range(part) for part in accept.split(",", MOST_RANGES)[:MOST_RANGES] if part.strip()]
     weighed = [(_weight(ranges, kind), -place) for place, kind in enumerate(offered)]
     weight, place = max(weighed, default=(0.0, 0))
     return offered[-place] if weight > 0 else None
@@ -23,7 +23,7 @@ def preferred_language(accept: str, offered: Iterable[str]) -> str | None:
 
     ``*`` takes the first that is offered; None when none is admitted.
     """
-    ranges = [one for one in map(_read_range, accept.split(",")[:MOST_RANGES]) if one[1] > 0]
+    ranges = [one for one in map(_read_range, accept.split(",", MOST_RANGES)[:MOST_RANGES]) if one[1] > 0]
     tags = tuple(offered)
     for name, _ in sorted(ranges, key=lambda one: -one[1]):
         found = next((tag for tag in tags if name == tag or name.startswith(f"{tag}-") or name == "*"), None)

@@ -13,7 +13,7 @@ from kilisho.messages import say
 from kilisho_api.layers import App, Receive, Scope, Send
 from kilisho_api.problems import ProblemError, refuse
 
-# Whoever watches a process must hear of it most of all when it is busy.
+# Whoever watches a process must hear of it most of all when it is busy. What /ready costs does not grow with those who ask (health.py).
 NEVER_TURNED_AWAY = frozenset(("/health", "/ready", "/metrics"))
 FULL = say("detail-lane_full")
 # A hundred that wait for some milliseconds' work each have had their turn by then.

@@ -2,9 +2,12 @@
 
 from __future__ import annotations
 
+import asyncio
 import dataclasses
 import itertools
+import time
 from collections.abc import Mapping
+from concurrent.futures import ThreadPoolExecutor
 from typing import Any
 
 import httpx
@@ -15,7 +18,7 @@ from tests.api.asking import ask, problem
 from kilisho.packs import Rulebook, load
 from kilisho.questions import Question, open_questions
 from kilisho_api.app import assemble
-from kilisho_api.health import SelfCheck
+from kilisho_api.health import SelfCheck, SharedCheck
 from kilisho_api.settings import Settings
 
 
@@ -37,7 +40,10 @@ def test_an_example_that_fails_makes_it_unready(rulebook: Rulebook, questions: M
         assert client.get("/health").status_code == 200
 
 
-def test_an_example_that_changes_makes_it_unready(rulebook: Rulebook, questions: Mapping[str, Question]) -> None:
+def test_an_example_that_changes_makes_it_unready(
+    rulebook: Rulebook, questions: Mapping[str, Question], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr("kilisho_api.health.SECONDS_KEPT", 0.0)
     counter = itertools.count()
     drifting = {"sizing": dataclasses.replace(questions["sizing"], answer=lambda _request, _explain: {"value": next(counter)})}
     with TestClient(assemble(Settings(), rulebook, drifting)) as client:
@@ -87,3 +93,61 @@ def test_a_probe_asks_quick_questions_every_time_and_slow_ones_once(slow: bool, 
     check = SelfCheck({"sizing": dataclasses.replace(usual, answer=answer, slow=slow)})
     assert [check.faults() for _ in range(3)] == [[], [], []]
     assert len(asked) == times
+
+
+class Counted(SelfCheck):
+    """A self-check that takes a while, and tells how often it was made and how many ran together at most."""
+
+    def __init__(self) -> None:
+        super().__init__({})
+        self.made, self.inside, self.most = 0, 0, 0
+
+    def faults(self) -> list[str]:
+        self.made, self.inside = self.made + 1, self.inside + 1
+        self.most = max(self.most, self.inside)
+        time.sleep(0.05)
+        self.inside -= 1
+        return [f"check {self.made}"]
+
+
+def test_however_many_ask_there_is_one_self_check_and_all_hear_of_it() -> None:
+    async def story() -> tuple[set[str], Counted]:
+        counted = Counted()
+        shared = SharedCheck(counted)
+        told = await asyncio.gather(*(shared.faults() for _ in range(50)))
+        return {name for names in [*told, await shared.faults()] for name in names}, counted
+
+    told, counted = asyncio.run(story())
+    assert (told, counted.made, counted.most) == ({"check 1"}, 1, 1)
+
+
+def test_what_was_found_is_kept_for_a_while_and_then_worked_out_anew(monkeypatch: pytest.MonkeyPatch) -> None:
+    async def story(kept: float, pause: float) -> list[str]:
+        monkeypatch.setattr("kilisho_api.health.SECONDS_KEPT", kept)
+        shared = SharedCheck(Counted())
+        first = await shared.faults()
+        await asyncio.sleep(pause)
+        return [*first, *await shared.faults()]
+
+    assert asyncio.run(story(60.0, 0.1)) == ["check 1", "check 1"]
+    assert asyncio.run(story(0.1, 0.2)) == ["check 1", "check 2"]
+
+
+def test_whoever_leaves_ends_the_check_for_nobody_else() -> None:
+    async def story() -> tuple[list[str], int]:
+        counted = Counted()
+        shared = SharedCheck(counted)
+        leaving, staying = (asyncio.create_task(shared.faults()) for _ in range(2))
+        await asyncio.sleep(0.01)
+        leaving.cancel()
+        return await staying, counted.made
+
+    assert asyncio.run(story()) == (["check 1"], 1)
+
+
+def test_strangers_who_ask_all_the_time_leave_it_ready(client: httpx.Client) -> None:
+    """Twelve connections that never pause, beside one that probes."""
+    with ThreadPoolExecutor(13) as pool:
+        strangers = [pool.submit(lambda: [client.get("/ready").status_code for _ in range(20)]) for _ in range(12)]
+        probed = [client.get("/ready").status_code for _ in range(20)]
+        assert {status for one in strangers for status in one.result()} == set(probed) == {200}

@@ -150,6 +150,25 @@ def test_proxy_and_scraper_know_the_replicas() -> None:
     assert job["metrics_path"] == "/metrics"
 
 
+def test_the_replicas_believe_the_proxy_and_nobody_else() -> None:
+    proxy = COMPOSE["services"]["proxy"]["networks"]["inside"]["ipv4_address"]
+    assert proxy not in {service["networks"]["inside"]["ipv4_address"] for service in REPLICAS.values()}
+    assert {environment(service["environment"]).trusted_proxies for service in REPLICAS.values()} == {(f"{proxy}/32",)}
+    assert NGINX.count("proxy_set_header X-Forwarded-For $remote_addr;") == NGINX.count("proxy_set_header X-Forwarded-For") == 1
+    assert all("proxy_set_header" not in location(address) for address in ("/", f"= /v1/{tables.NAME}"))  # else none would be inherited
+
+
+@pytest.mark.parametrize("name", REPLICAS)
+def test_the_proxy_waits_longer_for_an_answer_than_the_service_ever_takes(name: str) -> None:
+    """Else it would send a question that is still worked on to the other replica as well."""
+    chosen = environment(REPLICAS[name]["environment"])
+    longest = chosen.longest_answer * (1 + chosen.slow_waiting / chosen.slow_at_once)
+    assert "timeout" in re.findall(r"proxy_next_upstream ([^;]+);", NGINX)[0]
+    assert seconds(location("/")["proxy_read_timeout"]) > longest
+    assert f"{chosen.longest_answer} s" in NGINX
+    assert f"({chosen.slow_waiting}) may wait before it: {longest:.0f} s" in NGINX
+
+
 def test_the_proxy_lets_through_what_the_service_takes_and_hangs_up_first() -> None:
     found = re.search(r"client_max_body_size (\d+)m;", NGINX)
     assert found is not None

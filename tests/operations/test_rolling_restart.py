@@ -102,9 +102,12 @@ def assert_nothing_lost(load: Load) -> None:
     assert {answer.rulebook for answer in load.answers} == {packs.load().hash}
 
 
-def test_figures_are_not_shown_to_callers(tmp_path: Path, replicas: list[tuple[ExitStack, Server]]) -> None:
+def test_figures_and_self_checks_are_not_for_callers(tmp_path: Path, replicas: list[tuple[ExitStack, Server]]) -> None:
     with proxy(tmp_path, [server.port for _, server in replicas]) as port:
-        assert httpx.get(f"http://127.0.0.1:{port}/metrics").status_code == 403
+        for page in ("/metrics", "/ready"):
+            assert httpx.get(f"{replicas[0][1].url}{page}/", timeout=60).status_code == 200
+            for spelled in (page, f"{page}/", f"/{page}//", f"/.{page}", f"{page}?a=1", f"/%{ord(page[1]):x}{page[2:]}"):
+                assert httpx.get(f"http://127.0.0.1:{port}{spelled}").status_code == 403, spelled
         answer = httpx.get(f"http://127.0.0.1:{port}/health")
         assert answer.json() == {"status": "live"}
         assert answer.headers["server"] == "nginx"  # and not which one

@@ -215,7 +215,8 @@ def test_danger_never_hangs_on_a_measured_gas_that_a_household_cannot_know() -> 
 # ---- which operation asks what ---------------------------------------------------------------------------------------------------
 
 ASKED = {
-    "sizing": "distance_to_well distance_to_dwelling groundwater_depth water_sufficiency hydraulic_retention_time organic_loading_rate",
+    "sizing": "distance_to_well distance_to_dwelling groundwater_depth water_sufficiency hydraulic_retention_time organic_loading_rate "
+    "feed_sufficiency",
     "first_charge": "cured_for water_tightness_test gas_tightness_test backfilled pressure_relief heap_age starter_share "
     "slurry_total_solids water_days load_carried daily_mass_per_person first_fill_share",
     "gas_use": "gas_sufficiency gas_use_covered gas_vented_share pipe_pressure_drop appliance_pressure_ratio methane_loss_over_saving "

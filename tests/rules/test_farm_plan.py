@@ -106,6 +106,14 @@ def test_the_safety_check_knows_what_the_parts_found_and_what_is_stated() -> Non
     assert "structure_kind" not in missing
 
 
+def test_a_herd_too_small_for_its_gas_is_told_so_and_not_that_it_cannot_give_the_feed() -> None:
+    """The plan feeds what the herd gives, so what is fed is covered however little gas it makes."""
+    answer = ask("farm-plan", {"herd": [{"animal": "dairy_cow", "count": 3}], "people_cooked_for": 8, "with_forecast": False})
+    verdicts = {one["check"]: one["verdict"] for one in answer["findings"]}
+    assert verdicts["feed_covers_demand"] == "fail"
+    assert "herd_covers_feed" not in verdicts
+
+
 # The whole
 
 

@@ -119,6 +119,38 @@ def test_demand_below_supply_limits_and_above_it_does_not() -> None:
     assert value(large, "demand_met") < 100
 
 
+def feed_against_demand(answer: Json) -> tuple[str | None, float | None]:
+    """The verdict of the check and its figure, where it says something."""
+    found = next((one for one in answer["findings"] if one["check"] == "feed_covers_demand"), {})
+    return found.get("verdict"), found.get("value", {}).get("value")
+
+
+def test_a_feed_that_gives_too_little_gas_is_found_for_what_it_is() -> None:
+    """Three cows for eight people, with no feed stated: the feed falls short, and nothing that was said of it is wrong.
+
+    The figure is that of the answer itself: gas of the supply over gas of the demand.
+    """
+    answer = ask("sizing", {"herd": [{"animal": "dairy_cow", "count": 3}], "people_cooked_for": 8})
+    expected = value(answer, "from_supply.biogas_per_day") / value(answer, "from_demand.biogas_per_day")
+    assert feed_against_demand(answer) == ("fail", pytest.approx(expected, rel=1e-3))
+    assert "herd_covers_feed" not in findings(answer)
+
+
+@pytest.mark.parametrize(
+    ("changes", "verdict"),
+    [
+        ({"gas_demand": 50}, "fail"),
+        ({"gas_demand": 0.5}, None),
+        ({}, "unknown"),  # nobody said what is wanted
+        ({"herd": [], "feed": [{"substrate": "cattle_dung", "mass": 40}], "gas_demand": 50}, "fail"),
+        ({"herd": [], "feed": [{"substrate": "cattle_dung"}], "gas_demand": 50}, "unknown"),  # nobody said what there is
+        ({"feed": [{"substrate": "maize_stover"}], "gas_demand": 1}, "fail"),  # the herd gives nothing of it
+    ],
+)
+def test_feed_is_held_against_demand_where_both_are_stated(changes: Json, verdict: str | None) -> None:
+    assert feed_against_demand(size(**changes))[0] == verdict
+
+
 def test_little_water_limits_and_is_found_wanting() -> None:
     answer = size(water_available=60)
     assert answer["limited_by"] == "water"

@@ -40,6 +40,7 @@ CODES = {
     "volume_missing": "the digester states neither of its volumes",
     "amount_missing": "the offer states neither how much there is nor how much there is a day",
     "two_dilutions": "the dilution is stated in two ways",
+    "too_many_parameters": "the query has more parameters than any address takes, and was not read",
     "unknown_parameter": "there is no such query parameter here",
     "table_unreadable": "the table as a whole cannot be read, or only by unpacking more than is permitted",
     "no_column": "no column of the table is known",

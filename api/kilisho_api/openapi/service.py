@@ -21,7 +21,8 @@ def paths(identity: Mapping[str, str]) -> Part:
     ready = _operation(
         "getReadiness",
         "Is the service fit to be asked?",
-        "Recomputes the example of every question; 503 when one fails or has changed, or when too many ask this at once.",
+        "Recomputes the example of every question, and tells what was found to all who ask within a second; 503 when one fails or has "
+        "changed.",
         success("It is.", JSON, fit, {"status": "ready", "rulebook": dict(identity)}),
     )
     ready["responses"] |= problems("not-ready")

@@ -52,6 +52,7 @@ detail-content_type_json = Content-Type must be application/json.
 detail-not_compressed = The body must not be compressed.
 detail-no_parameter = no such query parameter here
 detail-given_twice = given more than once
+detail-most_parameters = at most { $most } query parameters
 detail-yes_or_no = true or false
 detail-faults = { $count ->
     [one] { $count } fault in the body.

@@ -554,6 +554,12 @@ checks-herd_covers_feed-title = El hato da lo que se alimenta al biodigestor
 checks-herd_covers_feed-why = Se dice que se alimenta más de lo que dan estos animales, así que uno de los dos datos está mal o la alimentación va a faltar.
 # of 7b860d93, reviewed: false
 checks-herd_covers_feed-do = Pese el estiércol de un día; corrija el hato, su alojamiento o la alimentación.
+# of e6a30cd7, reviewed: false
+checks-feed_covers_demand-title = La alimentación disponible da el gas que se quiere
+# of f6b0a886, reviewed: false
+checks-feed_covers_demand-why = Un biodigestor más grande apenas saca más gas de la misma alimentación; lo que falta se quema como leña o se compra.
+# of 6bfef731, reviewed: false
+checks-feed_covers_demand-do = Tenga más animales o téngalos más tiempo en el establo, añada otra alimentación, o prevea menos horas de uso.
 # of e86c9fec, reviewed: false
 checks-stockpile_suffices-title = El estiércol propio alcanza para la primera carga
 # of 168bf82e, reviewed: false

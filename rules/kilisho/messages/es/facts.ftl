@@ -352,6 +352,10 @@ facts-total_volume-name = Volumen total del biodigestor
 facts-total_volume-description = Mezcla y espacio de gas juntos.
 # of d366937a, reviewed: false
 facts-supply_sufficiency-name = Lo que da el hato frente a lo que se alimenta
+# of 6eb8f575, reviewed: false
+facts-feed_sufficiency-name = Gas de la alimentación disponible frente al gas que se quiere
+# of 13482b99, reviewed: false
+facts-feed_sufficiency-description = De lo que dan los animales, o de la alimentación indicada, en un biodigestor que alcanza para toda ella.
 # of 65d7e0f0, reviewed: false
 facts-dose_share-name = Mezcla de una alimentación frente al volumen de trabajo
 # of c4b48dab, reviewed: false

@@ -92,6 +92,8 @@ detail-not_compressed = El cuerpo no debe estar comprimido.
 detail-no_parameter = aquí no hay tal parámetro de consulta
 # of 17328cca, reviewed: false
 detail-given_twice = dado más de una vez
+# of 5a0d809d, reviewed: false
+detail-most_parameters = como máximo { $most } parámetros de consulta
 # of ed50d401, reviewed: false
 detail-yes_or_no = true o false
 # of 0050abae, reviewed: false

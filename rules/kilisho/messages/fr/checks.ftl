@@ -554,6 +554,12 @@ checks-herd_covers_feed-title = Le troupeau donne ce dont on alimente le digeste
 checks-herd_covers_feed-why = L'alimentation indiquée dépasse ce que donnent ces animaux : l'un des deux chiffres est donc faux, ou l'alimentation viendra à manquer.
 # of 7b860d93, reviewed: false
 checks-herd_covers_feed-do = Pesez le fumier d'un jour ; corrigez le troupeau, son logement ou l'alimentation.
+# of e6a30cd7, reviewed: false
+checks-feed_covers_demand-title = L'alimentation disponible donne le gaz voulu
+# of f6b0a886, reviewed: false
+checks-feed_covers_demand-why = Un digesteur plus grand ne tire guère plus de gaz de la même alimentation ; ce qui manque est remplacé par du bois ou acheté.
+# of 6bfef731, reviewed: false
+checks-feed_covers_demand-do = Gardez plus d'animaux ou gardez-les plus longtemps à l'étable, ajoutez d'autres substrats, ou prévoyez moins d'heures d'utilisation.
 # of e86c9fec, reviewed: false
 checks-stockpile_suffices-title = Le fumier de l'exploitation suffit pour le premier remplissage
 # of 168bf82e, reviewed: false

@@ -352,6 +352,10 @@ facts-total_volume-name = Volume total du digesteur
 facts-total_volume-description = Substrat et espace à gaz ensemble.
 # of d366937a, reviewed: false
 facts-supply_sufficiency-name = Ce que donne le troupeau rapporté à ce qui est apporté
+# of 6eb8f575, reviewed: false
+facts-feed_sufficiency-name = Gaz de l'alimentation disponible rapporté au gaz voulu
+# of 13482b99, reviewed: false
+facts-feed_sufficiency-description = De ce que donnent les animaux, ou de l'alimentation indiquée, dans un digesteur assez grand pour la recevoir tout entière.
 # of 65d7e0f0, reviewed: false
 facts-dose_share-name = Mélange d'une alimentation rapporté au volume utile
 # of c4b48dab, reviewed: false

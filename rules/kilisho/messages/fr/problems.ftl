@@ -92,6 +92,8 @@ detail-not_compressed = Le corps ne doit pas être compressé.
 detail-no_parameter = il n'y a pas de tel paramètre ici
 # of 17328cca, reviewed: false
 detail-given_twice = donné plus d'une fois
+# of 5a0d809d, reviewed: false
+detail-most_parameters = { $most } paramètres au plus
 # of ed50d401, reviewed: false
 detail-yes_or_no = true ou false
 # of 0050abae, reviewed: false

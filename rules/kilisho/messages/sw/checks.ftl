@@ -554,6 +554,12 @@ checks-herd_covers_feed-title = Mifugo inatoa kiasi kinacholishwa
 checks-herd_covers_feed-why = Kinacholishwa kimetajwa kuwa zaidi ya kile wanyama hawa wanachotoa, hivyo mojawapo ya takwimu si sahihi au malisho ya mtambo yatapungua.
 # of 7b860d93, reviewed: false
 checks-herd_covers_feed-do = Pima uzito wa kinyesi cha siku moja; sahihisha idadi ya mifugo, jinsi inavyofugwa au malisho ya mtambo.
+# of e6a30cd7, reviewed: false
+checks-feed_covers_demand-title = Malisho yaliyopo yanatoa gesi inayotakiwa
+# of f6b0a886, reviewed: false
+checks-feed_covers_demand-why = Mtambo mkubwa zaidi hauongezi sana gesi inayotokana na malisho yale yale; kinachopungua hufidiwa kwa kuchoma kuni au kununua.
+# of 6bfef731, reviewed: false
+checks-feed_covers_demand-do = Fuga wanyama wengi zaidi au wafunge zizini kwa muda mrefu zaidi, ongeza malisho mengine ya mtambo, au panga saa chache zaidi za matumizi.
 # of e86c9fec, reviewed: false
 checks-stockpile_suffices-title = Kinyesi chako mwenyewe kinatosha kwa ujazaji wa kwanza
 # of 168bf82e, reviewed: false

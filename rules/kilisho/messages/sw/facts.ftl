@@ -352,6 +352,10 @@ facts-total_volume-name = Ujazo wote wa mtambo wa biogesi
 facts-total_volume-description = Tope na nafasi ya gesi kwa pamoja.
 # of d366937a, reviewed: false
 facts-supply_sufficiency-name = Kinachotolewa na mifugo kulinganisha na kinacholishwa
+# of 6eb8f575, reviewed: false
+facts-feed_sufficiency-name = Gesi ya malisho yaliyopo kulinganisha na gesi inayotakiwa
+# of 13482b99, reviewed: false
+facts-feed_sufficiency-description = Ya kile wanyama wanachotoa, au ya malisho kama yalivyotajwa, katika mtambo wa biogesi unaotosha kuyapokea yote.
 # of 65d7e0f0, reviewed: false
 facts-dose_share-name = Tope la ulishaji mmoja kulinganisha na ujazo wa kazi
 # of c4b48dab, reviewed: false

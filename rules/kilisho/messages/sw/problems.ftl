@@ -92,6 +92,8 @@ detail-not_compressed = Mwili lazima usibanwe.
 detail-no_parameter = hakuna kigezo cha ulizo kama hicho hapa
 # of 17328cca, reviewed: false
 detail-given_twice = kimetolewa zaidi ya mara moja
+# of 5a0d809d, reviewed: false
+detail-most_parameters = vigezo vya ulizo visivyozidi { $most }
 # of ed50d401, reviewed: false
 detail-yes_or_no = true au false
 # of 0050abae, reviewed: false

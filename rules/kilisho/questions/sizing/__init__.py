@@ -46,18 +46,18 @@ def _facts(work: Work, sized: Sized) -> dict[str, Any]:
         **({"water_sufficiency": sized.water_sufficiency} if sized.water_sufficiency is not None else {}),
         **({"digester_temperature": work.warmth.coldest} if work.warmth.known else {}),
         **season_facts(work.fed, work.warmth, work.ledger),
-        **_supply_fact(work, sized),
+        **_sufficiency(work, sized),
         **pressure_facts(work),
     }
     return all_facts(work.ledger.shelf.data, worked_out, worst_of(values_by_id(work.asked.facts), **planned_pressure(work)))
 
 
-def _supply_fact(work: Work, sized: Sized) -> dict[str, float]:
-    """What the herd gives against what the demand asks for; nothing where one of them is not stated."""
-    if work.asked.herd and not work.supplied:
-        return {"supply_sufficiency": 0.0}
+def _sufficiency(work: Work, sized: Sized) -> dict[str, float]:
+    """What the feed gives against what the demand asks for; nothing where one of them is not stated."""
     demand = sized.sides.get("demand")
-    return {"supply_sufficiency": 1.0 / demand} if work.supplied and demand else {}
+    if not demand or not (work.supplied or work.asked.herd):
+        return {}
+    return {"feed_sufficiency": 1.0 / demand if work.supplied else 0.0}
 
 
 FORM = Form(
