@@ -185,8 +185,8 @@ def _tagged(text: str) -> frozenset[_Node]:
     """The nodes of ``text`` that have a tag of their own; a composed node no longer says whether its tag was written or guessed."""
     if "!" not in text:
         return frozenset()
-    events = (event for event in yaml.parse(text, Loader=_Loader) if getattr(event, "tag", None))
-    return frozenset((event.start_mark.index, _NODES[type(event)]) for event in events)
+    events: Iterator[Any] = yaml.parse(text, Loader=_Loader)
+    return frozenset((event.start_mark.index, _NODES[type(event)]) for event in events if getattr(event, "tag", None))
 
 
 def _place(node: Any) -> _Node:
