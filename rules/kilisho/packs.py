@@ -239,7 +239,7 @@ class _Reader:
         try:
             if is_text or len(node.value) <= LONGEST_VALUE:
                 return self._scalars.construct_object(node)
-        except (yaml.YAMLError, ValueError, ArithmeticError):
+        except Exception:  # noqa: S110 - the reader raises what it stumbles over, an IndexError for an empty number; the fault below says it
             pass
         self._fault(path, f"a plain value, of at most {LONGEST_VALUE} characters unless it is text")
         return None
