@@ -26,6 +26,8 @@ import start  # noqa: E402 - api/ is on the path from here on
 TEST_LOCKS = (*start.RUN_LOCKS, "tests/requirements.lock")
 # No tool of the checks asks or tells anybody anything.
 QUIET = {"REDOCLY_TELEMETRY": "off", "REDOCLY_SUPPRESS_UPDATE_NOTICE": "true", "NO_UPDATE_NOTIFIER": "1"}
+# As a shell has it.
+CANNOT_START = 127
 SCRIPTS = ("api/start.py", "tests/run.py", "docker/build_here.py")
 
 
@@ -61,13 +63,21 @@ def pytest_command(arguments: Sequence[str], in_ci: bool) -> list[str]:
 def run_step(name: str, command: Sequence[str]) -> bool:
     """Run one check, print its time, and its output when it fails."""
     began = time.monotonic()
-    done = subprocess.run(
-        command, cwd=ROOT, env=os.environ | QUIET, stdout=subprocess.PIPE, stderr=subprocess.STDOUT, text=True, check=False
-    )
+    done = _run(command)
     print(f"{name:<18} {time.monotonic() - began:6.1f} s  {'failed' if done.returncode else 'ok'}", flush=True)
     if done.returncode:
         print(done.stdout, flush=True)
     return done.returncode == 0
+
+
+def _run(command: Sequence[str]) -> subprocess.CompletedProcess[str]:
+    """The command and its output; one that cannot be started has failed like any other."""
+    try:
+        return subprocess.run(
+            command, cwd=ROOT, env=os.environ | QUIET, stdout=subprocess.PIPE, stderr=subprocess.STDOUT, text=True, check=False
+        )
+    except OSError as error:
+        return subprocess.CompletedProcess(command, CANNOT_START, f"{command[0]} cannot be started: {error.strerror}")
 
 
 def main(arguments: Sequence[str]) -> int:

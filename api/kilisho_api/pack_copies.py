@@ -9,7 +9,7 @@ from pathlib import Path
 
 from kilisho import packs
 from kilisho.packs import PackError, PackFault
-from kilisho_api.reloading import files_of, held_still
+from kilisho_api.reloading import held_still
 
 KEPT = 2
 
@@ -22,7 +22,7 @@ class PackCopies:
         self._sound: list[int] = []
 
     def take(self) -> tuple[str, ...]:
-        """Copy the packs as they are now; raises :class:`PackError`, which names the files that were copied."""
+        """Copy the packs as they are now; raises :class:`PackError`, which names the files that were copied or could not be."""
         self._number += 1
         try:
             with held_still(self._packs):
@@ -31,6 +31,9 @@ class PackCopies:
         except PackError as error:
             self._drop(self._number)
             raise PackError([self._as_named(fault) for fault in error.faults]) from None
+        except BaseException:
+            self._drop(self._number)
+            raise
         self._sound.append(self._number)
         # A worker that is slow to read may still be at the copy before.
         for number in self._sound[:-KEPT]:
@@ -45,9 +48,11 @@ class PackCopies:
         return self._folder / str(number)
 
     def _copied(self, pack: Path, place: Path) -> Path:
-        place.mkdir(parents=True)
-        for file in files_of(pack):
-            shutil.copyfile(file, place / file.name)
+        with packs.told_of(pack):
+            place.mkdir(parents=True)
+        for file in packs.files_of(pack):
+            with packs.told_of(file):
+                shutil.copyfile(file, place / file.name)
         return place if pack.is_dir() else place / pack.name
 
     def _as_named(self, fault: PackFault) -> PackFault:

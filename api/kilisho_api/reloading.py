@@ -13,6 +13,7 @@ from kilisho.packs import PackError, PackFault, Rulebook
 from kilisho_api.layers import App, Receive, Scope, Send
 
 _LOG = logging.getLogger("kilisho.packs")
+UNCHANGED = "the old rulebook stays in force"
 STEADY = "a file that stays as it is while it is read; tell the service again once it is written"
 
 
@@ -45,7 +46,7 @@ class Reloader:
         except PackError as error:
             self._refuse(error)
         except Exception:
-            _LOG.exception("the packs could not be read anew; the old rulebook stays in force")
+            _LOG.exception("the packs could not be read anew; %s", UNCHANGED)
             self._count(False)
         else:
             self._current.replace(app)
@@ -62,7 +63,7 @@ def tell(error: PackError) -> None:
     """Log every fault with file and line, and that nothing has changed."""
     for fault in error.faults:
         _LOG.error("pack: %s", fault)
-    _LOG.error("the packs have faults; the old rulebook stays in force")
+    _LOG.error("the packs have faults; %s", UNCHANGED)
 
 
 def read_whole(layers: Sequence[str]) -> Rulebook:
@@ -87,15 +88,13 @@ def held_still(layers: Iterable[str | Path]) -> Iterator[None]:
 
 
 def _state(layers: Iterable[Path]) -> dict[str, tuple[int, int, int]]:
-    found = ((file, file.stat()) for pack in layers for file in files_of(pack))
-    return {str(file): (stat.st_mtime_ns, stat.st_size, stat.st_ino) for file, stat in found}
+    return {str(file): _state_of(file) for pack in layers for file in packs.files_of(pack)}
 
 
-def files_of(pack: Path) -> Iterator[Path]:
-    """The files that a pack is read from: its YAML, and the messages beside it."""
-    folder = pack if pack.is_dir() else pack.parent
-    yield from sorted(pack.glob("*.yaml")) if pack.is_dir() else [pack] if pack.exists() else []
-    yield from sorted(folder.glob("*.ftl"))
+def _state_of(file: Path) -> tuple[int, int, int]:
+    with packs.told_of(file):
+        stat = file.stat()
+    return stat.st_mtime_ns, stat.st_size, stat.st_ino
 
 
 def _settle() -> None:

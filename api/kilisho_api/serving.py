@@ -80,10 +80,16 @@ def _probe(settings: Settings) -> None:
 
 def _serve(settings: Settings) -> None:
     logs.set_up(settings.log_level, settings.log_format)
-    if RELOAD is not None:  # until somebody listens to it: the signal ends a process that does not
-        signal.signal(RELOAD, signal.SIG_IGN)
+    _ignore_reload()  # until somebody listens to it
     with suppress(KeyboardInterrupt):
         (_serve_alone if settings.workers == 1 else _serve_together)(settings)
+
+
+def _ignore_reload() -> None:
+    """The signal ends a process that says nothing of it, such as a new one; the supervisor has held it back until here."""
+    if RELOAD is not None:
+        signal.signal(RELOAD, signal.SIG_IGN)
+        signal.pthread_sigmask(signal.SIG_UNBLOCK, [RELOAD])
 
 
 def _serve_alone(settings: Settings) -> None:
@@ -107,6 +113,7 @@ def _serve_together(settings: Settings) -> None:
 
 def work(packs: Sequence[str], listener: socket.socket, orders: Connection) -> None:
     """What each of several workers does; the pipe brings packs to put in force, and its end means that the supervisor is gone."""
+    _ignore_reload()  # orders come by the pipe
     from kilisho_api.server import server_of
 
     def hear(server: Server, loop: AbstractEventLoop) -> None:

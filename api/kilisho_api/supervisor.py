@@ -22,7 +22,7 @@ from prometheus_client.multiprocess import mark_process_dead
 
 from kilisho.packs import PackError
 from kilisho_api.pack_copies import PackCopies
-from kilisho_api.reloading import tell
+from kilisho_api.reloading import UNCHANGED, tell
 
 _LOG = logging.getLogger("kilisho.workers")
 _SPAWN = multiprocessing.get_context("spawn")
@@ -75,7 +75,8 @@ class Supervisor:
     def _start(self, place: int) -> None:
         here, there = _SPAWN.Pipe()
         process = _SPAWN.Process(target=self._work, args=(self._packs, self._listener, there))
-        process.start()
+        with _held_back():
+            process.start()
         there.close()
         self._workers[place] = Worker(process, here, time.monotonic())
         _LOG.info("worker %d started", process.pid)
@@ -89,10 +90,14 @@ class Supervisor:
         return bool(told.intersection(LEAVE))
 
     def _reload(self) -> None:
+        """Have every worker read the packs as they are now. Whatever goes wrong is only logged: the whole service hangs on this process."""
         try:
             self._packs = self._copies.take()
         except PackError as error:
             tell(error)
+            return
+        except Exception:
+            _LOG.exception("the packs could not be copied; %s", UNCHANGED)
             return
         for worker in self._workers.values():
             worker.order(self._packs)
@@ -123,6 +128,22 @@ class Supervisor:
     def _tell_all(self, number: int) -> None:
         for worker in self._workers.values():
             worker.send_signal(number)
+
+
+@contextmanager
+def _held_back() -> Iterator[None]:
+    """Keep RELOAD from what is started inside until it says what to do with it, and for this process until the end.
+
+    A terminal that closes tells the whole group. The handler is not passed on to a new process but what is held back is; were the signal
+    ignored here meanwhile, one that comes just then would be lost.
+    """
+    if RELOAD is not None:
+        signal.pthread_sigmask(signal.SIG_BLOCK, [RELOAD])
+    try:
+        yield
+    finally:
+        if RELOAD is not None:
+            signal.pthread_sigmask(signal.SIG_UNBLOCK, [RELOAD])
 
 
 @contextmanager

@@ -10,6 +10,7 @@ from __future__ import annotations
 import hashlib
 import json
 from collections.abc import Iterable, Iterator, Mapping, Sequence
+from contextlib import contextmanager
 from dataclasses import dataclass, field
 from functools import cached_property
 from pathlib import Path
@@ -20,13 +21,16 @@ from pydantic import ValidationError
 
 from kilisho.coherence import incoherences
 from kilisho.messages import LANGUAGES, Language, with_overlays
-from kilisho.messages.fluent import MessageFileError, beside
+from kilisho.messages.fluent import MessageFileError, beside, message_files
 from kilisho.rulebook import SECTIONS, SECTIONS_OF_PRACTICE, RulebookData
 from kilisho.sentences import with_messages
 
 BASE_PACK = Path(__file__).parent / "packs" / "base"
 LARGEST_FILE = 2_000_000
 DEEPEST_NESTING = 30
+# Of a value that is no text. No figure needs more; 0x and 300 digits are beyond any float, and base 60 takes time that grows as a square.
+LONGEST_VALUE = 100
+READABLE = "a file that can be read"
 
 # How many steps of a path lead to what a layer replaces whole: section, id, field.
 _FIELD_DEPTHS: dict[str | int, int] = {"practice": 4, "process": 2}
@@ -94,6 +98,9 @@ def check(*packs: str | Path) -> list[PackFault]:
 
 
 def _assemble(layers: list[_Layer], languages: Mapping[str, Language]) -> Rulebook:
+    shapeless = [fault for layer in layers for fault in _shapeless(layer)]
+    if shapeless:
+        raise PackError(shapeless)
     merged = _merge([layer.content for layer in layers])
     try:
         data = RulebookData.model_validate(merged)
@@ -106,20 +113,44 @@ def _assemble(layers: list[_Layer], languages: Mapping[str, Language]) -> Rulebo
     return Rulebook(with_messages(data), hashlib.sha256(canonical.encode()).hexdigest(), languages)
 
 
+@contextmanager
+def told_of(file: Path | str) -> Iterator[None]:
+    """Raise what the system refuses inside as a :class:`PackError` about ``file``, or about the file that the system names."""
+    try:
+        yield
+    except OSError as error:
+        raise PackError([PackFault(str(error.filename or file), 0, "", f"{READABLE} ({error.strerror or error})")]) from None
+
+
+def files_of(pack: Path) -> list[Path]:
+    """The files that a pack is read from: its YAML, and the messages beside it; raises :class:`PackError` where one cannot look."""
+    with told_of(pack):
+        return [*_yaml_files(pack), *message_files(pack)]
+
+
+def _yaml_files(pack: Path) -> list[Path]:
+    """Without dot files: they are what editors leave while they work, and what mounted folders are kept in."""
+    if pack.is_dir():
+        return sorted(file for file in pack.iterdir() if file.suffix == ".yaml" and not file.name.startswith("."))
+    return [pack] if pack.exists() else []
+
+
 def _read_pack(pack: Path) -> Iterator[_Layer]:
-    if not pack.exists():
-        raise PackError([PackFault(str(pack), 0, "", "an existing YAML file or a folder of YAML files")])
-    files = sorted(pack.glob("*.yaml")) if pack.is_dir() else [pack]
+    with told_of(pack):
+        files, is_there = _yaml_files(pack), pack.exists()
     if not files:
-        raise PackError([PackFault(str(pack), 0, "", "at least one .yaml file in the folder")])
+        expected = "at least one .yaml file in the folder" if is_there else "an existing YAML file or a folder of YAML files"
+        raise PackError([PackFault(str(pack), 0, "", expected)])
     for file in files:
-        yield _read(file, file.name if pack == BASE_PACK else str(file))
+        with told_of(file):
+            yield _read(file, file.name if pack == BASE_PACK else str(file))
 
 
 def _languages(packs: Iterable[Path]) -> Mapping[str, Language]:
     """The languages, with the message files that lie beside packs."""
     try:
-        return with_overlays([one for pack in packs for one in beside(pack)])
+        with told_of("a file of messages"):
+            return with_overlays([one for pack in packs for one in beside(pack)])
     except MessageFileError as error:
         raise PackError([PackFault(error.file, 0, "", error.expected)]) from None
 
@@ -128,18 +159,21 @@ def _read(file: Path, shown: str) -> _Layer:
     if file.stat().st_size > LARGEST_FILE:
         raise PackError([PackFault(shown, 0, "", f"a file of at most {LARGEST_FILE} bytes")])
     try:
-        node = yaml.compose(file.read_text("utf-8"), Loader=_Loader)
+        text = file.read_text("utf-8")
+        node, tagged = yaml.compose(text, Loader=_Loader), _tagged(text)
     except UnicodeDecodeError:
         raise PackError([PackFault(shown, 0, "", "UTF-8 text")]) from None
+    except RecursionError:  # of the reader in Python; the one in C has a limit of its own
+        raise PackError([PackFault(shown, 0, "", f"at most {DEEPEST_NESTING} levels")]) from None
     except yaml.YAMLError as error:
         mark = getattr(error, "problem_mark", None)
         raise PackError(
             [PackFault(shown, mark.line + 1 if mark else 0, "", f"YAML: {getattr(error, 'problem', None) or 'not readable'}")]
         ) from None
     layer = _Layer(shown, {})
-    reader = _Reader(layer)
+    reader = _Reader(layer, tagged)
     content = reader.value(node, ()) if node is not None else {}
-    if not isinstance(content, dict):
+    if not isinstance(content, dict) and not reader.faults:
         reader.faults.append(PackFault(shown, 1, "", "a mapping of sections such as substrates: or checks:"))
     if reader.faults:
         raise PackError(reader.faults)
@@ -147,14 +181,29 @@ def _read(file: Path, shown: str) -> _Layer:
     return layer
 
 
+def _tagged(text: str) -> frozenset[_Node]:
+    """The nodes of ``text`` that have a tag of their own; a composed node no longer says whether its tag was written or guessed."""
+    if "!" not in text:
+        return frozenset()
+    events: Iterator[Any] = yaml.parse(text, Loader=_Loader)
+    return frozenset((event.start_mark.index, _NODES[type(event)]) for event in events if getattr(event, "tag", None))
+
+
+def _place(node: Any) -> _Node:
+    return node.start_mark.index, node.id
+
+
 _Loader: Any = getattr(yaml, "CSafeLoader", yaml.SafeLoader)
+# A node by where it begins and what it is: a mapping begins where its first key does.
+_Node = tuple[int, str]
+_NODES = {yaml.ScalarEvent: "scalar", yaml.SequenceStartEvent: "sequence", yaml.MappingStartEvent: "mapping"}
 
 
 class _Reader:
-    """Turns composed YAML into plain data, noting lines and refusing doubled keys, aliases and deep nesting."""
+    """Turns composed YAML into plain data, noting lines and refusing tags, doubled keys, aliases and deep nesting."""
 
-    def __init__(self, layer: _Layer) -> None:
-        self.layer, self.faults, self._seen = layer, list[PackFault](), set[int]()
+    def __init__(self, layer: _Layer, tagged: frozenset[_Node]) -> None:
+        self.layer, self.faults, self._seen, self._tagged = layer, list[PackFault](), set[int](), tagged
         self._scalars = yaml.constructor.SafeConstructor()
 
     def value(self, node: Any, path: Path_) -> Any:
@@ -163,7 +212,7 @@ class _Reader:
             self._fault(path, f"no YAML alias, and at most {DEEPEST_NESTING} levels")
             return None
         self._seen.add(id(node))
-        if not node.tag.startswith("tag:yaml.org,2002:"):
+        if _place(node) in self._tagged:
             self._fault(path, "plain YAML without tags")
             return None
         if isinstance(node, yaml.MappingNode):
@@ -176,7 +225,7 @@ class _Reader:
         out: dict[str, Any] = {}
         for key_node, value_node in node.value:
             key = str(key_node.value) if isinstance(key_node, yaml.ScalarNode) else ""
-            if not key or key in out:
+            if not key or key in out or _place(key_node) in self._tagged:
                 self.layer.lines[(*path, key)] = key_node.start_mark.line + 1
                 self._fault((*path, key), "each key once, as plain text")
                 continue
@@ -185,30 +234,44 @@ class _Reader:
         return out
 
     def _scalar(self, node: Any, path: Path_) -> Any:
+        """Text, a number, a date, yes or no, or nothing."""
+        is_text = node.tag == "tag:yaml.org,2002:str"
         try:
-            return self._scalars.construct_object(node)
-        except (yaml.YAMLError, ValueError):
-            self._fault(path, "a plain value")
-            return None
+            if is_text or len(node.value) <= LONGEST_VALUE:
+                return self._scalars.construct_object(node)
+        except Exception:  # noqa: S110 - the reader raises what it stumbles over, an IndexError for an empty number; the fault below says it
+            pass
+        self._fault(path, f"a plain value, of at most {LONGEST_VALUE} characters unless it is text")
+        return None
 
     def _fault(self, path: Path_, expected: str) -> None:
         self.faults.append(PackFault(self.layer.file, self.layer.lines[path], ".".join(map(str, path)), expected))
+
+
+def _shapeless(layer: _Layer) -> Iterator[PackFault]:
+    """What is no mapping where entries are to be laid over others, so that layers can be merged before they are validated."""
+    for section in (*SECTIONS, "practice", "process", "pack"):
+        if not isinstance(layer.content.get(section, {}), dict):
+            yield _located([layer], (section,), "a valid dictionary: a mapping of names to what they hold")
+    practice = layer.content.get("practice")
+    for part, rows in practice.items() if isinstance(practice, dict) else ():
+        if not isinstance(rows, dict):
+            expected = "a valid dictionary: a mapping of ids to entries" if part in SECTIONS_OF_PRACTICE else "no such key here"
+            yield _located([layer], ("practice", part), expected)
 
 
 def _merge(contents: Sequence[dict[str, Any]]) -> dict[str, Any]:
     merged: dict[str, Any] = {name: {} for name in SECTIONS} | {"practice": {name: {} for name in SECTIONS_OF_PRACTICE}}
     for content in contents:
         for section, entries in content.items():
-            if section == "pack" and isinstance(entries, dict):
+            if section == "pack":
                 merged["pack"] = _header(merged.get("pack"), entries)
-            elif section in SECTIONS and isinstance(entries, dict):
+            elif section in SECTIONS:
                 _merge_entries(merged[section], entries)
-            elif section == "practice" and isinstance(entries, dict):
+            elif section == "practice":
                 for part, rows in entries.items():
-                    _merge_entries(merged["practice"].setdefault(part, {}), rows) if isinstance(rows, dict) else merged["practice"].update(
-                        {part: rows}
-                    )
-            elif section == "process" and isinstance(entries, dict):
+                    _merge_entries(merged["practice"].setdefault(part, {}), rows)
+            elif section == "process":
                 _merge_entries(merged, {"process": entries})
             else:
                 merged[section] = entries
@@ -280,7 +343,7 @@ def _absolute(layers: Sequence[_Layer]) -> dict[str, Any]:
 
 def _facts_of_absolute(layers: Sequence[_Layer]) -> set[str]:
     checks = _absolute(layers).values()
-    return {str(check.get("subject")) for check in checks} | {name for check in checks for name in (check.get("when") or {})}
+    return {str(check.get("subject")) for check in checks} | {name for check in checks for name in _named(check.get("when"))}
 
 
 def _is_danger(section: str, entry: Any) -> bool:
@@ -292,4 +355,9 @@ def _is_danger(section: str, entry: Any) -> bool:
 def _keeps_confirmations(before: Any, after: Any) -> bool:
     if not isinstance(before, dict) or not isinstance(after, dict) or "confirm_before_filling" not in after:
         return True
-    return set(before.get("confirm_before_filling") or ()) <= set(after["confirm_before_filling"] or ())
+    return _named(before.get("confirm_before_filling")) <= _named(after["confirm_before_filling"])
+
+
+def _named(value: Any) -> set[str]:
+    """The texts in ``value``, which nobody has validated: a later layer may have replaced what was wrong with it."""
+    return {one for one in value if isinstance(one, str)} if isinstance(value, dict | list) else set()

@@ -42,14 +42,17 @@ def free_port() -> int:
 
 
 @contextmanager
-def serving(log: Path, *options: str, port: int | None = None, **environment: str) -> Iterator[Server]:
-    """Run `kilisho serve` until the block ends; whatever the environment sets for it is taken out first."""
+def serving(log: Path, *options: str, port: int | None = None, group: bool = False, **environment: str) -> Iterator[Server]:
+    """Run `kilisho serve` until the block ends, in a ``group`` of processes of its own where wanted.
+
+    Whatever the environment sets for it is taken out first.
+    """
     port = port or free_port()
     url = f"http://127.0.0.1:{port}"
     clean = {name: value for name, value in os.environ.items() if not name.startswith("KILISHO_")}
     command = [*KILISHO, "serve", "--port", str(port), *options]
     with log.open("wb") as output:
-        process = subprocess.Popen(command, stdout=output, stderr=output, env=clean | environment)
+        process = subprocess.Popen(command, stdout=output, stderr=output, env=clean | environment, start_new_session=group)
         try:
             _await_first_answer(process, url, log)
             yield Server(process, url, log)

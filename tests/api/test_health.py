@@ -5,9 +5,11 @@ from __future__ import annotations
 import asyncio
 import dataclasses
 import itertools
+import json
 import time
 from collections.abc import Mapping
 from concurrent.futures import ThreadPoolExecutor
+from pathlib import Path
 from typing import Any
 
 import httpx
@@ -15,10 +17,12 @@ import pytest
 from litestar.testing import TestClient
 from tests.api.asking import ask, problem
 
+from kilisho.faults import Fault, RefusedError
 from kilisho.packs import Rulebook, load
 from kilisho.questions import Question, open_questions
-from kilisho_api.app import assemble
+from kilisho_api.app import assemble, create_app
 from kilisho_api.health import SelfCheck, SharedCheck
+from kilisho_api.openapi import contract
 from kilisho_api.settings import Settings
 
 
@@ -151,3 +155,51 @@ def test_strangers_who_ask_all_the_time_leave_it_ready(client: httpx.Client) -> 
         strangers = [pool.submit(lambda: [client.get("/ready").status_code for _ in range(20)]) for _ in range(12)]
         probed = [client.get("/ready").status_code for _ in range(20)]
         assert {status for one in strangers for status in one.result()} == set(probed) == {200}
+
+
+def refusing(_request: Any, _explain: bool) -> dict[str, Any]:
+    raise RefusedError([Fault((), "invented", "nothing is right")])
+
+
+def test_a_question_without_an_example_that_fits_is_neither_checked_nor_shown(
+    rulebook: Rulebook, questions: Mapping[str, Question], caplog: pytest.LogCaptureFixture
+) -> None:
+    found = {"sizing": dataclasses.replace(questions["sizing"], answer=refusing), "gas-use": questions["gas-use"]}
+    check = SelfCheck(found)
+    assert [check.faults(), check.faults()] == [[], []]
+    assert [record.getMessage() for record in caplog.records].count(
+        "no example of sizing fits the rulebook; it is neither checked nor shown"
+    ) == 1
+    shown = json.loads(contract(rulebook, {**questions, **found}, Settings()))["paths"]
+    assert "example" not in shown["/v1/sizing"]["post"]["requestBody"]["content"]["application/json"]
+    answers = shown["/v1/sizing"]["post"]["responses"]["200"]["content"]
+    assert len(answers) == 1 + len(questions["sizing"].representations)
+    assert not any("example" in one for one in answers.values())
+    assert shown["/v1/gas-use"]["post"]["requestBody"]["content"]["application/json"]["example"] == questions["gas-use"].example
+
+
+def test_an_example_that_is_refused_later_makes_it_unready(questions: Mapping[str, Question]) -> None:
+    usual, asked = questions["sizing"], itertools.count()
+
+    def answer(request: Any, explain: bool) -> dict[str, Any]:
+        return usual.answer(request, explain) if next(asked) == 0 else refusing(request, explain)
+
+    check = SelfCheck({"sizing": dataclasses.replace(usual, answer=answer)})
+    assert [check.faults(), check.faults()] == [[], ["sizing"]]
+
+
+def test_a_pack_that_takes_out_what_the_examples_name_is_served(tmp_path: Path) -> None:
+    """The packs of README: ids of an invented region that has neither the animal, the stove, the fuel nor the crop."""
+    pack = tmp_path / "region.yaml"
+    pack.write_text(
+        "pack: {id: invented, version: 0.1.0, title: An invented region}\nanimals: {dairy_cow: null}\n"
+        "appliances: {double_burner_stove: null}\nfuels: {firewood: null}\ncrops: {maize: null}\n"
+    )
+    with TestClient(create_app(Settings(packs=(str(pack),)))) as client:
+        assert client.get("/ready").status_code == 200
+        shown = client.get("/openapi.json")
+        assert shown.status_code == 200
+        asked = [one["post"]["requestBody"]["content"] for one in shown.json()["paths"].values() if "post" in one]
+        assert all("example" in content["application/json"] for content in asked if "application/json" in content)
+        example = shown.json()["paths"]["/v1/sizing"]["post"]["requestBody"]["content"]["application/json"]["example"]
+        assert client.post("/v1/sizing", json=example).status_code == 200

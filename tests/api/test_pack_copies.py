@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import errno
+import os
 from pathlib import Path
 
 import pytest
@@ -61,6 +63,42 @@ def test_a_pack_that_is_not_there_is_named_as_it_was_given(tmp_path: Path) -> No
     with pytest.raises(PackError) as caught:
         PackCopies(tmp_path / "copies", [str(tmp_path / "nowhere.yaml")]).take()
     assert [fault.file for fault in caught.value.faults] == [str(tmp_path / "nowhere.yaml")]
+
+
+def test_what_cannot_be_copied_is_named_and_leaves_nothing(tmp_path: Path, folder: Path) -> None:
+    (folder / "b.yaml").symlink_to("nowhere")
+    assert str(refused(tmp_path, folder)) == f"{folder / 'b.yaml'}:0: the file: a file that can be read (No such file or directory)"
+
+
+@pytest.mark.parametrize("failing", ["shutil.copyfile", "Path.mkdir"])
+def test_a_full_disk_is_a_fault(failing: str, tmp_path: Path, folder: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    def full(*_: object, **__: object) -> None:
+        raise OSError(errno.ENOSPC, os.strerror(errno.ENOSPC))
+
+    copies = PackCopies(tmp_path / "copies", [str(folder)])
+    before = copies.take()
+    with monkeypatch.context() as patched:
+        patched.setattr(f"kilisho_api.pack_copies.{failing}", full)
+        with pytest.raises(PackError, match="No space left on device"):
+            copies.take()
+    assert [file.name for file in (tmp_path / "copies").iterdir()] == ["1"]
+    assert packs.load(*before).identity == packs.load(*copies.take()).identity
+
+
+def test_a_fault_of_ours_leaves_no_copy(tmp_path: Path, folder: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    def broken(*_: object) -> None:
+        raise IndexError
+
+    monkeypatch.setattr(pack_copies.packs, "load", broken)
+    with pytest.raises(IndexError):
+        PackCopies(tmp_path / "copies", [str(folder)]).take()
+    assert list((tmp_path / "copies").iterdir()) == []
+
+
+def refused(tmp_path: Path, pack: Path) -> PackError:
+    with pytest.raises(PackError) as caught:
+        PackCopies(tmp_path / "copies", [str(pack)]).take()
+    return caught.value
 
 
 def test_old_copies_are_cleared_away(tmp_path: Path, folder: Path) -> None:

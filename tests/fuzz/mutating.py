@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import copy
 import json
+import re
 from collections.abc import Callable, Mapping, Sequence
 from functools import cache
 from random import Random
@@ -23,6 +24,16 @@ WHOLE_ENTRY, OTHER_QUESTION = 0.3, 0.05
 # Of bodies changed without thought nine in ten are refused, and the working out behind the request is hardly tried: as many are changed so
 # that the question takes them, by the first of a few attempts.
 TAKEN, ATTEMPTS = 0.5, 5
+# Of packs, those written as YAML with a tag or a scalar that JSON lacks; of these, those with a tag, and those that keep the value.
+AS_YAML, TAGGED = 0.4, 0.5
+_KINDS = ("bool", "int", "float", "null", "str", "binary", "timestamp", "seq", "map", "set", "omap", "pairs", "merge", "python/name:os")
+TAGS = (*(f"!!{kind}" for kind in _KINDS), "!", "!own", "!<tag:yaml.org,2002:int>")
+SCALARS = (
+    *("~", "yes", "OFF", "<<", "=", "''", "maybe", "0x", "0x_", "0b1", "0o7", "09", "0_", "1_0", ".5", "._", "1.", "-.inf", ".NaN"),
+    *("1:59", "1:1.5", "190:20:30.15", "2027-02-30", "2027-01-01T24:00:00Z", "0001-01-01 00:00:00 +99:99", "9999-12-31T23:59:59-14:00"),
+    *("0x" + "f" * 400, "1" + ":1" * 300, "1" + "0" * 400, "9" * 5000, "1." + "0" * 200, "1:" * 200 + "1.5", "-" + "9" * 99, "1e400"),
+)
+_VALUES = re.compile(r'"(?:[^"\\]|\\.)*"|-?\d[\d.eE+-]*|true|false|null')
 NEAR = (0.1, 0.5, 0.8, 0.97, 1.03, 1.25, 2.0, 10.0)
 Document = Any
 Place = tuple[str | int, ...]
@@ -73,9 +84,21 @@ def pack(data: bytes, most: int, seed: int) -> bytes | None:
     try:
         document = yaml.safe_load(data.decode())
         changed = _changed(document, words_of_packs(), random) if random.random() > WHOLE_ENTRY else _with_an_entry(document, random)
-        return _fitting(json.dumps(changed, default=str).encode(), most)
+        text = json.dumps(changed, default=str)
+        return _fitting((_with_a_scalar(text, random) if random.random() < AS_YAML else text).encode(), most)
     except (yaml.YAMLError, ValueError, RecursionError, TypeError):
         return None
+
+
+def _with_a_scalar(text: str, random: Random) -> str:
+    """JSON made YAML that is no JSON: one of its values gets a tag, or is exchanged for a scalar that only YAML reads."""
+    values = [found for found in _VALUES.finditer(text) if text[found.end() :].lstrip()[:1] != ":"]
+    if not values:
+        return text
+    at = random.choice(values)
+    tag = random.choice(TAGS) + " " if random.random() < TAGGED else ""
+    value = at[0] if random.random() < TAGGED else random.choice(SCALARS)
+    return f"{text[: at.start()]}{tag}{value} {text[at.end() :]}"
 
 
 def _fitting(found: bytes, most: int) -> bytes | None:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import importlib.util
+import json
 import re
 import subprocess
 import sys
@@ -83,6 +84,23 @@ def test_changed_packs_stay_packs_of_which_some_load(tmp_path: Path) -> None:
             file.write_bytes(made)
             sound += not packs.check(file)
     assert 0 < sound < 40
+
+
+def test_some_changed_packs_are_yaml_that_is_no_json() -> None:
+    """Tags and scalars of YAML's own are read by another path than what JSON can write."""
+    data = (CORPUS / "packs" / "figure").read_bytes()
+    made = [one.decode() for seed in range(200) if (one := mutating.pack(data, 20_000, seed)) is not None]
+    assert sum(not _is_json(one) for one in made) > 20
+    assert sum("!!" in one for one in made) > 10
+    assert any(scalar in one for one in made for scalar in mutating.SCALARS[-6:])
+
+
+def _is_json(text: str) -> bool:
+    try:
+        json.loads(text)
+    except ValueError:
+        return False
+    return True
 
 
 def test_a_target_lets_a_fault_of_ours_through(monkeypatch: pytest.MonkeyPatch) -> None:

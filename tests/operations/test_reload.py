@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import os
 import signal
+import time
 from pathlib import Path
 
 import httpx
@@ -77,6 +78,41 @@ def test_a_broken_pack_is_told_with_file_and_line_and_changes_nothing(tmp_path: 
         tell(server, int(workers))
         assert {solids for solids, _ in seen(server, 4)} == {14.5}
     assert (load.lost, load.statuses.keys()) == ([], {200})
+
+
+@WORKERS
+def test_a_pack_folder_that_cannot_be_read_is_told_and_changes_nothing(tmp_path: Path, workers: str) -> None:
+    folder = tmp_path / "region"
+    folder.mkdir()
+    write(folder / "farm.yaml", 12.5, "0.0.1")
+    with serving(tmp_path / "log", "--workers", workers, KILISHO_PACKS=str(folder)) as server:
+        until(lambda: server.log.read_text().count("Started server") == int(workers))
+        (folder / "gone.yaml").symlink_to("nowhere")
+        server.process.send_signal(signal.SIGHUP)
+        until(lambda: "the old rulebook stays in force" in server.log.read_text())
+        assert f"pack: {folder / 'gone.yaml'}:0: the file: a file that can be read (No such file or directory)" in server.log.read_text()
+        assert {solids for solids, _ in seen(server, 4)} == {12.5}
+        (folder / "gone.yaml").rename(folder / ".#farm.yaml")  # as an editor leaves it beside the file that it has open
+        write(folder / "farm.yaml", 14.5, "0.0.2")
+        tell(server, int(workers))
+        assert {solids for solids, _ in seen(server, 4)} == {14.5}
+
+
+@WORKERS
+def test_the_whole_group_may_be_told(tmp_path: Path, workers: str) -> None:
+    """As a terminal does that closes: also while the service starts, and to processes that have said nothing of the signal yet."""
+    pack = tmp_path / "farm.yaml"
+    write(pack, 12.5, "0.0.1")
+    with serving(tmp_path / "log", "--workers", workers, group=True, KILISHO_PACKS=str(pack)) as server:
+        for _ in range(20):
+            os.killpg(server.process.pid, signal.SIGHUP)
+            time.sleep(0.1)
+        until(lambda: server.log.read_text().count("Started server") == int(workers))
+        write(pack, 14.5, "0.0.2")
+        os.killpg(server.process.pid, signal.SIGHUP)
+        until(lambda: {solids for solids, _ in seen(server, 4)} == {14.5})
+        assert server.process.poll() is None
+        assert "died" not in server.log.read_text()
 
 
 def test_a_worker_that_is_started_later_reads_what_is_in_force_whatever_has_become_of_the_file(tmp_path: Path) -> None:

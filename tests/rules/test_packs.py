@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import errno
+import os
 from collections.abc import Callable
 from pathlib import Path
 from typing import Any
@@ -17,6 +19,8 @@ from kilisho.rulebook import SECTIONS_OF_PRACTICE
 
 Pack = Callable[..., Path]
 HEADER = "pack: {id: hills, version: 1.2.3, title: A region for a test}\n"
+TAGS = "plain YAML without tags"
+FIGURE = "practice:\n  figures:\n    sludge_density:\n      typical: {}\n"
 DRY_DUNG = "substrates:\n  cattle_dung:\n    total_solids: {typical: 22, unit: '%', basis: judgement}\n"
 
 
@@ -26,8 +30,13 @@ def faults(path: Path, *more: Path) -> list[PackFault]:
     return found
 
 
+def only(found: list[PackFault]) -> PackFault:
+    [one] = found
+    return one
+
+
 def only_fault(path: Path) -> PackFault:
-    [found] = faults(path)
+    found = only(faults(path))
     assert found.file == str(path)
     return found
 
@@ -172,13 +181,48 @@ def test_a_figure_in_another_unit_is_the_same_figure_but_not_the_same_pack(pack:
         ("substrates: [1, 2\n", 2, "", "YAML: "),
         ("- one\n- two\n", 1, "", "a mapping of sections"),
         ("just words\n", 1, "", "a mapping of sections"),
-        ("checks:\n  x: !!python/name:os.system ''\n", 2, "checks.x", "a plain value"),
+        ("checks:\n  x: !!python/name:os.system ''\n", 2, "checks.x", TAGS),
+        ("pack:\n  title: !!bool maybe\n", 2, "pack.title", TAGS),
+        ("pack:\n  title: !!timestamp soon\n", 2, "pack.title", TAGS),
+        ("pack:\n  title: !!float ''\n", 2, "pack.title", TAGS),
+        ("pack:\n  title: !!int ''\n", 2, "pack.title", TAGS),
+        # Harmless ones too: one rule, whatever the reader would make of the tag.
+        ("pack:\n  title: !!str hills\n", 2, "pack.title", TAGS),
+        ("pack:\n  version: ! 1.2\n", 2, "pack.version", TAGS),
+        ("pack: !hills {}\n", 1, "pack", TAGS),
+        ("pack:\n  cautions: !!seq []\n", 2, "pack.cautions", TAGS),
+        ("!!map\npack: {}\n", 1, "", TAGS),
+        ("# Übersicht!\npack:\n  !!str title: x\n", 3, "pack.title", "plain text"),
+        (FIGURE.format("0x" + "F" * 400), 4, "practice.figures.sludge_density.typical", "at most 100 characters"),
+        (FIGURE.format("1" + ":1" * 300), 4, "practice.figures.sludge_density.typical", "at most 100 characters"),
+        (FIGURE.format("1" + "0" * 5000), 4, "practice.figures.sludge_density.typical", "at most 100 characters"),
+        (FIGURE.format("2027-02-30"), 4, "practice.figures.sludge_density.typical", "a plain value"),
+        (FIGURE.format("="), 4, "practice.figures.sludge_density.typical", "a plain value"),
+        (FIGURE.format("0x_"), 4, "practice.figures.sludge_density.typical", "a plain value"),
     ],
 )
 def test_yaml_that_cannot_be_read_as_a_pack(text: str, line: int, path: str, expected: str, pack: Pack) -> None:
     fault = only_fault(pack(text))
     assert (fault.line, fault.path) == (line, path)
     assert expected in fault.expected
+
+
+def test_text_may_be_long_and_have_exclamation_marks(pack: Pack) -> None:
+    title = "Hills! " * 20
+    assert load(pack(f"pack: {{id: hills, version: 1.2.3, title: '{title}'}}\n")).data.pack.title == title
+
+
+@pytest.mark.parametrize("reader", ["CSafeLoader", "SafeLoader"])
+@pytest.mark.parametrize("text", ["a: " + "[" * 100_000, "{a: " * 900 + "1" + "}" * 900, "- " * 100_000 + "1"])
+def test_nesting_beyond_what_the_reader_can_follow_is_refused(text: str, reader: str, pack: Pack, monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(packs, "_Loader", getattr(yaml, reader))
+    with pytest.raises(PackError, match=r"level|depth"):
+        load_alone(pack(text))
+
+
+def load_alone(file: Path) -> None:
+    """The reading of one file, without the base pack, which the reader in Python takes some seconds for."""
+    packs._read(file, str(file))
 
 
 def test_deep_nesting_is_refused(pack: Pack) -> None:
@@ -207,6 +251,45 @@ def test_text_that_is_not_utf_8(tmp_path: Path) -> None:
     path = tmp_path / "latin.yaml"
     path.write_bytes("substrates: {a: {name: Süß}}".encode("latin-1"))
     assert "UTF-8" in only_fault(path).expected
+
+
+def test_dot_files_are_not_read(tmp_path: Path) -> None:
+    """An editor leaves them: a link to nowhere that says who writes, or a copy of what was there before."""
+    (tmp_path / "a.yaml").write_text(HEADER)
+    (tmp_path / ".#a.yaml").symlink_to("user@host.1234")
+    (tmp_path / ".b.yaml").write_text("broken")
+    (tmp_path / ".#farm.sw.ftl").symlink_to("user@host.1234")
+    assert load(tmp_path).data.pack.title == "A region for a test"
+    assert [file.name for file in packs.files_of(tmp_path)] == ["a.yaml"]
+
+
+@pytest.mark.parametrize("name", ["b.yaml", "farm.sw.ftl"])
+def test_what_cannot_be_opened_is_a_fault_of_its_file(name: str, tmp_path: Path) -> None:
+    (tmp_path / "a.yaml").write_text(HEADER)
+    (tmp_path / name).symlink_to("nowhere")
+    fault = only(faults(tmp_path))
+    assert (fault.file, fault.expected) == (str(tmp_path / name), "a file that can be read (No such file or directory)")
+    (tmp_path / name).unlink()
+    (tmp_path / name).mkdir()
+    fault = only(faults(tmp_path))
+    assert (fault.file, fault.expected) == (str(tmp_path / name), "a file that can be read (Is a directory)")
+
+
+def test_a_folder_that_one_may_not_look_into_is_a_fault(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """The tests may run as root, whom no permission stops."""
+
+    def closed(folder: Path) -> None:
+        raise PermissionError(errno.EACCES, os.strerror(errno.EACCES), str(folder))
+
+    monkeypatch.setattr(Path, "iterdir", closed)
+    monkeypatch.setattr(packs, "BASE_PACK", tmp_path)
+    assert only(faults(tmp_path)) == PackFault(str(tmp_path), 0, "", "a file that can be read (Permission denied)")
+
+
+def test_messages_of_other_packs_in_the_folder_are_nobodys_business(tmp_path: Path) -> None:
+    for name in ("hills.yaml", "hills.sw.ftl", "plains.sw.ftl"):
+        (tmp_path / name).write_text("")
+    assert [file.name for file in packs.files_of(tmp_path / "hills.yaml")] == ["hills.yaml", "hills.sw.ftl"]
 
 
 def test_a_file_that_is_too_large(tmp_path: Path) -> None:
@@ -255,6 +338,9 @@ def test_a_file_that_is_too_large(tmp_path: Path) -> None:
             "must rise",
         ),
         ("substrates: 7\n", 1, "substrates", "valid dictionary"),
+        ("animals:\n", 1, "animals", "valid dictionary"),
+        ("practice:\n  figures: 7\n", 2, "practice.figures", "valid dictionary"),
+        ("practice:\n  no_such: 7\n", 2, "practice.no_such", "no such key"),
     ],
 )
 def test_a_fault_of_content_names_line_path_and_expectation(text: str, line: int, path: str, expected: str, pack: Pack) -> None:
@@ -280,6 +366,30 @@ def test_loading_raises_what_checking_lists(pack: Pack) -> None:
 def test_a_fault_reads_as_file_line_path_and_expectation(pack: Pack) -> None:
     path = pack(DRY_DUNG + "    colour: brown\n")
     assert str(only_fault(path)) == f"{path}:4: substrates.cattle_dung.colour: no such key here"
+
+
+@pytest.mark.parametrize(
+    ("below", "above", "path"),
+    [
+        ("pack: 7", HEADER, "pack"),
+        ("substrates: 7", DRY_DUNG, "substrates"),
+        ("practice: 7", "practice: {figures: {}}", "practice"),
+        ("practice: {figures: 7}", "practice: {figures: {mixing_rate: {typical: 0.7}}}", "practice.figures"),
+        ("practice: {no_such: 7}", "practice: {no_such: {}}", "practice.no_such"),
+        ("process: 7", "process: {}", "process"),
+    ],
+)
+def test_what_is_no_mapping_is_told_also_when_a_later_layer_lies_over_it(below: str, above: str, path: str, pack: Pack) -> None:
+    fault = only(faults(pack(below, "below.yaml"), pack(above)))
+    assert (Path(fault.file).name, fault.line, fault.path) == ("below.yaml", 1, path)
+
+
+@pytest.mark.parametrize("when", ["7", "[{}]"])
+def test_conditions_that_a_later_layer_puts_right_may_have_been_anything(when: str, pack: Pack) -> None:
+    check = "{title: A test, topic: siting, subject: distance_to_well, must: {at_least: 50, unit: m}, severity: danger, "
+    check += "why: For a test., do: Nothing., basis: judgement, absolute: true}"
+    below = pack(f"checks: {{here: {check.replace('why:', f'when: {when}, why:')}}}", "below.yaml")
+    assert [fault.path for fault in faults(below, pack("checks: {here: {when: null}}"))] == ["checks.here"]
 
 
 def test_a_fault_in_the_second_layer_is_not_blamed_on_the_first(pack: Pack) -> None:

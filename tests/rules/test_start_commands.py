@@ -163,6 +163,24 @@ def test_a_failed_check_fails_the_run_although_the_tests_pass(monkeypatch: pytes
     assert run.main([]) == 0
 
 
+def test_a_check_whose_program_is_missing_has_failed_and_the_next_ones_run(
+    monkeypatch: pytest.MonkeyPatch, capfd: pytest.CaptureFixture[str], tmp_path: Path
+) -> None:
+    (tmp_path / "no-program").write_text("")
+    fine = [sys.executable, "-c", "print('the tests')"]
+    monkeypatch.setattr(start, "prepare", lambda locks: None)
+    monkeypatch.setattr(run, "pytest_command", lambda arguments, in_ci: fine)
+    monkeypatch.setattr(run, "steps", lambda: [("missing", [str(tmp_path / "linter")]), ("no program", [str(tmp_path / "no-program")])])
+    monkeypatch.setattr(run, "node_steps", lambda: [("fine", fine)])
+    monkeypatch.setattr(run.shutil, "which", lambda name: name)
+    assert run.main([]) == 1
+    shown = capfd.readouterr().out
+    assert f"{tmp_path / 'linter'} cannot be started: No such file or directory" in shown
+    assert f"{tmp_path / 'no-program'} cannot be started: Permission denied" in shown
+    assert "failed before pytest: missing, no program\n" in shown
+    assert shown.rstrip().endswith("the tests")
+
+
 @pytest.mark.parametrize(("in_ci", "code"), [(True, 1), (False, 0)])
 def test_in_ci_a_skip_is_a_failure(in_ci: bool, code: int, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     (tmp_path / "test_one.py").write_text("import pytest\n@pytest.mark.skip(reason='no browser')\ndef test(): ...\ndef test_two(): ...\n")

@@ -12,7 +12,8 @@ import orjson
 
 from kilisho import packs
 from kilisho.questions import open_questions
-from kilisho_api.openapi.document import contract, example_answer, operation_id
+from kilisho_api.encoding import encode
+from kilisho_api.openapi.document import as_sent, contract, operation_id
 from kilisho_api.openapi.pack_schema import pack_schema
 from kilisho_api.settings import Settings
 
@@ -27,7 +28,7 @@ def files() -> dict[str, bytes]:
     out = {"openapi.json": contract(rulebook, questions, Settings()), "pack.schema.json": _indented(pack_schema())}
     for name, question in questions.items():
         out[f"examples/{operation_id(name)}.request.json"] = _indented(question.example)
-        out[f"examples/{operation_id(name)}.response.json"] = _indented(example_answer(question))
+        out[f"examples/{operation_id(name)}.response.json"] = _indented(as_sent(question.ask(encode(question.example))))
     return out
 
 

@@ -2,15 +2,18 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from typing import Any
 
 import orjson
 
 from kilisho.farm import GRAPH
-from kilisho.messages import DEFAULT, LANGUAGES
+from kilisho.faults import RefusedError
+from kilisho.messages import DEFAULT, LANGUAGES, Language
 from kilisho.packs import Rulebook
 from kilisho.questions import Question
+from kilisho.questions.asking import Answer
+from kilisho.questions.examples import illustrated
 from kilisho_api import table_types
 from kilisho_api.catalogue import collections, rulebook_page
 from kilisho_api.deprecation import marked
@@ -59,12 +62,14 @@ def document(rulebook: Rulebook, questions: Mapping[str, Question], settings: Se
 
 def _operation(question: Question, asked: str, told: str) -> Part:
     parameters = ({"$ref": f"#/components/parameters/{name}"} for name in ("Explain", "RequestId"))
-    body = {"required": True, "content": {JSON: {"schema": {"$ref": PLACE + asked}, "example": question.example}}}
-    shown = shortened(example_answer(question))
+    example = illustrated(question)
+    request = {"schema": {"$ref": PLACE + asked}, **({"example": example.request} if example else {})}
+    body = {"required": True, "content": {JSON: request}}
+    shown = shortened(as_sent(example.answer)) if example else None
     answer = responses.success("The answer. Long lists are cut short in the example.", JSON, {"$ref": PLACE + told}, shown)
     refusals = (*responses.OF_EVERY_POST, *(("took-too-long",) if question.slow else ()))
     for media_type, write in question.representations.items():
-        answer["content"][media_type] = {"schema": {"type": "string"}, "example": write(shown, LANGUAGES[DEFAULT])}
+        answer["content"][media_type] = {"schema": {"type": "string"}, **_written(write, shown)}
     return {
         "operationId": operation_id(question.name),
         "tags": ["Questions"],
@@ -74,6 +79,14 @@ def _operation(question: Question, asked: str, told: str) -> Part:
         "requestBody": body,
         "responses": {"200": answer, **responses.problems(*refusals)},
     }
+
+
+def _written(write: Callable[[Any, Language], str], shown: Any) -> Part:
+    """The example as another media type; none where there is no example, or it had to leave out what that media type needs."""
+    try:
+        return {"example": write(shown, LANGUAGES[DEFAULT])} if shown is not None else {}
+    except RefusedError:
+        return {}
 
 
 def operation_id(name: str) -> str:
@@ -88,6 +101,6 @@ def shortened(value: Any) -> Any:
     return [shortened(inner) for inner in value[:LONGEST_SHOWN]] if isinstance(value, list) else value
 
 
-def example_answer(question: Question) -> Any:
-    """What the question answers to its own example."""
-    return orjson.loads(encode(question.ask(encode(question.example))))
+def as_sent(answer: Answer) -> Any:
+    """An answer as JSON has it."""
+    return orjson.loads(encode(answer))

@@ -98,13 +98,18 @@ def _text(file: File) -> str:
 
 def beside(pack: Path) -> Iterator[tuple[str, Path]]:
     """The message files beside a pack's YAML, by language: ``my-region.sw.ftl`` beside ``my-region.yaml``, or in a pack's folder."""
+    for file in message_files(pack):
+        tag = file.stem.rpartition(".")[2]
+        if not TAG.fullmatch(tag):
+            raise MessageFileError(file, "a name that ends in a language, such as my-region.sw.ftl")
+        yield tag, file
+
+
+def message_files(pack: Path) -> list[Path]:
+    """The message files beside a pack's YAML, whatever language their names may end in; no dot files, which editors leave."""
     folder = pack if pack.is_dir() else pack.parent
-    for file in sorted(folder.glob("*.ftl")):
-        stem, _, tag = file.stem.rpartition(".")
-        if pack.is_dir() or stem == pack.stem:
-            if not TAG.fullmatch(tag):
-                raise MessageFileError(file, "a name that ends in a language, such as my-region.sw.ftl")
-            yield tag, file
+    found = sorted(file for file in folder.glob("*.ftl") if not file.name.startswith("."))
+    return [file for file in found if pack.is_dir() or file.stem.rpartition(".")[0] == pack.stem]
 
 
 def _entry(message: ast.Message) -> Entry:
