@@ -62,8 +62,8 @@ DESCRIPTION = (
     "there for misspelt names. The file as a whole is refused with 422 where it is not of its media type, is cut off, has no known "
     "column or lacks one that every row needs, has one twice, one of a wrong type or an unknown unit, or explodes when unpacked.\n\n"
     "`Accept: application/json` gives a summary instead of rows: counts by verdict, aspect, check and fault, and the first rows that "
-    "are refused. The footer of a Parquet answer holds the same as `kilisho.summary`. A last row or a trailer would be lost on most "
-    "clients.\n\n"
+    "are refused; what refused rows state of dangers was not judged, so no danger is ruled out in them. The footer of a Parquet answer "
+    "holds the same as `kilisho.summary`. A last row or a trailer would be lost on most clients.\n\n"
     "Compressed bodies are refused; Parquet and Arrow may be compressed inside, up to 128 MiB unpacked for a record batch or for the "
     "pages that are open at once. At most {bytes} bytes and {rows} rows; each process takes {at_once} tables at a time and answers "
     "503 beyond. "
@@ -164,7 +164,10 @@ def _summary() -> Part:
     unread = {"column": _TEXT, "nearest": {"type": "array", "items": _TEXT}}
     properties: Part = {
         "rows": _COUNT,
-        "refused": _COUNT,
+        "refused": {
+            **_COUNT,
+            "description": "Rows that cannot be read. What they state of dangers was not judged: none is ruled out there.",
+        },
         "verdicts": {**_COUNTS, "description": "Rows by verdict."},
         "aspects": _counted(name for name in WORDS if name != "verdict"),
         "checks": _counted(_LISTS),

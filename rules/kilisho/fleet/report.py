@@ -1,6 +1,7 @@
 """The report on a fleet as an answer: what its counts say, in sentences and in the words of the checks, for people who decide.
 
-What nobody stated stands as prominently as what failed: an installation of which little is known is not a safe one.
+What nobody stated stands as prominently as what failed: an installation of which little is known is not a safe one. Nor is one whose row
+could not be read: a cell that states a danger is not judged while another one of its row is refused, so it counts as not ruled out.
 """
 
 from __future__ import annotations
@@ -15,7 +16,7 @@ from kilisho.messages.languages import SYMBOLS
 from kilisho.packs import Rulebook
 from kilisho.questions.installation.slips import DECIMAL_POINT, home_of, written_as
 from kilisho.questions.installation.told import TEXTS
-from kilisho.questions.installation.verdicts import WORDS
+from kilisho.questions.installation.verdicts import FAULTS, REFUSED, WORDS
 from kilisho.questions.installation.work import CODES, NUMBERS
 from kilisho.rulebook import Severity
 
@@ -47,13 +48,9 @@ def report_of(counts: Counts, fleet: Fleet, rulebook: Rulebook, name: str, by: s
         "invented": _invented(counts["invented"], rows),
         "groups": [{"group": group, "text": NAMES[group], **_share(_in_group(counts, group), rows)} for group in GROUPS],
         "verdicts": _verdicts(counts),
-        "dangers": [_check(checks, *one, rows) for one in _most(counts["failed"], MOST_DANGERS, dangers)],
-        "open": {
-            **_share(counts["words"].get("safety", {}).get("open", 0), rows),
-            "checks": [_check(checks, *one, rows) for one in _most(counts["open_dangers"], MOST_DANGERS)],
-            "others": max(0, len(counts["open_dangers"]) - MOST_DANGERS),
-        },
-        "failed": [_check(checks, *one, rows) for one in _most(counts["failed"], MOST_CHECKS, checks.keys() - dangers)],
+        "dangers": [_failed(checks, *one, rows) for one in _most(counts["failed"], MOST_DANGERS, dangers)],
+        "open": _open(counts, checks),
+        "failed": [_failed(checks, *one, rows) for one in _most(counts["failed"], MOST_CHECKS, checks.keys() - dangers)],
         "worst": [_one(number, entry, checks) for number, entry in enumerate(counts["worst"], start=1)],
         "by": by,
         "places": _places(counts["places"]) if by else [],
@@ -78,6 +75,22 @@ def _in_group(counts: Counts, group: str) -> int:
     return sum(counts["words"].get(column, {}).get(word, 0) for word in words)
 
 
+def refused_in(counts: Counts) -> int:
+    """The rows that could not be read, of whose dangers nothing is known whatever they state."""
+    return int(counts["words"].get("verdict", {}).get(REFUSED, 0))
+
+
+def _open(counts: Counts, checks: Mapping[str, Any]) -> dict[str, Any]:
+    """In how many rows a check of danger level has no answer, and which have none; in a row that is refused none has one."""
+    rows, unjudged = counts["rows"], refused_in(counts)
+    return {
+        **_share(counts["words"].get("safety", {}).get("open", 0) + unjudged, rows),
+        "unjudged": unjudged,
+        "checks": [_check(checks, name, count + unjudged, rows) for name, count in _most(counts["open_dangers"], MOST_DANGERS)],
+        "others": max(0, len(counts["open_dangers"]) - MOST_DANGERS),
+    }
+
+
 def _verdicts(counts: Counts) -> list[dict[str, Any]]:
     found = counts["words"].get("verdict", {})
     told = {**TEXTS, "refused": say("report-verdict-refused")}
@@ -91,17 +104,35 @@ def _most(counts: Mapping[str, int], most: int, among: Iterable[str] | None = No
 
 
 def _check(checks: Mapping[str, Any], name: str, count: int, rows: int) -> dict[str, Any]:
+    return {**_named(checks, name), **_share(count, rows)}
+
+
+def _failed(checks: Mapping[str, Any], name: str, count: int, rows: int) -> dict[str, Any]:
+    return {**_denied(checks, name), **_share(count, rows)}
+
+
+def _named(checks: Mapping[str, Any], name: str) -> dict[str, Any]:
     check = checks[name]
-    return {"check": name, "title": check.title, "severity": str(check.severity), "do": check.do, **_share(count, rows)}
+    return {"check": name, "title": check.title, "severity": str(check.severity), "do": check.do}
+
+
+def _denied(checks: Mapping[str, Any], name: str) -> dict[str, Any]:
+    """A check that failed: its title says what should hold, and does not."""
+    return {**_named(checks, name), "title": say("report-not-so", title=checks[name].title)}
 
 
 def _one(number: int, entry: list[Any], checks: Mapping[str, Any]) -> dict[str, Any]:
-    """One of the worst: which it is, its verdict, and the gravest check that failed with what to do."""
+    """One of the worst: which it is, its verdict, and the failed check that gave it with what to do."""
     *_, row, about = entry
-    first, *others = about["failed"]
-    check = checks[first]
-    told = {"number": number, "row": int(row) + 1, "verdict": about["verdict"], "severity": str(check.severity), "others": len(others)}
-    return {**told, "id": about["id"], "place": about["place"], "title": check.title, "do": check.do, "slip": _slip(about["slips"])}
+    name = _deciding(about["verdict"], about["failed"], checks)
+    told = {"number": number, "row": int(row) + 1, "others": len(about["failed"]) - 1, "slip": _slip(about["slips"])}
+    return {**_denied(checks, name), **told, **{member: about[member] for member in ("id", "place", "verdict")}}
+
+
+def _deciding(verdict: str, failed: list[str], checks: Mapping[str, Any]) -> str:
+    """The failed check that gave the verdict. They stand by severity, so a lesser one of another aspect may stand before it."""
+    gives = {"doubtful": frozenset({"doubtful"}), "faulty": FAULTS}.get(verdict, frozenset())
+    return next((name for name in failed if checks[name].finds in gives), failed[0])
 
 
 def _slip(slips: list[Mapping[str, Any]]) -> Message | None:
