@@ -173,7 +173,8 @@ nested = st.dictionaries(st.sampled_from(["value", "unit"]), st.sampled_from([1,
                     "leak_test_method",
                     "other",
                 )
-            },
+            }
+            | {"facts": cell | st.dictionaries(st.sampled_from(["gas_in_use", "feed_mass", "id", "other"]), cell | nested)},
         ),
         max_size=6,
     )
@@ -188,6 +189,13 @@ def test_column_by_column_is_row_by_row(table: list[Json]) -> None:
 
 def _sorted(row: Json) -> Json:
     return {**row, FAULTS: sorted(row[FAULTS] or (), key=lambda fault: (fault["column"], fault["code"]))}
+
+
+def test_facts_as_in_the_single_request_are_read_in_lines_of_json() -> None:
+    body = ROW[:-1] + b',"facts":{"gas_vented_indoors":true,"gas_vented_indors":true}}'
+    [found] = rows(body, NDJSON)
+    assert (found["verdict"], found["safety"]) == ("danger", "danger")
+    assert [one["column"] for one in summary(body, NDJSON)["unread_columns"]] == ["facts.gas_vented_indors"]
 
 
 # CSV

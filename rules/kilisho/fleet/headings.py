@@ -11,6 +11,7 @@ import pyarrow as pa
 from kilisho.farm import Shelf
 from kilisho.faults import Fault, RefusedError
 from kilisho.fleet.members import REQUIRED, Member, Reason
+from kilisho.fleet.nested_facts import WITHIN
 from kilisho.fleet.table import FAULTS, ID
 from kilisho.messages import DEFAULT, LANGUAGES, Language, say
 from kilisho.nearest import nearest
@@ -87,7 +88,7 @@ class Columns:
 
     def nearest(self, name: str) -> list[str]:
         """Columns whose names are close to one that is not read."""
-        return nearest(name, self.members, 0.6)
+        return nearest(name.removeprefix(WITHIN), self.members, 0.6)
 
     def _parts(self, name: str, beside: str | None) -> tuple[str, str | None]:
         """The member's name and the unit that the column states. The bare name wins: a fact might be called anything."""

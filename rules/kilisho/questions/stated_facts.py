@@ -58,7 +58,7 @@ def all_facts(data: RulebookData, worked_out: Mapping[str, Any], stated: Mapping
 
     Raises :class:`RefusedError` where a stated fact denies what follows from the rest of the request: neither may silently win.
     """
-    denied = [name for name, value in stated.items() if name in worked_out and not _agree(value, worked_out[name])]
+    denied = [name for name, value in stated.items() if name in worked_out and not agree(value, worked_out[name])]
     if denied:
         detail = say("fault-fact_denied")
         raise RefusedError([Fault(("facts", name), "stated_twice", detail) for name in denied])
@@ -68,7 +68,8 @@ def all_facts(data: RulebookData, worked_out: Mapping[str, Any], stated: Mapping
     return {**facts, "structure_kind": kind.checked_as} if kind is not None and kind.checked_as else facts
 
 
-def _agree(stated: Any, worked_out: Any) -> bool:
+def agree(stated: Any, worked_out: Any) -> bool:
+    """Whether two values of a fact are the same, numbers within ``TOLERANCE``."""
     if isinstance(stated, float | int) and isinstance(worked_out, float | int) and not isinstance(stated, bool):
         return bool(abs(stated - worked_out) <= TOLERANCE * abs(worked_out))
     return bool(stated == worked_out)
