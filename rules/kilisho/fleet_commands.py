@@ -129,6 +129,9 @@ def _report(chosen: Namespace, rulebook: Rulebook, language: Language, counts: d
 def summary(report: dict[str, Any], counts: dict[str, Any]) -> Iterator[str]:
     """What a run comes to, in lines for a terminal or a log."""
     yield f"rows: {report['rows']}"
+    if report["misnamed"]:
+        yield "columns that were not read, and what may be meant:"
+        yield from (f"  {one['text']}" for one in report["misnamed"])
     yield from _table((one["verdict"], one["count"]) for one in report["verdicts"])
     if report["open"]["unjudged"]:
         yield str(say("report-unjudged", count=report["open"]["unjudged"], total=Number(report["open"]["unjudged"])))

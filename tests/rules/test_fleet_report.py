@@ -287,6 +287,22 @@ def test_open_dangers_are_a_list_in_markdown() -> None:
     assert all(line.count("not known in") <= 1 for line in items)
 
 
+def test_misnamed_columns_are_told_first(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    file, report_file = tmp_path / "fleet.csv", tmp_path / "report.md"
+    file.write_text("id,structure,total_volume,feed_mas,village\na,bag,9,40,north\n")
+    for tag in LANGUAGES:
+        options = ["--restart", "--report", str(report_file), "--language", tag]
+        assert main(["validate", str(file), "-o", str(tmp_path / "out.csv"), *options]) == 0
+        lines = capsys.readouterr().out.splitlines()
+        assert lines[1:3] == ["columns that were not read, and what may be meant:", "  feed_mas (nearest: feed_mass, feed_contains)"]
+        assert lines[-1] == "columns that were not read: feed_mas, village"
+        heads = [line for line in report_file.read_text("utf-8").splitlines() if line.startswith("## ")]
+        assert heads[0] == heads[-1] == f"## {LANGUAGES[tag].say('report-unread')}"
+    found = {**report([row()]), "misnamed": [{"column": "feed_mas", "nearest": ["feed_mass"], "text": "feed_mas (nearest: feed_mass)"}]}
+    page = as_page(told_in(ENGLISH, found), ENGLISH)
+    assert page.index("feed_mas (nearest: feed_mass)") < page.index('id="dangers"')
+
+
 # As text
 
 

@@ -53,8 +53,9 @@ DESCRIPTION = (
     "One record a row in, one row out for each, in the same order: the same figures, formulas and checks as `installations/validate`, at "
     "tens of thousands of rows a second. `Content-Type` says what is sent and `Accept` what comes back, by default the same.\n\n"
     "A column has the name of a member of a record, or of a fact (`/v1/facts`); a number is in the unit of the member, or in the one "
-    'that the name of its column states (`total_volume [L]`) or, in NDJSON, the cell itself (`{{"value": 9000, "unit": "L"}}`). An '
-    "Arrow or Parquet field may state it as metadata `unit`. An empty cell says nothing. In NDJSON a row may also have `facts`, as the "
+    "that the name of its column states (`total_volume [L]`, `total_volume (L)`) "
+    'or, in NDJSON, the cell itself (`{{"value": 9000, "unit": "L"}}`). '
+    "An Arrow or Parquet field may state it as metadata `unit`. An empty cell says nothing. In NDJSON a row may also have `facts`, as the "
     "single request does: its members are columns of the row, and one that is a column too must be the same there. Empty lines are no "
     "rows. CSV is that of RFC 4180, parted by comma, semicolon or tab: whichever parts the first row into most cells. A list in it stands "
     "between semicolons. "

@@ -11,6 +11,7 @@ from typing import Any
 
 from kilisho.fleet import Fleet
 from kilisho.fleet.counting import GROUPS, Counts, by_frequency
+from kilisho.fleet.planted import PLANTED
 from kilisho.messages import LANGUAGES, Amount, Message, Number, say
 from kilisho.messages.languages import SYMBOLS
 from kilisho.packs import Rulebook
@@ -58,6 +59,7 @@ def report_of(counts: Counts, fleet: Fleet, rulebook: Rulebook, name: str, by: s
         "faults": [_fault(*one, rows) for one in by_frequency(counts["faults"])[:MOST_FAULTS]],
         "unstated": _unstated(counts, fleet),
         "unread": list(counts["unread"]),
+        "misnamed": _misnamed(counts, fleet),
         "rulebook": rulebook.identity,
     }
 
@@ -178,6 +180,13 @@ def _places(places: Mapping[str, Mapping[str, int]]) -> list[dict[str, Any]]:
 
 def _place(name: str, counts: Mapping[str, int]) -> dict[str, Any]:
     return {"place": name, "rows": counts["rows"], "groups": {group: _share(counts[group], counts["rows"]) for group in GROUPS}}
+
+
+def _misnamed(counts: Counts, fleet: Fleet) -> list[dict[str, Any]]:
+    """Columns that were not read although their names are close to others: a misspelt one blinds a check in every row."""
+    near = {name: fleet.columns.nearest(name) for name in counts["unread"] if name != PLANTED or not counts["invented"]}
+    told = {name: say("fault-nearest", fault=name, nearest=", ".join(meant)) for name, meant in near.items() if meant}
+    return [{"column": name, "nearest": near[name], "text": text} for name, text in told.items()]
 
 
 def _unstated(counts: Counts, fleet: Fleet) -> dict[str, Any]:
