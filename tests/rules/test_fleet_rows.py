@@ -9,6 +9,7 @@ import json
 from pathlib import Path
 from typing import Any
 
+import pyarrow as pa
 import pytest
 from hypothesis import given, settings
 from tests.rules import fleets
@@ -243,3 +244,30 @@ def test_what_is_unknown_among_facts_is_named_as_unread_with_what_was_meant() ->
 def test_facts_in_an_object_count_as_cells() -> None:
     assert width({"id": 1, "facts": {"a": 1, "b": 2}}) == 4
     assert width({"id": 1, "facts": "a remark"}) == 2
+
+
+# Days
+
+
+@pytest.mark.parametrize(
+    "day", ["2024-03-01", " 2024-03-01 ", "2024-03-01 00:00:00", "2024-03-01T00:00:00", "2024-03-01T00:00", "2024-03-01 00:00:00.000"]
+)
+def test_a_day_may_be_written_as_its_midnight(day: str) -> None:
+    """As general libraries for tables write days (common practice)."""
+    plain, other = ({**row(), "commissioned_on": said, "visited_on": "2024-03-20"} for said in ("2024-03-01", day))
+    assert answered([other]) == answered([plain])
+    assert fleet().answer(table_of_text(other)).to_pylist() == answered([plain])
+
+
+@pytest.mark.parametrize(
+    "day", ["2024-03-01 12:00:00", "2024-03-01T00:00:01", "00:00:00", "2024-03-01 00:00:00+03:00", "2024-02-30 00:00:00", "1.3.2024"]
+)
+def test_another_time_of_day_is_a_fault(day: str) -> None:
+    assert reasons(answered([row(visited_on=day)])[0]) == [("visited_on", "date_expected")]
+    [found] = fleet().answer(table_of_text(row(visited_on=day))).to_pylist()
+    assert reasons(found) == [("visited_on", "date_expected")]
+
+
+def table_of_text(stated: Json) -> pa.RecordBatch:
+    """A row in columns of text, as a file of text has it."""
+    return pa.RecordBatch.from_pydict({name: [str(cell)] for name, cell in stated.items()})
