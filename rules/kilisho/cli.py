@@ -129,8 +129,9 @@ def _add_rulebook(group: Any) -> None:
 VALIDATE = """Answer every row of tables of installations: Parquet, Arrow, CSV or lines of JSON, by the end of the name. Rows keep their
 order; one that cannot be read is answered as refused, with what is wrong with it. A run that was stopped, even by a kill or a full disk,
 goes on where it was when the same command is given again; until then its parts stand in OUT.parts."""
-CODES = """exit codes: 0 every row is answered; 1 there are rows of a verdict that --fail-on names; 2 a file or an option cannot be used;
-3 stopped before the end, and the same command goes on."""
+CODES = """exit codes: 0 every row is answered; 1 there are rows of a verdict that --fail-on names, and with `--fail-on danger`
+also where rows are refused: nobody has judged what they state of dangers; 2 a file or an option cannot be used; 3 stopped before the end,
+and the same command goes on."""
 
 
 def _add_validate(group: Any) -> None:
@@ -141,7 +142,9 @@ def _add_validate(group: Any) -> None:
     validate.add_argument("--report", metavar="FILE", help="a report on the whole fleet, to print (.html) or to send (.md)")
     validate.add_argument("--by", metavar="COLUMN", help="a column, such as a district, by which the report tells the counts")
     validate.add_argument("--language", default=DEFAULT, metavar="TAG", help="the language of the report and of faults: en, es, fr, sw")
-    about = "exit with 1 if any row has this verdict; may be given more than once"
+    about = (
+        "exit with 1 if any row has this verdict, or for danger if any row is refused, since it may state one; may be given more than once"
+    )
     validate.add_argument("--fail-on", action="append", default=[], choices=fleet_commands.FAIL_ON, help=about)
     validate.add_argument("--workers", type=_count, default=0, metavar="N", help="processes; as many as there are cores by default")
     about = "rows that are worked on at once, about; fewer need less memory (131072 by default)"

@@ -5,7 +5,7 @@ from __future__ import annotations
 import signal
 import sys
 from argparse import Namespace
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from contextlib import contextmanager
 from importlib import import_module
 from pathlib import Path
@@ -13,7 +13,7 @@ from typing import Any
 
 from kilisho import packs
 from kilisho.commands import OK, REFUSED, UnusableError, fail
-from kilisho.messages import Language, told_in
+from kilisho.messages import Language, Number, say, told_in
 from kilisho.packs import Rulebook
 
 STOPPED = 3
@@ -43,7 +43,12 @@ def validate(chosen: Namespace) -> int:
     report = _report(chosen, rulebook, language, counts)
     for line in summary(report, counts):
         print(line)
-    return REFUSED if any(counts["words"]["verdict"].get(word) for word in chosen.fail_on if counts["rows"]) else OK
+    return REFUSED if _stopped_for(chosen.fail_on, counts["words"].get("verdict", {})) else OK
+
+
+def _stopped_for(words: Sequence[str], verdicts: Mapping[str, int]) -> bool:
+    """Whether a pipeline is to stop. A row that cannot be read may state a danger, so who stops for dangers stops for it too."""
+    return any(verdicts.get(word) for word in (*words, *(["refused"] if "danger" in words else [])))
 
 
 def _require() -> None:
@@ -124,7 +129,12 @@ def _report(chosen: Namespace, rulebook: Rulebook, language: Language, counts: d
 def summary(report: dict[str, Any], counts: dict[str, Any]) -> Iterator[str]:
     """What a run comes to, in lines for a terminal or a log."""
     yield f"rows: {report['rows']}"
+    if report["misnamed"]:
+        yield "columns that were not read, and what may be meant:"
+        yield from (f"  {one['text']}" for one in report["misnamed"])
     yield from _table((one["verdict"], one["count"]) for one in report["verdicts"])
+    if report["open"]["unjudged"]:
+        yield str(say("report-unjudged", count=report["open"]["unjudged"], total=Number(report["open"]["unjudged"])))
     if report["open"]["count"]:
         left = report["open"]["count"]
         yield f"rows that leave a check of danger level unanswered: {left}; none of them is safe until somebody has looked"

@@ -173,7 +173,8 @@ nested = st.dictionaries(st.sampled_from(["value", "unit"]), st.sampled_from([1,
                     "leak_test_method",
                     "other",
                 )
-            },
+            }
+            | {"facts": cell | st.dictionaries(st.sampled_from(["gas_in_use", "feed_mass", "id", "other"]), cell | nested)},
         ),
         max_size=6,
     )
@@ -188,6 +189,13 @@ def test_column_by_column_is_row_by_row(table: list[Json]) -> None:
 
 def _sorted(row: Json) -> Json:
     return {**row, FAULTS: sorted(row[FAULTS] or (), key=lambda fault: (fault["column"], fault["code"]))}
+
+
+def test_facts_as_in_the_single_request_are_read_in_lines_of_json() -> None:
+    body = ROW[:-1] + b',"facts":{"gas_vented_indoors":true,"gas_vented_indors":true}}'
+    [found] = rows(body, NDJSON)
+    assert (found["verdict"], found["safety"]) == ("danger", "danger")
+    assert [one["column"] for one in summary(body, NDJSON)["unread_columns"]] == ["facts.gas_vented_indors"]
 
 
 # CSV
@@ -257,6 +265,92 @@ def test_a_header_that_cannot_be_used_refuses_the_table(header: bytes, expected:
     assert {
         (pointer if pointer.startswith("/") and "[" in pointer else pointer.removeprefix("/"), code) for pointer, code in found
     } == expected
+
+
+@pytest.mark.parametrize(
+    ("plain", "other", "cells"),
+    [
+        ("total_volume", "total_volume (m3)", "9"),
+        ("total_volume", " Total_Volume ", "9"),
+        ("total_volume", "TOTAL_VOLUME (m³)", "9"),
+        ("total_volume [L]", "total_volume (L)", "9000"),
+        ("total_volume [L]", "total_volume ( l )", "9000"),
+    ],
+)
+def test_a_volume_is_known_however_its_heading_is_spelt(plain: str, other: str, cells: str) -> None:
+    """Spellings as registers have them (common practice), against the plain one."""
+    assert rows(f"structure,{other}\nbag,{cells}\n".encode(), CSV) == rows(f"structure,{plain}\nbag,{cells}\n".encode(), CSV)
+
+
+@pytest.mark.parametrize(
+    ("plain", "other", "cells"),
+    [
+        ("feed_mass,biogas_measured [L/d]", "feed_mass (kg/d),Biogas_measured [l/d]", "40,1200"),
+        ("mean_air_temperature,ph", "mean_air_temperature (°C),PH", "22,7"),
+    ],
+)
+def test_units_are_known_as_people_write_them(plain: str, other: str, cells: str) -> None:
+    tables = [f"id,structure,total_volume,{names}\na,bag,9,{cells}\n".encode() for names in (plain, other)]
+    assert rows(tables[0], CSV) == rows(tables[1], CSV)
+
+
+@pytest.mark.parametrize("fahrenheit", ["71.6", " 71.6 "])
+def test_degrees_fahrenheit_are_known_by_their_sign(fahrenheit: str) -> None:
+    """By definition 22 Cel are 22 * 1.8 + 32 degrees Fahrenheit."""
+    [found] = rows(f"structure,total_volume,digester_temperature (°F)\nbag,9,{fahrenheit}\n".encode(), CSV)
+    assert found["digester_temperature"] == pytest.approx(22.0)
+
+
+@pytest.mark.parametrize("heading", ["ph (laboratory)", "remark (old)", "total_volume (2019)", "id (old)"])
+def test_remarks_in_round_brackets_are_no_units(heading: str) -> None:
+    found = summary(f"id,structure,total_volume,{heading}\na,bag,9,7\n".encode(), CSV)
+    assert [one["column"] for one in found["unread_columns"]] == [heading]
+    assert found["refused"] == 0
+
+
+def test_what_was_meant_is_told_whatever_stands_in_brackets() -> None:
+    [told_of] = summary(b"structure,total_volume,feed_mas (kg/d)\nbag,9,7\n", CSV)["unread_columns"]
+    assert told_of["nearest"][0] == "feed_mass"
+
+
+def test_a_unit_that_is_none_refuses_the_table_in_round_brackets_too() -> None:
+    assert refused(b"structure,total_volume,feed_mass (kg a week)\nbag,9,7\n", CSV) == {("/feed_mass (kg a week)", "unknown_unit")}
+    assert refused(b"structure,Structure,total_volume\nbag,bag,9\n", CSV) == {("/structure", "column_twice")}
+
+
+def test_the_header_that_was_read_is_quoted_where_no_column_is_known() -> None:
+    names = ["Register of plants", "a\u202e\x1b[31m", "x" * 99, *map(str, range(20))]
+    with pytest.raises(RefusedError) as error:
+        ask((",".join(names) + "\n1\n").encode(), CSV)
+    [fault] = error.value.faults
+    assert "'Register of plants', 'a\\u202e\\x1b[31m', '" + "x" * 32 + "', '0'" in fault.detail
+    assert "'7'" not in fault.detail
+
+
+@pytest.mark.parametrize(("delimiter", "name"), [(",", "comma"), (";", "semicolon"), ("\t", "tab")])
+def test_rows_of_nothing_but_delimiters_are_blank(delimiter: str, name: str) -> None:
+    lines = ["id,structure,total_volume", "a,bag,9", ",,", "b,bag,9", ",", ",,,,,", ",bag,9"]
+    found = rows("\r\n".join([",,,", *lines]).replace(",", delimiter).encode(), CSV)
+    assert [row.get("id") for row in found] == ["a", "b", None]
+    assert all(row["verdict"] != "refused" for row in found), name
+
+
+@pytest.mark.parametrize(
+    ("column", "detail"),
+    [
+        ("biogas_measured", "a number in m3/d; decimals follow a point; leave the cell empty if it is not known"),
+        ("biogas_measured [L/d]", "a number in L/d; decimals follow a point; leave the cell empty if it is not known"),
+        ("ph", "a number; decimals follow a point; leave the cell empty if it is not known"),
+    ],
+)
+def test_a_cell_that_is_no_number_is_told_in_words_for_tables(column: str, detail: str) -> None:
+    [found] = rows(f'structure,total_volume,{column}\nbag,9,"7,5"\n'.encode(), CSV)
+    assert found["faults"] == [{"column": column.split(" ", maxsplit=1)[0], "code": "number_expected", "detail": detail}]
+
+
+def test_a_plain_number_with_a_unit_is_told_without_one() -> None:
+    [found] = rows(ROW[:-1] + b',"ph":{"value":7,"unit":null}}', NDJSON)
+    assert found["faults"][0]["detail"] == "a number; decimals follow a point; leave the cell empty if it is not known"
 
 
 def test_a_table_without_rows_is_answered_without_rows() -> None:

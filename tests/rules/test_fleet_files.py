@@ -297,6 +297,13 @@ def test_a_table_without_rows_is_no_fault(tmp_path: Path) -> None:
 def test_formats_are_told_by_the_end_of_the_name() -> None:
     names = {"a.parquet": "parquet", "a.FEATHER": "arrow", "b.c/a.csv": "csv", "a.jsonl": "ndjson"}
     assert {name: format_of(name) for name in names} == names
+    with pytest.raises(UnreadableError):
+        format_of("a.tsv")
+
+
+def test_text_parted_by_tabs_is_read_by_its_own_name(tmp_path: Path) -> None:
+    text = csv_of([["a", "bag", "9", "fine"]], delimiter="\t")
+    assert answers(written(tmp_path, text, "fleet.tsv")) == answers(written(tmp_path, text))
 
 
 def test_a_head_is_read_with_its_delimiter() -> None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import html
 import re
 from html.parser import HTMLParser
 from pathlib import Path
@@ -23,6 +24,7 @@ from kilisho.fleet.report import report_of
 from kilisho.fleet.running import Order, run
 from kilisho.fleet.table import NOTICE
 from kilisho.messages import LANGUAGES, Message, say, told_in
+from kilisho.questions.installation.verdicts import FAULTS
 from kilisho.views.reports import as_markdown, as_page
 
 ENGLISH = LANGUAGES["en"]
@@ -194,6 +196,111 @@ def test_many_places_are_put_together_and_too_many_refused() -> None:
 
 def test_a_column_that_a_file_lacks_is_one_place() -> None:
     assert [one["place"] for one in report(MIXED, "nowhere")["places"]] == ["not stated"]
+
+
+# A danger that is stated beside a cell that cannot be read, as registers have it (invented).
+BLINDED = row(id="B", gas_vented_indoors=True, ph=-1.0)
+
+
+@pytest.mark.parametrize("rest", [[], [row()], [DANGER]])
+def test_a_danger_in_a_row_that_cannot_be_read_is_never_told_as_none(rest: list[Json]) -> None:
+    found = report([BLINDED, *rest])
+    assert found["open"]["unjudged"] == 1
+    assert found["open"]["count"] == 1 + sum(one is not DANGER for one in rest)
+    assert all(one["count"] >= 1 for one in found["open"]["checks"])
+    page, text = (write(told_in(ENGLISH, found), ENGLISH) for write in (as_page, as_markdown))
+    for written in (page, text):
+        assert "One row could not be read: what it states of dangers was not judged." in written
+        assert "No check of danger level failed in what was stated" not in written
+        assert ("No check of danger level failed in the rows that could be read." in written) == (DANGER not in rest)
+
+
+def test_dangers_of_rows_that_cannot_be_read_are_open_in_each_check() -> None:
+    """Of one refused row in two, a danger that the other leaves open is known in neither."""
+    assert {one["share"] for one in report([BLINDED, row()])["open"]["checks"]} == {1.0}
+    assert {one["share"] for one in report([row(), row(gas_vented_indoors=False)])["open"]["checks"]} == {1.0}
+
+
+@pytest.mark.parametrize("tag", LANGUAGES)
+def test_every_language_says_that_dangers_of_refused_rows_were_not_judged(tag: str) -> None:
+    language, found = LANGUAGES[tag], report([BLINDED, BLINDED, STARVED])
+    said = language.say("report-unjudged", count=2, total="2")
+    denied = str(language.tell(say("report-not-so", title=base().data.checks[found["worst"][0]["check"]].title))[0])
+    for write, plain in ((as_page, str), (as_markdown, lambda text: text.replace("\\", ""))):
+        written = html.unescape(plain(write(told_in(language, found), language)))
+        assert said in written
+        assert denied in written
+
+
+@pytest.mark.parametrize(
+    ("cells", "words", "code"),
+    [
+        ("n/a,true", ["danger"], 1),
+        ("n/a,", ["danger"], 1),
+        ("n/a,true", ["refused"], 1),
+        ("n/a,true", ["faulty"], 0),
+        ("n/a,true", ["faulty", "danger"], 1),
+        ("7,true", ["danger"], 1),
+        ("7,false", ["danger"], 0),
+        ("7,false", ["refused"], 0),
+    ],
+)
+def test_who_stops_for_dangers_stops_for_rows_that_cannot_be_read(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str], cells: str, words: list[str], code: int
+) -> None:
+    (tmp_path / "fleet.csv").write_text(f"id,structure,total_volume,ph,gas_vented_indoors\nb,fixed_dome,12,{cells}\n")
+    options = [option for word in words for option in ("--fail-on", word)]
+    assert main(["validate", str(tmp_path / "fleet.csv"), "-o", str(tmp_path / "out.csv"), *options]) == code
+    said = capsys.readouterr().out
+    assert ("One row could not be read: what it states of dangers was not judged." in said) == ("n/a" in cells)
+
+
+def test_a_failed_check_is_denied_and_an_open_one_is_not() -> None:
+    found, checks = report(MIXED), base().data.checks
+    for one in (*found["dangers"], *found["failed"], *found["worst"]):
+        assert one["title"] == f"Not so: {checks[one['check']].title}"
+    assert [one["title"] for one in found["open"]["checks"]] == [checks[one["check"]].title for one in found["open"]["checks"]]
+
+
+def test_the_terminal_denies_what_should_hold(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    (tmp_path / "fleet.csv").write_text("id,structure,total_volume,gas_smell_indoors\na,bag,9,true\n")
+    assert main(["validate", str(tmp_path / "fleet.csv"), "-o", str(tmp_path / "out.csv")]) == 0
+    assert f"row 1 a: Not so: {base().data.checks['no_gas_smell_indoors'].title}. " in capsys.readouterr().out
+
+
+def test_the_finding_that_gave_the_verdict_stands_first() -> None:
+    """Against the aspects: a row is doubtful for its record, faulty for its size, feed or gas, whatever warnings stand beside."""
+    starved = row(feed_mass=8.0, water_volume=8.0, biogas_measured=None, ph=5.0)
+    [[*_, about]] = counts_of([starved])["worst"]
+    checks = base().data.checks
+    assert checks[about["failed"][0]].finds is None
+    for one in report([starved, row(total_volume=9000.0, ph=5.0), row(ph=5.0)])["worst"]:
+        finds = checks[one["check"]].finds
+        assert {"doubtful": finds == "doubtful", "faulty": finds in FAULTS, "attention": True}[one["verdict"]]
+
+
+def test_open_dangers_are_a_list_in_markdown() -> None:
+    """CommonMark: each item of a list begins a line of its own."""
+    found = report([row()])
+    items = [line for line in as_markdown(told_in(ENGLISH, found), ENGLISH).splitlines() if line.startswith("- ")]
+    assert len(items) == len(found["open"]["checks"]) + bool(found["open"]["others"])
+    assert all(line.count("not known in") <= 1 for line in items)
+
+
+def test_misnamed_columns_are_told_first(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    file, report_file = tmp_path / "fleet.csv", tmp_path / "report.md"
+    file.write_text("id,structure,total_volume,feed_mas,village\na,bag,9,40,north\n")
+    for tag in LANGUAGES:
+        options = ["--restart", "--report", str(report_file), "--language", tag]
+        assert main(["validate", str(file), "-o", str(tmp_path / "out.csv"), *options]) == 0
+        lines = capsys.readouterr().out.splitlines()
+        assert lines[1:3] == ["columns that were not read, and what may be meant:", "  feed_mas (nearest: feed_mass, feed_contains)"]
+        assert lines[-1] == "columns that were not read: feed_mas, village"
+        heads = [line for line in report_file.read_text("utf-8").splitlines() if line.startswith("## ")]
+        assert heads[0] == heads[-1] == f"## {LANGUAGES[tag].say('report-unread')}"
+    found = {**report([row()]), "misnamed": [{"column": "feed_mas", "nearest": ["feed_mass"], "text": "feed_mas (nearest: feed_mass)"}]}
+    page = as_page(told_in(ENGLISH, found), ENGLISH)
+    assert page.index("feed_mas (nearest: feed_mass)") < page.index('id="dangers"')
 
 
 # As text

@@ -9,6 +9,7 @@ import json
 from pathlib import Path
 from typing import Any
 
+import pyarrow as pa
 import pytest
 from hypothesis import given, settings
 from tests.rules import fleets
@@ -17,6 +18,8 @@ from tests.rules.fleets import fleet, row, table
 
 from kilisho.faults import Fault
 from kilisho.fleet import FAULTS, read_rows
+from kilisho.fleet.gathering import of_rows
+from kilisho.fleet.nested_facts import width
 
 CONTRACT = Path(__file__).parents[1] / "contract"
 
@@ -169,3 +172,102 @@ def test_a_batch_that_was_read_can_be_cut_like_any_other() -> None:
     at_once = fleet().answer(batch).to_pylist()
     parts = [one for start in range(0, 9, 2) for one in fleet().answer(batch.slice(start, 2)).to_pylist()]
     assert parts == at_once
+
+
+# Facts as the single request has them
+
+
+DANGEROUS = {"gas_vented_indoors": True, "gas_smell_indoors": False}
+
+
+@pytest.mark.parametrize("facts", [DANGEROUS, {"leak_test_method": "soapy_water"}, {"distance_to_well": {"value": 900, "unit": "cm"}}])
+def test_facts_in_an_object_say_what_the_single_request_says(facts: Json) -> None:
+    """Against the single request with the same body, and the same facts as columns."""
+    single = fleets.asked({**row(), **facts})
+    assert not isinstance(single, Exception)
+    [nested] = answered([{**row(), "facts": facts}])
+    assert nested == answered([{**row(), **facts}])[0]
+    assert (nested["verdict"], nested["safety"]) == (single["verdict"], single["aspects"]["safety"])
+
+
+@given(fleets.rows())
+@settings(max_examples=40)
+def test_a_row_may_be_the_body_of_a_single_request(stated: Json) -> None:
+    body = {"id": stated["id"], **fleets.request_of({name: value for name, value in stated.items() if name != "id"})}
+    [typed] = fleet().answer(table([stated])).to_pylist()
+    assert answered([body]) == [typed]
+
+
+@pytest.mark.parametrize(
+    ("column", "fact", "codes"),
+    [
+        (True, True, []),
+        (None, True, []),
+        ("  ", True, []),
+        (True, None, []),
+        (False, True, [("gas_vented_indoors", "stated_twice")]),
+        (True, False, [("gas_vented_indoors", "stated_twice")]),
+        (True, "perhaps", [("gas_vented_indoors", "stated_twice")]),
+        (None, "perhaps", [("gas_vented_indoors", "yes_no_expected")]),
+    ],
+)
+def test_a_fact_that_is_a_column_too_is_the_same_there(column: Any, fact: Any, codes: list[tuple[str, str]]) -> None:
+    [found] = answered([row(gas_vented_indoors=column) | {"facts": {"gas_vented_indoors": fact}}])
+    assert reasons(found) == codes
+    assert found["verdict"] == ("refused" if codes else "danger")
+
+
+def test_numbers_in_facts_agree_in_any_unit() -> None:
+    same, other = ({"distance_to_well": {"value": number, "unit": "cm"}} for number in (900, 500))
+    found = answered([row(distance_to_well=9, facts=same), row(distance_to_well=9, facts=other)])
+    assert [reasons(one) for one in found] == [[], [("distance_to_well", "stated_twice")]]
+
+
+@pytest.mark.parametrize(
+    ("facts", "codes"),
+    [([], ["object_expected"]), (7, ["object_expected"]), (True, ["object_expected"]), (None, []), ("a remark", []), ({}, [])],
+)
+def test_facts_that_are_no_object_are_a_fault_of_the_row(facts: Any, codes: list[str]) -> None:
+    """Text is passed over, as a column of that name is in a text file."""
+    [found] = answered([row() | {"facts": facts}])
+    assert reasons(found) == [("facts", code) for code in codes]
+
+
+def test_what_is_unknown_among_facts_is_named_as_unread_with_what_was_meant() -> None:
+    row_of = {**row(), "facts": {"gas_vented_indoor": True, "id": "other", "entry_planned": False}}
+    batch, names = of_rows([row_of, {**row(), "facts": "a remark"}], fleet().columns)
+    assert batch["id"].to_pylist() == [row()["id"]] * 2
+    assert sorted(fleet().columns.unread(names)) == ["facts", "facts.gas_vented_indoor", "facts.id"]
+    assert fleet().columns.nearest("facts.gas_vented_indoor")[0] == "gas_vented_indoors"
+
+
+def test_facts_in_an_object_count_as_cells() -> None:
+    assert width({"id": 1, "facts": {"a": 1, "b": 2}}) == 4
+    assert width({"id": 1, "facts": "a remark"}) == 2
+
+
+# Days
+
+
+@pytest.mark.parametrize(
+    "day", ["2024-03-01", " 2024-03-01 ", "2024-03-01 00:00:00", "2024-03-01T00:00:00", "2024-03-01T00:00", "2024-03-01 00:00:00.000"]
+)
+def test_a_day_may_be_written_as_its_midnight(day: str) -> None:
+    """As general libraries for tables write days (common practice)."""
+    plain, other = ({**row(), "commissioned_on": said, "visited_on": "2024-03-20"} for said in ("2024-03-01", day))
+    assert answered([other]) == answered([plain])
+    assert fleet().answer(table_of_text(other)).to_pylist() == answered([plain])
+
+
+@pytest.mark.parametrize(
+    "day", ["2024-03-01 12:00:00", "2024-03-01T00:00:01", "00:00:00", "2024-03-01 00:00:00+03:00", "2024-02-30 00:00:00", "1.3.2024"]
+)
+def test_another_time_of_day_is_a_fault(day: str) -> None:
+    assert reasons(answered([row(visited_on=day)])[0]) == [("visited_on", "date_expected")]
+    [found] = fleet().answer(table_of_text(row(visited_on=day))).to_pylist()
+    assert reasons(found) == [("visited_on", "date_expected")]
+
+
+def table_of_text(stated: Json) -> pa.RecordBatch:
+    """A row in columns of text, as a file of text has it."""
+    return pa.RecordBatch.from_pydict({name: [str(cell)] for name, cell in stated.items()})

@@ -22,8 +22,8 @@ from kilisho_api.table_types import ARROW, CSV, NDJSON, PARQUET, TABLES, TEXTS
 from kilisho_api.tables import RULEBOOK, UNREAD
 
 ROW, TOLD_ROW, SUMMARY = "InstallationRow", "InstallationRowTold", "InstallationTableSummary"
-# Members of a single record that a table does not have: facts are columns of their own.
-NO_COLUMNS = ("name", "facts")
+# Members of a single record that a table does not have. Facts are columns of their own; where a cell may be an object, so may ``facts``.
+NO_COLUMNS = ("name",)
 EXAMPLES = {
     NDJSON: '{"id":"INV-1","structure":"fixed_dome","total_volume":9,"animal":"dairy_cow","animal_count":4,"feed_mass":40,'
     '"water_volume":40,"feeding_interval":1,"biogas_measured":{"value":1200,"unit":"L/d"},"mean_air_temperature":22}\n'
@@ -53,17 +53,20 @@ DESCRIPTION = (
     "One record a row in, one row out for each, in the same order: the same figures, formulas and checks as `installations/validate`, at "
     "tens of thousands of rows a second. `Content-Type` says what is sent and `Accept` what comes back, by default the same.\n\n"
     "A column has the name of a member of a record, or of a fact (`/v1/facts`); a number is in the unit of the member, or in the one "
-    'that the name of its column states (`total_volume [L]`) or, in NDJSON, the cell itself (`{{"value": 9000, "unit": "L"}}`). An '
-    "Arrow or Parquet field may state it as metadata `unit`. An empty cell says nothing. Empty lines are no rows. CSV is that of RFC "
-    "4180, parted by comma, semicolon or tab: whichever parts the first row into most cells. A list in it stands between semicolons. "
+    "that the name of its column states (`total_volume [L]`, `total_volume (L)`) "
+    'or, in NDJSON, the cell itself (`{{"value": 9000, "unit": "L"}}`). '
+    "An Arrow or Parquet field may state it as metadata `unit`. An empty cell says nothing. In NDJSON a row may also have `facts`, as the "
+    "single request does: its members are columns of the row, and one that is a column too must be the same there. Empty lines are no "
+    "rows. CSV is that of RFC 4180, parted by comma, semicolon or tab: whichever parts the first row into most cells. A list in it stands "
+    "between semicolons. "
     "A row has at most 1 MiB and, in CSV, 101 lines.\n\n"
     "**A row that cannot be read is answered in its place**, with the verdict `refused` and its `faults`, in the language that "
     "`Accept-Language` likes best. Columns that nothing is read from are passed over and named in `Kilisho-Unread-Columns`: look "
     "there for misspelt names. The file as a whole is refused with 422 where it is not of its media type, is cut off, has no known "
     "column or lacks one that every row needs, has one twice, one of a wrong type or an unknown unit, or explodes when unpacked.\n\n"
     "`Accept: application/json` gives a summary instead of rows: counts by verdict, aspect, check and fault, and the first rows that "
-    "are refused. The footer of a Parquet answer holds the same as `kilisho.summary`. A last row or a trailer would be lost on most "
-    "clients.\n\n"
+    "are refused; what refused rows state of dangers was not judged, so no danger is ruled out in them. The footer of a Parquet answer "
+    "holds the same as `kilisho.summary`. A last row or a trailer would be lost on most clients.\n\n"
     "Compressed bodies are refused; Parquet and Arrow may be compressed inside, up to 128 MiB unpacked for a record batch or for the "
     "pages that are open at once. At most {bytes} bytes and {rows} rows; each process takes {at_once} tables at a time and answers "
     "503 beyond. "
@@ -164,7 +167,10 @@ def _summary() -> Part:
     unread = {"column": _TEXT, "nearest": {"type": "array", "items": _TEXT}}
     properties: Part = {
         "rows": _COUNT,
-        "refused": _COUNT,
+        "refused": {
+            **_COUNT,
+            "description": "Rows that cannot be read. What they state of dangers was not judged: none is ruled out there.",
+        },
         "verdicts": {**_COUNTS, "description": "Rows by verdict."},
         "aspects": _counted(name for name in WORDS if name != "verdict"),
         "checks": _counted(_LISTS),

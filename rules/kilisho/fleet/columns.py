@@ -20,6 +20,7 @@ Rows: TypeAlias = npt.NDArray[np.intp]
 NUMBER_IN_TEXT = r"^\s*[+-]?(\d+\.?\d*|\.\d+)([eE][+-]?\d+)?\s*$"
 FIRST_DAY, LAST_DAY = dt.date(1990, 1, 1), dt.date(2150, 12, 31)
 EPOCH = dt.date(1970, 1, 1)
+_MIDNIGHT = re.compile(r"(?<=\d)[ T]00:00(:00(\.0+)?)?$", re.ASCII)
 _NO_ROWS: Rows = np.zeros(0, np.intp)
 
 
@@ -122,7 +123,7 @@ def days(column: pa.Array, member: Member) -> tuple[Array, Rows]:
 
 def _day(text: str, member: Member) -> float:
     try:
-        return float((member.read(text) - EPOCH).days)
+        return float((member.read(day_in(text)) - EPOCH).days)
     except ValidationError:
         return _BAD
 
@@ -159,9 +160,16 @@ def cells(column: pa.Array, rows: Rows, member: Member) -> list[Any]:
     return [as_written(cell, member) for cell in column.take(pa.array(rows)).to_pylist()]
 
 
+def day_in(text: str) -> str:
+    """A day as a register has it: with blanks around it, or as the midnight at which it begins, as spreadsheets write days."""
+    return _MIDNIGHT.sub("", text.strip())
+
+
 def as_written(cell: Any, member: Member) -> Any:
     """A cell as a request would have it."""
     if isinstance(cell, dt.date):
         return cell.isoformat()
+    if member.kind == "date" and isinstance(cell, str):
+        return day_in(cell)
     in_text = member.kind == "number" and isinstance(cell, str) and re.fullmatch(NUMBER_IN_TEXT, cell)
     return float(cell) if in_text else cell

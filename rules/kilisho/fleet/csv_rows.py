@@ -51,7 +51,7 @@ def head_of(stream: IO[bytes]) -> Head:
     data = stream.read(LONGEST_ROW + 1)
     mark = len(MARK) if data.startswith(MARK) else 0
     lines = io.BytesIO(data[mark:]).readlines()
-    blank = next((at for at, line in enumerate(lines) if line.strip(b"\r\n")), None)
+    blank = next((at for at, line in enumerate(lines) if line.strip(b"\r\n" + DELIMITERS.encode())), None)
     if blank is None:
         raise unreadable("fault-table_empty")
     before = mark + sum(map(len, lines[:blank]))

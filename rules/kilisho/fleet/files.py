@@ -6,7 +6,7 @@ with its fault, so that nothing is lost; a file that is no table at all raises :
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from contextlib import contextmanager
 from dataclasses import dataclass, replace
 from pathlib import Path
@@ -38,6 +38,8 @@ FORMATS = {
     ".ndjson": "ndjson",
     ".jsonl": "ndjson",
 }
+# What is read and not written: text that tabs part is told from CSV by its first row.
+READ = FORMATS | {".tsv": "csv"}
 Batches = Iterator[tuple[pa.RecordBatch, frozenset[str]]]
 
 
@@ -77,11 +79,11 @@ class Table:
     id_type: pa.DataType
 
 
-def format_of(file: str) -> str:
-    """The format of a file by the end of its name; raises :class:`UnreadableError` for one that is not known."""
-    found = FORMATS.get(Path(file).suffix.lower())
+def format_of(file: str, known: Mapping[str, str] = FORMATS) -> str:
+    """The format of a file by the end of its name; raises :class:`UnreadableError`."""
+    found = known.get(Path(file).suffix.lower())
     if found is None:
-        raise UnreadableError(f"{file}: a name ends in one of {', '.join(FORMATS)}")
+        raise UnreadableError(f"{file}: a name ends in one of {', '.join(known)}")
     return found
 
 
@@ -90,7 +92,7 @@ def look_at(files: Sequence[str], columns: Columns, rows: int = ROWS) -> list[Ta
     found, before = [], 0
     for file in files:
         with _words_for(file, columns.language):
-            table = _LOOKS[format_of(file)](file, columns, rows)
+            table = _LOOKS[format_of(file, READ)](file, columns, rows)
         found.append(replace(table, blocks=tuple(replace(block, row=block.row + before) for block in table.blocks)))
         before += sum(block.rows for block in table.blocks)
     return found
@@ -100,7 +102,7 @@ def read_block(block: Block, columns: Columns, further: Sequence[str] = ()) -> B
     """The rows of a block as batches of the columns that are read and of ``further`` ones, each with the names that nobody reads."""
     others = tuple(name for name in further if name not in columns.members and name not in (ID, FAULTS))
     with _words_for(block.file, columns.language):
-        yield from _READS[format_of(block.file)](block, Wanted(columns, others))
+        yield from _READS[format_of(block.file, READ)](block, Wanted(columns, others))
 
 
 @contextmanager

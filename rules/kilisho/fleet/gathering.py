@@ -13,6 +13,7 @@ from kilisho.faults import Fault
 from kilisho.fleet import columns as arrow
 from kilisho.fleet.headings import Columns, Place
 from kilisho.fleet.members import FLAG, Member, Reason, reason, told_in
+from kilisho.fleet.nested_facts import flat
 from kilisho.fleet.rows import LONGEST_ID, read_rows
 from kilisho.fleet.table import CANONICAL, FAULTS, FAULTS_TYPE, ID
 from kilisho.messages import Language
@@ -62,16 +63,21 @@ class Piece:
 def of_rows(rows: Sequence[Row], columns: Columns) -> tuple[pa.RecordBatch, set[str]]:
     """A batch of ``rows``, each a mapping of column to cell or the fault of one that could not be parsed; and all names that were seen."""
     piece = Piece(len(rows), columns.language)
-    for at, row in enumerate(rows):
-        if isinstance(row, Fault):
-            piece.fail(at, reason("", row))
-    mapped = [_NOTHING if isinstance(row, Fault) else row for row in rows]
+    mapped = [_mapped(row, at, piece, columns) for at, row in enumerate(rows)]
     names: set[str] = set().union(*mapped)
     piece.add(ID, _identities([row.get(ID) for row in mapped]))
     for name, member in columns.members.items():
         if name in names:
             _take(piece, member, [row.get(name) for row in mapped])
     return piece.batch(), names
+
+
+def _mapped(row: Row, at: int, piece: Piece, columns: Columns) -> Mapping[str, Any]:
+    """The cells of a row; what is wrong with it as a whole or with its facts is kept."""
+    cells, faults = (_NOTHING, [reason("", row)]) if isinstance(row, Fault) else flat(row, columns.members)
+    for why in faults:
+        piece.fail(at, why)
+    return cells
 
 
 def _take(piece: Piece, member: Member, cells: list[Any]) -> None:

@@ -11,6 +11,7 @@ import pyarrow as pa
 from kilisho.farm import Shelf
 from kilisho.faults import Fault, RefusedError
 from kilisho.fleet.members import REQUIRED, Member, Reason
+from kilisho.fleet.nested_facts import WITHIN
 from kilisho.fleet.table import FAULTS, ID
 from kilisho.messages import DEFAULT, LANGUAGES, Language, say
 from kilisho.nearest import nearest
@@ -18,8 +19,12 @@ from kilisho.questions import fields as f
 from kilisho.questions.installation.request import InstallationRequest
 from kilisho.questions.stated_facts import reader_of
 
-_WITH_UNIT = re.compile(r"\s*(.*?)\s*\[([^\[\]]*)\]\s*")
+_WITH_UNIT = re.compile(r"\s*(.*?)\s*(?:\[([^\[\]]*)\]|\(([^()]*)\))\s*")
+# Spellings of units in headings that are none of UCUM: as people write them.
+_SPELT = {"³": "3", "²": "2", "°C": "Cel", "ºC": "Cel", "°F": "[degF]", "ºF": "[degF]"}
 LONGEST_NAME = 64
+# Of a header in which no column is known: how many names are quoted, and how much of each.
+MOST_QUOTED, LONGEST_QUOTED = 10, 32
 MOST_NAMES = 100
 
 
@@ -61,7 +66,8 @@ class Columns:
 
     def heading(self, names: Sequence[str], units: Mapping[str, str] | None = None) -> Heading:
         """The heading of a table with columns of these names; ``units`` are stated beside some. Raises :class:`RefusedError`."""
-        found = {at: (name, *self._parts(name, (units or {}).get(name))) for at, name in enumerate(names)}
+        plain = frozenset(map(self._known, names))
+        found = {at: (name, *self._parts(name, (units or {}).get(name), plain)) for at, name in enumerate(names)}
         known = {at: one for at, one in found.items() if one[1] in self.members or one[1] == ID}
         faults = [*_twice(one[1] for one in known.values()), *(fault for one in known.values() for fault in self._unit_faults(*one))]
         faults += self._missing({one[1] for one in known.values()}, names)
@@ -78,7 +84,8 @@ class Columns:
         near = {name: nearest(name, missing, 0.6) for name in some}
         misspelt = [Fault((name[:LONGEST_NAME],), "no_column", say("fault-unread_column"), meant) for name, meant in near.items() if meant]
         if not known & self.members.keys():
-            return [Fault((), "no_column", say("fault-no_column")), *misspelt]
+            quoted = ", ".join(repr(name[:LONGEST_QUOTED]) for name in names[:MOST_QUOTED])
+            return [Fault((), "no_column", say("fault-no_column", names=quoted)), *misspelt]
         return [*(Fault((name,), "no_column", say("fault-required_column")) for name in missing), *misspelt]
 
     def unread(self, names: Iterable[str]) -> list[str]:
@@ -86,13 +93,40 @@ class Columns:
         return [name for name in names if name not in self.members and name not in (ID, FAULTS)]
 
     def nearest(self, name: str) -> list[str]:
-        """Columns whose names are close to one that is not read."""
-        return nearest(name, self.members, 0.6)
+        """Columns whose names are close to one that is not read, whatever stands behind it in brackets."""
+        found = _WITH_UNIT.fullmatch(name[:LONGEST_NAME])
+        return nearest((found[1] if found else name).removeprefix(WITHIN), self.members, 0.6)
 
-    def _parts(self, name: str, beside: str | None) -> tuple[str, str | None]:
-        """The member's name and the unit that the column states. The bare name wins: a fact might be called anything."""
-        found = None if name in self.members else _WITH_UNIT.fullmatch(name)
-        return (found[1], found[2]) if found else (name.strip(), beside)
+    def _known(self, name: str) -> str:
+        """The name without surrounding blanks, and in small letters where that is a column's."""
+        bare = name.strip()
+        small = bare.lower()
+        return small if bare not in self.members and (small in self.members or small == ID) else bare
+
+    def _parts(self, name: str, beside: str | None, plain: frozenset[str]) -> tuple[str, str | None]:
+        """The member's name and the unit that the column states. The bare name wins: a fact might be called anything.
+
+        Square brackets hold a unit. Round ones hold all sorts of remarks, so theirs is one only behind the name of a number with a unit
+        that no column bears plainly.
+        """
+        known = self._known(name)
+        found = None if known in self.members else _WITH_UNIT.fullmatch(name)
+        if not found:
+            return known, beside
+        member = self._known(found[1])
+        if found[2] is None and (member in plain or member not in self.members or self._kind(member) is None):
+            return known, beside
+        return member, self._spelt(member, found[3] if found[2] is None else found[2])
+
+    def _spelt(self, member: str, unit: str) -> str:
+        """The code of a unit that is spelt as people write it."""
+        unit = unit.strip()
+        for spelt, code in _SPELT.items():
+            unit = unit.replace(spelt, code)
+        kind = self._kind(member) if member in self.members else None
+        units = list(kind.windows()) if kind else []
+        alike = [code for code in units if code.lower() == unit.lower()]
+        return alike[0] if unit not in units and len(alike) == 1 else unit
 
     def _kind(self, name: str) -> f.InUnit | None:
         info = InstallationRequest.model_fields.get(name)

@@ -26,6 +26,12 @@ REQUIRED = tuple(name for name, info in InstallationRequest.model_fields.items()
 FLAG = (False, True)
 # Distinct bad cells whose faults are kept; beyond that they are worked out again.
 MOST_KEPT = 10_000
+# What a number should have been, in the words of a table.
+_OF_CELLS = {
+    "fault-number_in_unit": "fault-cell_number_in_unit",
+    "fault-plain_number": "fault-cell_number",
+    "fault-whole_number": "fault-cell_whole_number",
+}
 UNREADABLE = Fault((), "cell_unreadable", say("fault-cell_unreadable"))
 
 
@@ -78,8 +84,18 @@ class Member:
             self.read(value)
         except ValidationError as error:
             [found] = faults_of(error)
-            return reason(self.name, found)
+            return reason(self.name, _of_a_cell(found, value))
         return None
+
+
+def _of_a_cell(fault: Fault, value: Any) -> Fault:
+    """A fault of a request's member in the words of a table, where nobody writes objects; a value with a unit is a number in that one."""
+    detail = fault.detail
+    name = _OF_CELLS.get(detail.id) if isinstance(detail, Message) else None
+    if name is None or not isinstance(detail, Message):
+        return fault
+    stated = {"unit": value["unit"]} if "unit" in detail.parameters and isinstance(value, dict) and "unit" in value else {}
+    return replace(fault, detail=say(name, **{**detail.parameters, **stated}))
 
 
 def reason(column: str, fault: Fault = UNREADABLE) -> Reason:

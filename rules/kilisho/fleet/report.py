@@ -1,6 +1,7 @@
 """The report on a fleet as an answer: what its counts say, in sentences and in the words of the checks, for people who decide.
 
-What nobody stated stands as prominently as what failed: an installation of which little is known is not a safe one.
+What nobody stated stands as prominently as what failed: an installation of which little is known is not a safe one. Nor is one whose row
+could not be read: a cell that states a danger is not judged while another one of its row is refused, so it counts as not ruled out.
 """
 
 from __future__ import annotations
@@ -10,12 +11,13 @@ from typing import Any
 
 from kilisho.fleet import Fleet
 from kilisho.fleet.counting import GROUPS, Counts, by_frequency
+from kilisho.fleet.planted import PLANTED
 from kilisho.messages import LANGUAGES, Amount, Message, Number, say
 from kilisho.messages.languages import SYMBOLS
 from kilisho.packs import Rulebook
 from kilisho.questions.installation.slips import DECIMAL_POINT, home_of, written_as
 from kilisho.questions.installation.told import TEXTS
-from kilisho.questions.installation.verdicts import WORDS
+from kilisho.questions.installation.verdicts import FAULTS, REFUSED, WORDS
 from kilisho.questions.installation.work import CODES, NUMBERS
 from kilisho.rulebook import Severity
 
@@ -47,13 +49,9 @@ def report_of(counts: Counts, fleet: Fleet, rulebook: Rulebook, name: str, by: s
         "invented": _invented(counts["invented"], rows),
         "groups": [{"group": group, "text": NAMES[group], **_share(_in_group(counts, group), rows)} for group in GROUPS],
         "verdicts": _verdicts(counts),
-        "dangers": [_check(checks, *one, rows) for one in _most(counts["failed"], MOST_DANGERS, dangers)],
-        "open": {
-            **_share(counts["words"].get("safety", {}).get("open", 0), rows),
-            "checks": [_check(checks, *one, rows) for one in _most(counts["open_dangers"], MOST_DANGERS)],
-            "others": max(0, len(counts["open_dangers"]) - MOST_DANGERS),
-        },
-        "failed": [_check(checks, *one, rows) for one in _most(counts["failed"], MOST_CHECKS, checks.keys() - dangers)],
+        "dangers": [_failed(checks, *one, rows) for one in _most(counts["failed"], MOST_DANGERS, dangers)],
+        "open": _open(counts, checks),
+        "failed": [_failed(checks, *one, rows) for one in _most(counts["failed"], MOST_CHECKS, checks.keys() - dangers)],
         "worst": [_one(number, entry, checks) for number, entry in enumerate(counts["worst"], start=1)],
         "by": by,
         "places": _places(counts["places"]) if by else [],
@@ -61,6 +59,7 @@ def report_of(counts: Counts, fleet: Fleet, rulebook: Rulebook, name: str, by: s
         "faults": [_fault(*one, rows) for one in by_frequency(counts["faults"])[:MOST_FAULTS]],
         "unstated": _unstated(counts, fleet),
         "unread": list(counts["unread"]),
+        "misnamed": _misnamed(counts, fleet),
         "rulebook": rulebook.identity,
     }
 
@@ -78,6 +77,22 @@ def _in_group(counts: Counts, group: str) -> int:
     return sum(counts["words"].get(column, {}).get(word, 0) for word in words)
 
 
+def refused_in(counts: Counts) -> int:
+    """The rows that could not be read, of whose dangers nothing is known whatever they state."""
+    return int(counts["words"].get("verdict", {}).get(REFUSED, 0))
+
+
+def _open(counts: Counts, checks: Mapping[str, Any]) -> dict[str, Any]:
+    """In how many rows a check of danger level has no answer, and which have none; in a row that is refused none has one."""
+    rows, unjudged = counts["rows"], refused_in(counts)
+    return {
+        **_share(counts["words"].get("safety", {}).get("open", 0) + unjudged, rows),
+        "unjudged": unjudged,
+        "checks": [_check(checks, name, count + unjudged, rows) for name, count in _most(counts["open_dangers"], MOST_DANGERS)],
+        "others": max(0, len(counts["open_dangers"]) - MOST_DANGERS),
+    }
+
+
 def _verdicts(counts: Counts) -> list[dict[str, Any]]:
     found = counts["words"].get("verdict", {})
     told = {**TEXTS, "refused": say("report-verdict-refused")}
@@ -91,17 +106,35 @@ def _most(counts: Mapping[str, int], most: int, among: Iterable[str] | None = No
 
 
 def _check(checks: Mapping[str, Any], name: str, count: int, rows: int) -> dict[str, Any]:
+    return {**_named(checks, name), **_share(count, rows)}
+
+
+def _failed(checks: Mapping[str, Any], name: str, count: int, rows: int) -> dict[str, Any]:
+    return {**_denied(checks, name), **_share(count, rows)}
+
+
+def _named(checks: Mapping[str, Any], name: str) -> dict[str, Any]:
     check = checks[name]
-    return {"check": name, "title": check.title, "severity": str(check.severity), "do": check.do, **_share(count, rows)}
+    return {"check": name, "title": check.title, "severity": str(check.severity), "do": check.do}
+
+
+def _denied(checks: Mapping[str, Any], name: str) -> dict[str, Any]:
+    """A check that failed: its title says what should hold, and does not."""
+    return {**_named(checks, name), "title": say("report-not-so", title=checks[name].title)}
 
 
 def _one(number: int, entry: list[Any], checks: Mapping[str, Any]) -> dict[str, Any]:
-    """One of the worst: which it is, its verdict, and the gravest check that failed with what to do."""
+    """One of the worst: which it is, its verdict, and the failed check that gave it with what to do."""
     *_, row, about = entry
-    first, *others = about["failed"]
-    check = checks[first]
-    told = {"number": number, "row": int(row) + 1, "verdict": about["verdict"], "severity": str(check.severity), "others": len(others)}
-    return {**told, "id": about["id"], "place": about["place"], "title": check.title, "do": check.do, "slip": _slip(about["slips"])}
+    name = _deciding(about["verdict"], about["failed"], checks)
+    told = {"number": number, "row": int(row) + 1, "others": len(about["failed"]) - 1, "slip": _slip(about["slips"])}
+    return {**_denied(checks, name), **told, **{member: about[member] for member in ("id", "place", "verdict")}}
+
+
+def _deciding(verdict: str, failed: list[str], checks: Mapping[str, Any]) -> str:
+    """The failed check that gave the verdict. They stand by severity, so a lesser one of another aspect may stand before it."""
+    gives = {"doubtful": frozenset({"doubtful"}), "faulty": FAULTS}.get(verdict, frozenset())
+    return next((name for name in failed if checks[name].finds in gives), failed[0])
 
 
 def _slip(slips: list[Mapping[str, Any]]) -> Message | None:
@@ -147,6 +180,13 @@ def _places(places: Mapping[str, Mapping[str, int]]) -> list[dict[str, Any]]:
 
 def _place(name: str, counts: Mapping[str, int]) -> dict[str, Any]:
     return {"place": name, "rows": counts["rows"], "groups": {group: _share(counts[group], counts["rows"]) for group in GROUPS}}
+
+
+def _misnamed(counts: Counts, fleet: Fleet) -> list[dict[str, Any]]:
+    """Columns that were not read although their names are close to others: a misspelt one blinds a check in every row."""
+    near = {name: fleet.columns.nearest(name) for name in counts["unread"] if name != PLANTED or not counts["invented"]}
+    told = {name: say("fault-nearest", fault=name, nearest=", ".join(meant)) for name, meant in near.items() if meant}
+    return [{"column": name, "nearest": near[name], "text": text} for name, text in told.items()]
 
 
 def _unstated(counts: Counts, fleet: Fleet) -> dict[str, Any]:

@@ -11,6 +11,7 @@ from pydantic import ValidationError
 from kilisho.faults import Fault
 from kilisho.fleet.columns import as_written
 from kilisho.fleet.members import FLAG, Member, Reason, reason, told_in
+from kilisho.fleet.nested_facts import flat, says_nothing
 from kilisho.fleet.table import CANONICAL, FAULTS, FAULTS_TYPE, ID
 from kilisho.messages import DEFAULT, LANGUAGES, Language, say
 
@@ -23,6 +24,8 @@ def read_rows(
     rows: Iterable[Mapping[str, Any] | Fault], members: Mapping[str, Member], language: Language = LANGUAGES[DEFAULT]
 ) -> pa.RecordBatch:
     """A batch of ``rows``: mappings of column to cell, or the fault of a row that could not even be parsed.
+
+    The members of an object ``facts``, as a single request has it, are columns of the row.
 
     A cell may be a number, text that holds one, ``{"value", "unit"}``, a word, a day, yes or no; None, empty text and a column that is left
     out say nothing. Numbers come out in canonical units. Every bad cell becomes a fault of its row in ``language``, and the row keeps its
@@ -63,14 +66,15 @@ class _Row:
         if not isinstance(row, Mapping):
             found.faults.append(reason("", row if isinstance(row, Fault) else NOT_AN_OBJECT))
             return found
-        found.id = _identity(row.get(ID))
-        for name in members.keys() & row.keys():
-            found.take(members[name], row[name])
+        cells, found.faults = flat(row, members)
+        found.id = _identity(cells.get(ID))
+        for name in members.keys() & cells.keys():
+            found.take(members[name], cells[name])
         return found
 
     def take(self, member: Member, cell: Any) -> None:
         """Read one cell."""
-        if cell is None or (isinstance(cell, str) and not cell.strip()):
+        if says_nothing(cell):
             return
         try:
             self.cells[member.name] = member.read(as_written(cell, member))

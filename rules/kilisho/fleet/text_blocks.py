@@ -68,7 +68,10 @@ class Cut(NamedTuple):
 
 
 def rows_of(data: bytes, quoting: Quoting | None = None, whole: bool = True) -> Rows:
-    """The rows of a text, blank lines left out; without quoting every line is a row. In a text that is not ``whole`` a row may go on."""
+    """The rows of a text; without quoting every line is a row. In a text that is not ``whole`` a row may go on.
+
+    Blank lines are left out, and in CSV those of delimiters alone, which spreadsheets write below a table.
+    """
     codes = np.frombuffer(data, np.uint8)
     ends = np.flatnonzero(codes == NEWLINE).astype(np.int64) + 1
     if len(data) and (not ends.size or ends[-1] < len(data)):
@@ -77,7 +80,7 @@ def rows_of(data: bytes, quoting: Quoting | None = None, whole: bool = True) -> 
     rows = Rows(begins, ends, np.arange(ends.size), np.where(ends - begins > LONGEST_ROW, TOO_LONG, FINE).astype(np.int8))
     if quoting is not None:
         rows = _Joining(data, rows, quoting, whole).joined(_suspects(codes, rows, ord(quoting.delimiter)))
-    return rows.kept(~_blank(data, codes, rows, b"\r\n" if quoting else b" \t\r\n\v\f"))
+    return rows.kept(~_blank(data, codes, rows, b"\r\n" + quoting.delimiter.encode() if quoting else b" \t\r\n\v\f"))
 
 
 def _blank(data: bytes, codes: Any, rows: Rows, marks: bytes) -> npt.NDArray[np.bool_]:

@@ -62,7 +62,7 @@ def all_facts(data: RulebookData, worked_out: Mapping[str, Any], stated: Mapping
     """
     beside = {name: True for name, said_by in FED_BESIDE.items() if any(stated.get(one) is True for one in said_by)}
     worked_out = {**worked_out, **beside}
-    denied = [name for name, value in stated.items() if name in worked_out and not _agree(value, worked_out[name])]
+    denied = [name for name, value in stated.items() if name in worked_out and not agree(value, worked_out[name])]
     if denied:
         detail = say("fault-fact_denied")
         raise RefusedError([Fault(("facts", name), "stated_twice", detail) for name in denied])
@@ -86,7 +86,8 @@ def worst_of(stated: Mapping[str, Any], **planned: float) -> dict[str, Any]:
     return {**stated, **{name: max(value, stated.get(name, value)) for name, value in planned.items()}}
 
 
-def _agree(stated: Any, worked_out: Any) -> bool:
+def agree(stated: Any, worked_out: Any) -> bool:
+    """Whether two values of a fact are the same, numbers within ``TOLERANCE``."""
     if isinstance(stated, float | int) and isinstance(worked_out, float | int) and not isinstance(stated, bool):
         return bool(abs(stated - worked_out) <= TOLERANCE * abs(worked_out))
     return bool(stated == worked_out)

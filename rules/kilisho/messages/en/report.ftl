@@ -25,6 +25,13 @@ report-sound = Sound in all that is asked
 report-several = An installation may stand in several of these rows.
 report-dangers = Go there first: a check of danger level failed
 report-dangers-none = No check of danger level failed in what was stated. That is not safety: see what nobody stated.
+report-dangers-none-read = No check of danger level failed in the rows that could be read. That is not safety: see what nobody stated.
+# $count is the number of rows, $total the same as it is written.
+report-unjudged =
+    { $count ->
+        [one] One row could not be read: what it states of dangers was not judged.
+       *[other] { $total } rows could not be read: what they state of dangers was not judged.
+    }
 report-open = Nobody has ruled these dangers out
 # $total and $rows are counts, written as numbers.
 report-open-lead = In { $total } of { $rows } installations at least one check of danger level has no answer. Until somebody has looked, none of them is safe.
@@ -60,6 +67,8 @@ report-slips-as = Read as
 report-slips-point = decimal point slipped
 report-failed = What fails most often
 report-check = Check
+# $title says what should hold, and does not.
+report-not-so = Not so: { $title }
 report-do = What to do
 report-faults = Rows that cannot be read
 report-fault = Column and fault

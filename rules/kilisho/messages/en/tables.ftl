@@ -27,7 +27,8 @@ fault-table_not_parquet = not a Parquet file, or one that is cut off
 fault-table_broken = what the file holds is not what it says of itself
 fault-table_explodes = a part of the file becomes too large when unpacked; write it with smaller batches, row groups or pages
 fault-table_encoding = a column is encoded as DELTA_BYTE_ARRAY; write it plain or with a dictionary
-fault-no_column = no column has the name of a member of an installation's record or of a fact
+# $names are the first names of columns, in quotes.
+fault-no_column = no column has the name of a member of an installation's record or of a fact; the header that was read begins with { $names }
 fault-required_column = no column is called that
 fault-unread_column = no column is read by this name
 fault-column_twice = two columns hold this member
@@ -42,6 +43,10 @@ fault-at_line = line { $line }: { $fault }
 # $fault is what is wrong, $nearest are words that may have been meant.
 fault-nearest = { $fault } (nearest: { $nearest })
 fault-cell_unreadable = not a value that this column takes
+# $unit is the code of a unit.
+fault-cell_number_in_unit = a number in { $unit }; decimals follow a point; leave the cell empty if it is not known
+fault-cell_number = a number; decimals follow a point; leave the cell empty if it is not known
+fault-cell_whole_number = a whole number; leave the cell empty if it is not known
 fault-row_denied = denies what follows from the rest of the row; leave it out or make them agree
 fault-row_not_an_object = a row is an object with the columns as members
 fault-row_too_long = the row is too long

@@ -39,6 +39,14 @@ report-several = Una instalación puede figurar en varias de estas filas.
 report-dangers = Vaya primero allí: no se cumplió un control de nivel de peligro
 # of 07298b3a, reviewed: false
 report-dangers-none = Ningún control de nivel de peligro dejó de cumplirse en lo que se indicó. Eso no significa que haya seguridad: vea lo que nadie indicó.
+# of 96a91c4f, reviewed: false
+report-dangers-none-read = Ningún control de nivel de peligro dejó de cumplirse en las filas que se pudieron leer. Eso no significa que haya seguridad: vea lo que nadie indicó.
+# of 34753ae9, reviewed: false
+report-unjudged =
+    { $count ->
+        [one] Una fila no se pudo leer: lo que indica sobre peligros no se juzgó.
+       *[other] { $total } filas no se pudieron leer: lo que indican sobre peligros no se juzgó.
+    }
 # of 988481e1, reviewed: false
 report-open = Nadie ha descartado estos peligros
 # of 95b6e636, reviewed: false
@@ -93,6 +101,8 @@ report-slips-point = punto decimal corrido
 report-failed = Lo que más a menudo no se cumple
 # of 9d60841e, reviewed: false
 report-check = Control
+# of 41f4b598, reviewed: false
+report-not-so = No se cumple: { $title }
 # of f47f1edc, reviewed: false
 report-do = Qué hacer
 # of 0a6f5912, reviewed: false

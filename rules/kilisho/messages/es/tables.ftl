@@ -28,8 +28,8 @@ fault-table_broken = lo que contiene el archivo no es lo que dice de sí mismo
 fault-table_explodes = una parte del archivo se vuelve demasiado grande al descomprimirla; escríbalo con lotes, grupos de filas o páginas más pequeños
 # of b056a2a9, reviewed: false
 fault-table_encoding = una columna está codificada como DELTA_BYTE_ARRAY; escríbala simple (plain) o con un diccionario
-# of 82e27de2, reviewed: false
-fault-no_column = ninguna columna tiene el nombre de un miembro del registro de una instalación ni el de un hecho
+# of 6ee00dab, reviewed: false
+fault-no_column = ninguna columna tiene el nombre de un miembro del registro de una instalación ni el de un hecho; el encabezado que se leyó empieza por { $names }
 # of 10807d48, reviewed: false
 fault-required_column = ninguna columna se llama así
 # of a903268c, reviewed: false
@@ -39,7 +39,7 @@ fault-column_twice = dos columnas contienen este miembro
 # of 9b3d41bd, reviewed: false
 fault-column_type = un tipo que esta columna no puede tener
 # of 0e30c81e, reviewed: false
-fault-unit_of_column = la unidad entre corchetes debe ser una de: { $units }
+fault-unit_of_column = la unidad entre corchetes o paréntesis debe ser una de: { $units }
 # of c23e6769, reviewed: false
 fault-column_without_unit = esta columna no lleva unidad
 # of f0de6502, reviewed: false
@@ -48,6 +48,12 @@ fault-at_line = línea { $line }: { $fault }
 fault-nearest = { $fault } (lo más parecido: { $nearest })
 # of d391b501, reviewed: false
 fault-cell_unreadable = no es un valor que esta columna admita
+# of c42be6dc, reviewed: false
+fault-cell_number_in_unit = un número en { $unit }; los decimales van tras un punto; deje la celda vacía si no se conoce
+# of 6958babc, reviewed: false
+fault-cell_number = un número; los decimales van tras un punto; deje la celda vacía si no se conoce
+# of 3c0c0490, reviewed: false
+fault-cell_whole_number = un número entero; deje la celda vacía si no se conoce
 # of 6d5fb74d, reviewed: false
 fault-row_denied = contradice lo que se deduce del resto de la fila; omítalo o haga que concuerden
 # of ccd798ba, reviewed: false

@@ -39,6 +39,14 @@ report-several = Une installation peut figurer dans plusieurs de ces lignes.
 report-dangers = Allez-y d'abord : un contrôle de niveau danger a échoué
 # of 07298b3a, reviewed: false
 report-dangers-none = Aucun contrôle de niveau danger n'a échoué d'après ce qui a été indiqué. Cela ne veut pas dire que c'est sûr : voyez ce que personne n'a indiqué.
+# of 96a91c4f, reviewed: false
+report-dangers-none-read = Aucun contrôle de niveau danger n'a échoué dans les lignes qui ont pu être lues. Cela ne veut pas dire que c'est sûr : voyez ce que personne n'a indiqué.
+# of 34753ae9, reviewed: false
+report-unjudged =
+    { $count ->
+        [one] Une ligne n'a pas pu être lue : ce qu'elle indique sur les dangers n'a pas été jugé.
+       *[other] { $total } lignes n'ont pas pu être lues : ce qu'elles indiquent sur les dangers n'a pas été jugé.
+    }
 # of 988481e1, reviewed: false
 report-open = Personne n'a écarté ces dangers
 # of 95b6e636, reviewed: false
@@ -93,6 +101,8 @@ report-slips-point = virgule décimale déplacée
 report-failed = Ce qui échoue le plus souvent
 # of 9d60841e, reviewed: false
 report-check = Contrôle
+# of 41f4b598, reviewed: false
+report-not-so = Ce n'est pas le cas : { $title }
 # of f47f1edc, reviewed: false
 report-do = Que faire
 # of 0a6f5912, reviewed: false

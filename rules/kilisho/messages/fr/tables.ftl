@@ -28,8 +28,8 @@ fault-table_broken = ce que contient le fichier n'est pas ce qu'il dit de lui-m�
 fault-table_explodes = une partie du fichier devient trop grande une fois décompressée ; écrivez-le avec des lots, des groupes de lignes ou des pages plus petits
 # of b056a2a9, reviewed: false
 fault-table_encoding = une colonne est codée en DELTA_BYTE_ARRAY ; écrivez-la en codage simple ou avec un dictionnaire
-# of 82e27de2, reviewed: false
-fault-no_column = aucune colonne n'a le nom d'un membre du relevé d'une installation ni d'un fait
+# of 6ee00dab, reviewed: false
+fault-no_column = aucune colonne n'a le nom d'un membre du relevé d'une installation ni d'un fait ; l'en-tête qui a été lu commence par { $names }
 # of 10807d48, reviewed: false
 fault-required_column = aucune colonne ne porte ce nom
 # of a903268c, reviewed: false
@@ -39,7 +39,7 @@ fault-column_twice = deux colonnes contiennent ce membre
 # of 9b3d41bd, reviewed: false
 fault-column_type = un type que cette colonne ne peut pas avoir
 # of 0e30c81e, reviewed: false
-fault-unit_of_column = l'unité entre crochets doit être l'une de : { $units }
+fault-unit_of_column = l'unité entre crochets ou parenthèses doit être l'une de : { $units }
 # of c23e6769, reviewed: false
 fault-column_without_unit = cette colonne n'a pas d'unité
 # of f0de6502, reviewed: false
@@ -48,6 +48,12 @@ fault-at_line = ligne { $line } : { $fault }
 fault-nearest = { $fault } (le plus proche : { $nearest })
 # of d391b501, reviewed: false
 fault-cell_unreadable = pas une valeur que cette colonne admet
+# of c42be6dc, reviewed: false
+fault-cell_number_in_unit = un nombre en { $unit } ; les décimales suivent un point ; laissez la cellule vide s'il n'est pas connu
+# of 6958babc, reviewed: false
+fault-cell_number = un nombre ; les décimales suivent un point ; laissez la cellule vide s'il n'est pas connu
+# of 3c0c0490, reviewed: false
+fault-cell_whole_number = un nombre entier ; laissez la cellule vide s'il n'est pas connu
 # of 6d5fb74d, reviewed: false
 fault-row_denied = contredit ce qui découle du reste de la ligne ; omettez-le ou faites-les concorder
 # of ccd798ba, reviewed: false

@@ -39,6 +39,14 @@ report-several = Mtambo mmoja unaweza kuwa kwenye mistari kadhaa kati ya hii.
 report-dangers = Nenda huko kwanza: ukaguzi wa kiwango cha hatari umeshindwa
 # of 07298b3a, reviewed: false
 report-dangers-none = Katika yaliyotajwa hakuna ukaguzi wa kiwango cha hatari ulioshindwa. Huo si usalama: angalia yale ambayo hakuna aliyeyataja.
+# of 96a91c4f, reviewed: false
+report-dangers-none-read = Katika mistari iliyosomeka hakuna ukaguzi wa kiwango cha hatari ulioshindwa. Huo si usalama: angalia yale ambayo hakuna aliyeyataja.
+# of 34753ae9, reviewed: false
+report-unjudged =
+    { $count ->
+        [one] Mstari mmoja haukuweza kusomwa: unachosema kuhusu hatari hakikukaguliwa.
+       *[other] Mistari { $total } haikuweza kusomwa: inachosema kuhusu hatari hakikukaguliwa.
+    }
 # of 988481e1, reviewed: false
 report-open = Hatari hizi hakuna aliyethibitisha kuwa hazipo
 # of 95b6e636, reviewed: false
@@ -93,6 +101,8 @@ report-slips-point = nukta ya desimali imehama
 report-failed = Kinachoshindwa mara nyingi zaidi
 # of 9d60841e, reviewed: false
 report-check = Ukaguzi
+# of 41f4b598, reviewed: false
+report-not-so = Haiko hivyo: { $title }
 # of f47f1edc, reviewed: false
 report-do = La kufanya
 # of 0a6f5912, reviewed: false

@@ -28,8 +28,8 @@ fault-table_broken = kilichomo kwenye faili si kile faili inachosema kujihusu ye
 fault-table_explodes = sehemu ya faili inakuwa kubwa mno inapofunguliwa; iandike kwa mafungu (batches), makundi ya mistari (row groups) au kurasa (pages) ndogo zaidi
 # of b056a2a9, reviewed: false
 fault-table_encoding = safu moja imesimbwa kama DELTA_BYTE_ARRAY; iandike kwa njia ya kawaida (plain) au kwa kamusi (dictionary)
-# of 82e27de2, reviewed: false
-fault-no_column = hakuna safu yenye jina la sehemu ya kumbukumbu ya mtambo au la kipengele cha ukweli
+# of 6ee00dab, reviewed: false
+fault-no_column = hakuna safu yenye jina la sehemu ya kumbukumbu ya mtambo au la kipengele cha ukweli; kichwa kilichosomwa kinaanza na { $names }
 # of 10807d48, reviewed: false
 fault-required_column = hakuna safu yenye jina hili
 # of a903268c, reviewed: false
@@ -48,6 +48,12 @@ fault-at_line = mstari wa { $line } wa faili: { $fault }
 fault-nearest = { $fault } (karibu zaidi: { $nearest })
 # of d391b501, reviewed: false
 fault-cell_unreadable = si thamani ambayo safu hii inakubali
+# of c42be6dc, reviewed: false
+fault-cell_number_in_unit = namba kwa { $unit }; desimali hufuata nukta; acha seli wazi ikiwa haijulikani
+# of 6958babc, reviewed: false
+fault-cell_number = namba; desimali hufuata nukta; acha seli wazi ikiwa haijulikani
+# of 3c0c0490, reviewed: false
+fault-cell_whole_number = namba kamili; acha seli wazi ikiwa haijulikani
 # of 6d5fb74d, reviewed: false
 fault-row_denied = inapinga kinachofuata kutoka sehemu nyingine za mstari; iache au zilinganishe
 # of ccd798ba, reviewed: false
