@@ -3,11 +3,14 @@
 from __future__ import annotations
 
 import re
+from collections import Counter
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
+from itertools import islice
 
 import pyarrow as pa
 
+from kilisho.deadline import keep_to_time
 from kilisho.farm import Shelf
 from kilisho.faults import Fault, RefusedError
 from kilisho.fleet.members import REQUIRED, Member, Reason
@@ -21,6 +24,8 @@ from kilisho.questions.stated_facts import reader_of
 _WITH_UNIT = re.compile(r"\s*(.*?)\s*\[([^\[\]]*)\]\s*")
 LONGEST_NAME = 64
 MOST_NAMES = 100
+# Units that are wrong in a heading and are told, each with what is near.
+MOST_FAULTS = 100
 
 
 @dataclass(frozen=True)
@@ -63,7 +68,8 @@ class Columns:
         """The heading of a table with columns of these names; ``units`` are stated beside some. Raises :class:`RefusedError`."""
         found = {at: (name, *self._parts(name, (units or {}).get(name))) for at, name in enumerate(names)}
         known = {at: one for at, one in found.items() if one[1] in self.members or one[1] == ID}
-        faults = [*_twice(one[1] for one in known.values()), *(fault for one in known.values() for fault in self._unit_faults(*one))]
+        units_wrong = (fault for one in known.values() for fault in self._unit_faults(*one))
+        faults = [*_twice(one[1] for one in known.values()), *islice(units_wrong, MOST_FAULTS)]
         faults += self._missing({one[1] for one in known.values()}, names)
         if faults:
             raise RefusedError(faults)
@@ -91,6 +97,7 @@ class Columns:
 
     def _parts(self, name: str, beside: str | None) -> tuple[str, str | None]:
         """The member's name and the unit that the column states. The bare name wins: a fact might be called anything."""
+        keep_to_time()
         found = None if name in self.members else _WITH_UNIT.fullmatch(name)
         return (found[1], found[2]) if found else (name.strip(), beside)
 
@@ -119,8 +126,7 @@ class Columns:
 
 
 def _twice(names: Iterable[str]) -> list[Fault]:
-    listed = list(names)
-    return [Fault((name,), "column_twice", say("fault-column_twice")) for name in dict.fromkeys(listed) if listed.count(name) > 1]
+    return [Fault((name,), "column_twice", say("fault-column_twice")) for name, times in Counter(names).items() if times > 1]
 
 
 def units_of(schema: pa.Schema) -> dict[str, str]:
