@@ -102,8 +102,12 @@ def _mapped(source: Source) -> Any:
 def _pieces(source: Source, plan: Plan) -> Iterator[pa.RecordBatch]:
     file = pq.ParquetFile(_mapped(source), metadata=plan.metadata, pre_buffer=False, buffer_size=BUFFER, read_dictionary=plan.coded)
     empty, heading = True, plan.heading
-    for batch in file.iter_batches(plan.rows, columns=heading.wanted, use_threads=False):
-        empty = False
-        yield cleaned(batch, heading)
+    # Arrow cannot join lists that stay in the dictionaries of several row groups.
+    every = list(range(file.num_row_groups))
+    parts = [[group] for group in every] if any("." in path for path in plan.coded) else [every]
+    for groups in parts:
+        for batch in file.iter_batches(plan.rows, row_groups=groups, columns=heading.wanted, use_threads=False):
+            empty = False
+            yield cleaned(batch, heading)
     if empty:
         yield cleaned(pa.RecordBatch.from_pylist([], plan.schema), heading)
