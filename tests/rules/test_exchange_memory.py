@@ -168,3 +168,10 @@ def test_what_is_read_in_many_small_pieces_is_read_whole() -> None:
     found = rows(written(table, PARQUET, use_dictionary=False, compression="zstd", data_page_size=1 << 20, write_batch_size=1), PARQUET)
     assert [row["id"] for row in found] == [str(at) for at in range(40)]
     assert [bool(faults(row)) for row in found] == [True] * 20 + [False] * 20
+
+
+def test_lists_in_the_dictionaries_of_several_row_groups_are_read_as_elsewhere() -> None:
+    count = 3000
+    lists = [None if at % 3 else ["straw"] for at in range(count)]
+    table = pa.table({"structure": ["bag"] * count, "total_volume": [9.0] * count, "feed_contains": lists})
+    assert rows(written(table, PARQUET, row_group_size=700), PARQUET) == rows(written(table, ARROW), ARROW)
