@@ -108,6 +108,7 @@ class Settings:
     tables_at_once : tables that each process takes at a time, 1 to 16.
     table_folder : where tables are kept while they are worked on; None means the system's folder for temporary files.
     table_patience : seconds in which something of a table or of its answer must move, 1 to 3600.
+    table_least_rate : bytes a second at which a table must come in the mean, once a minute is over, 0 to 100 million; 0 means any.
     most_waiting : requests that each process lets wait for their turn, 1 to 10000.
     """
 
@@ -144,6 +145,9 @@ class Settings:
         "Folder for tables while they are worked on; without, the one for temporary files. Needs tables_at_once times largest_table.",
     )
     table_patience: int = _setting(60, whole_number(1, 3_600), "Seconds in which something of a table must move, up or down.")
+    table_least_rate: int = _setting(
+        10_000, whole_number(0, 100_000_000), "Bytes a second at which a table must come in the mean after its first minute; 0 for any."
+    )
     most_waiting: int = _setting(
         100, whole_number(1, 10_000), "Requests of any kind that each process lets wait for their turn before it answers 503."
     )

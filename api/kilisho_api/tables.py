@@ -59,7 +59,7 @@ class Service:
 
 def handler(rulebook: Rulebook, settings: Settings, lane: TableLane) -> HTTPRouteHandler:
     """The handler of tables."""
-    spool = Spool(settings.table_folder, settings.largest_table, settings.table_patience, lane.writers)
+    spool = Spool(settings.table_folder, settings.largest_table, settings.table_patience, settings.table_least_rate, lane.writers)
     service = Service(rulebook, settings, lane, spool)
 
     @post(f"/v1/{NAME}", status_code=200)

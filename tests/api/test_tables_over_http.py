@@ -13,6 +13,7 @@ import sys
 import tempfile
 import time
 from collections.abc import Callable, Iterator, Mapping
+from contextlib import suppress
 from pathlib import Path
 from typing import Any
 
@@ -290,6 +291,28 @@ def test_an_upload_that_stalls_is_given_up(small: Callable[..., Any]) -> None:
         half.settimeout(20)
         half.sendall(_head(1000) + b"{")
         assert half.recv(100).startswith(b"HTTP/1.1 408 ")
+
+
+def test_a_sender_that_trickles_loses_its_place(small: Callable[..., Any], monkeypatch: pytest.MonkeyPatch) -> None:
+    """A part comes well within the patience each time; the first minute is cut short."""
+    monkeypatch.setattr("kilisho_api.spool.FIRST_PATIENCE", 0.5)
+    with small(tables_at_once=1) as address, _connected(address) as slow:
+        slow.settimeout(0.2)
+        slow.sendall(_head(1000) + b"{")
+        assert _answer_while_trickling(slow).startswith(b"HTTP/1.1 408 ")
+    with small(table_least_rate=0) as address, _connected(address) as slow:
+        slow.settimeout(0.2)
+        slow.sendall(_head(len(LINE)) + LINE[:-12])
+        assert _answer_while_trickling(slow, LINE[-12:]).startswith(b"HTTP/1.1 200 ")
+
+
+def _answer_while_trickling(slow: socket.socket, rest: bytes = b" " * 200) -> bytes:
+    for byte in rest:
+        with suppress(TimeoutError):
+            return slow.recv(100)
+        slow.sendall(bytes([byte]))
+    slow.settimeout(20)
+    return slow.recv(100)
 
 
 @pytest.fixture

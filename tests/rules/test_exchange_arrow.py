@@ -242,7 +242,7 @@ def test_pages_are_found_as_arrow_wrote_them(version: str, compression: str) -> 
         for at, chunk in enumerate(chunks):
             told = metadata.row_group(group).column(at)
             pages = list(pages_of(body, chunk))
-            assert (chunk.path, chunk.values) == (told.path_in_schema, told.num_values)
+            assert chunk.values == told.num_values
             assert sum(page.values for page in pages if not page.is_dictionary) == told.num_values
             assert len(pages) > 1
             assert chunk.begin == min(filter(None, (told.dictionary_page_offset, told.data_page_offset)))

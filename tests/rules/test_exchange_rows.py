@@ -16,10 +16,12 @@ from hypothesis import strategies as st
 from tests.rules import fleets
 from tests.rules.conftest import Json, base
 
+from kilisho.deadline import TooLongError, within
 from kilisho.faults import Fault, RefusedError, TooManyRowsError
 from kilisho.fleet import FAULTS, fleet_of, read_rows
 from kilisho.fleet.exchange import FORMATS, SummaryWriter, Terms, told
 from kilisho.fleet.gathering import of_rows
+from kilisho.fleet.headings import MOST_FAULTS
 from kilisho.fleet.json_rows import row_of
 from kilisho.messages import LANGUAGES
 
@@ -437,3 +439,13 @@ def test_no_line_fails_the_service(line: bytes) -> None:
     if line.strip():
         assert isinstance(row_of(line), dict | Fault)
         assert len(rows(ROW + b"\n" + line, NDJSON)) == 2
+
+
+def test_of_very_many_bad_columns_some_are_told_within_the_time() -> None:
+    """A near unit is looked for for each that is told; these 50,000 took seconds."""
+    names = [f"total_volume [x{at}]" for at in range(50_000)]
+    with within(20), pytest.raises(RefusedError) as refusal:
+        fleet_of(base()).columns.heading(["structure", *names])
+    assert [fault.code for fault in refusal.value.faults] == ["column_twice", *["unknown_unit"] * MOST_FAULTS]
+    with within(0), pytest.raises(TooLongError):
+        fleet_of(base()).columns.heading(["structure", "total_volume"])

@@ -3,11 +3,14 @@
 from __future__ import annotations
 
 import re
+from collections import Counter
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
+from itertools import islice
 
 import pyarrow as pa
 
+from kilisho.deadline import keep_to_time
 from kilisho.farm import Shelf
 from kilisho.faults import Fault, RefusedError
 from kilisho.fleet.members import REQUIRED, Member, Reason
@@ -26,6 +29,8 @@ LONGEST_NAME = 64
 # Of a header in which no column is known: how many names are quoted, and how much of each.
 MOST_QUOTED, LONGEST_QUOTED = 10, 32
 MOST_NAMES = 100
+# Units that are wrong in a heading and are told, each with what is near.
+MOST_FAULTS = 100
 
 
 @dataclass(frozen=True)
@@ -69,7 +74,8 @@ class Columns:
         plain = frozenset(map(self._known, names))
         found = {at: (name, *self._parts(name, (units or {}).get(name), plain)) for at, name in enumerate(names)}
         known = {at: one for at, one in found.items() if one[1] in self.members or one[1] == ID}
-        faults = [*_twice(one[1] for one in known.values()), *(fault for one in known.values() for fault in self._unit_faults(*one))]
+        units_wrong = (fault for one in known.values() for fault in self._unit_faults(*one))
+        faults = [*_twice(one[1] for one in known.values()), *islice(units_wrong, MOST_FAULTS)]
         faults += self._missing({one[1] for one in known.values()}, names)
         if faults:
             raise RefusedError(faults)
@@ -109,6 +115,7 @@ class Columns:
         Square brackets hold a unit. Round ones hold all sorts of remarks, so theirs is one only behind the name of a number with a unit
         that no column bears plainly.
         """
+        keep_to_time()
         known = self._known(name)
         found = None if known in self.members else _WITH_UNIT.fullmatch(name)
         if not found:
@@ -153,8 +160,7 @@ class Columns:
 
 
 def _twice(names: Iterable[str]) -> list[Fault]:
-    listed = list(names)
-    return [Fault((name,), "column_twice", say("fault-column_twice")) for name in dict.fromkeys(listed) if listed.count(name) > 1]
+    return [Fault((name,), "column_twice", say("fault-column_twice")) for name, times in Counter(names).items() if times > 1]
 
 
 def units_of(schema: pa.Schema) -> dict[str, str]:

@@ -10,7 +10,7 @@ import pyarrow as pa
 
 from kilisho.deadline import keep_to_time
 from kilisho.fleet.exchange.cleaning import cleaned, heading_of, id_type_of
-from kilisho.fleet.exchange.incoming import BROKEN, LARGEST_PIECE, Incoming, Source, rows_at_once
+from kilisho.fleet.exchange.incoming import BROKEN, LARGEST_PIECE, Incoming, Source, rows_of_short_cells
 from kilisho.fleet.headings import Heading, unreadable
 
 # Places in Arrow's flatbuffers (format/Message.fbs of the Arrow specification).
@@ -37,7 +37,7 @@ def _mapped(source: Source) -> Any:
 def _pieces(source: Source, heading: Heading) -> Iterator[pa.RecordBatch]:
     with pa.ipc.open_stream(_mapped(source)) as stream:
         empty = True
-        step = rows_at_once(len(heading.wanted))
+        step = rows_of_short_cells(len(heading.wanted))
         for batch in stream:
             for start in range(0, batch.num_rows, step):
                 empty = False

@@ -3,19 +3,15 @@
 from __future__ import annotations
 
 import pyarrow as pa
-import pyarrow.compute as pc
 
 from kilisho.faults import Fault, RefusedError
+from kilisho.fleet.exchange.bounding import LONGEST_LIST, bounded, is_list, is_plain_text
 from kilisho.fleet.gathering import Piece
 from kilisho.fleet.headings import LONGEST_NAME, Columns, Heading, units_of
 from kilisho.fleet.members import reason
-from kilisho.fleet.rows import LONGEST_ID
 from kilisho.fleet.table import ID
 from kilisho.messages import say
 
-# No id, word, day or number of a record is longer.
-LONGEST_TEXT = LONGEST_ID
-TOO_LONG = "\N{HORIZONTAL ELLIPSIS}"
 _NOT_UTF8 = Fault((), "cell_unreadable", say("fault-cell_not_utf8"))
 
 
@@ -44,7 +40,7 @@ def _readable(field: pa.Field, identity: bool, in_unit: bool) -> bool:
 
 def _is_text(kind: pa.DataType) -> bool:
     kind = kind.value_type if pa.types.is_dictionary(kind) else kind
-    return bool(pa.types.is_string(kind) or pa.types.is_large_string(kind) or pa.types.is_string_view(kind))
+    return is_plain_text(kind) or bool(pa.types.is_string_view(kind))
 
 
 def _is_number(kind: pa.DataType) -> bool:
@@ -57,8 +53,7 @@ def _is_scalar(kind: pa.DataType) -> bool:
 
 
 def _is_list_of_text(kind: pa.DataType) -> bool:
-    lists = pa.types.is_list(kind) or pa.types.is_large_list(kind)
-    return bool(lists and _is_text(kind.value_type) and not pa.types.is_dictionary(kind.value_type))
+    return is_list(kind) and _is_text(kind.value_type) and not pa.types.is_dictionary(kind.value_type)
 
 
 def _is_value_with_unit(kind: pa.DataType) -> bool:
@@ -74,23 +69,23 @@ def cleaned(batch: pa.RecordBatch, heading: Heading) -> pa.RecordBatch:
     if heading.identity is not None:
         piece.add(ID, _identities(_sound(batch, heading.identity, piece)))
     for place in heading.places:
-        array = _sound(batch, place.name, piece)
+        # For a member that holds no list, one item is enough to be a fault.
+        array = _sound(batch, place.name, piece, LONGEST_LIST if place.member.kind == "list" else 1)
         # A column without a type has nothing in it.
         if not pa.types.is_null(array.type):
             piece.take(place, array)
     return piece.batch()
 
 
-def _sound(batch: pa.RecordBatch, name: str, piece: Piece) -> pa.Array:
-    """A column with nothing invalid in it; raises ``pa.ArrowInvalid`` where more is wrong than text that is not UTF-8."""
+def _sound(batch: pa.RecordBatch, name: str, piece: Piece, most_items: int = 1) -> pa.Array:
+    """A bounded column with nothing invalid in it; raises ``pa.ArrowInvalid`` where more is wrong than text that is not UTF-8."""
     array = batch.column(name)
     try:
-        array.validate(full=True)
+        return bounded(array, most_items)
     except pa.ArrowInvalid:
-        if not _is_text(array.type) or pa.types.is_string_view(array.type):
+        if not is_plain_text(array.type.value_type if pa.types.is_dictionary(array.type) else array.type):
             raise
-        array = _as_utf8(array, name, piece)
-    return _bounded(array) if _is_text(array.type) else array
+        return bounded(_as_utf8(array, name, piece))
 
 
 def _as_utf8(array: pa.Array, name: str, piece: Piece) -> pa.Array:
@@ -117,15 +112,6 @@ def _decoded(text: bytes | None) -> str | bool | None:
         return text if text is None else text.decode()
     except UnicodeDecodeError:
         return False
-
-
-def _bounded(array: pa.Array) -> pa.Array:
-    """Text without cells that are too long for anything. A dictionary is bounded before anything spreads it over its rows."""
-    if pa.types.is_dictionary(array.type):
-        return pa.DictionaryArray.from_arrays(array.indices, _bounded(array.dictionary))
-    text = array.cast(pa.string()) if pa.types.is_string_view(array.type) else array
-    long = pc.greater(pc.binary_length(text), LONGEST_TEXT)
-    return pc.if_else(long, TOO_LONG, text) if pc.any(long).as_py() else text
 
 
 def _identities(array: pa.Array) -> pa.Array:

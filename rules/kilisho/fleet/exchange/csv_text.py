@@ -7,7 +7,7 @@ from collections.abc import Iterator
 import pyarrow as pa
 
 from kilisho.fleet.csv_rows import CsvReader, head_of
-from kilisho.fleet.exchange.incoming import BLOCK, Incoming, Source, rows_at_once
+from kilisho.fleet.exchange.incoming import BLOCK, Incoming, Source, rows_of_short_cells
 from kilisho.fleet.text_blocks import Size, cuts
 
 
@@ -21,5 +21,5 @@ def read_csv(source: Source) -> Incoming:
 
 def _pieces(source: Source, reader: CsvReader) -> Iterator[pa.RecordBatch]:
     head = reader.head
-    size = Size(BLOCK, rows_at_once(len(reader.heading.wanted)))
+    size = Size(BLOCK, rows_of_short_cells(len(reader.heading.wanted)))
     yield from map(reader.batch, cuts(source.file, size, head.quoting, head.size, head.lines))

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import itertools
 import struct
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field
 from typing import IO
 
@@ -15,10 +15,12 @@ from kilisho.fleet.headings import Columns
 
 # Rows of a piece: a fraction of a second of work, and as many as stay in the processor's cache.
 PIECE = 8_192
-# Cells of a piece; each could be a fault that is told at length.
-MOST_CELLS = 1 << 17
-# What one piece of a packed file may become in memory, in bytes: a record batch, or the pages that are open at once.
+# What one piece may become in memory, in bytes: a record batch that was packed, what is open of a Parquet file, or the cells of a piece.
 LARGEST_PIECE = 128 << 20
+# What a cell of a piece counts at least, in bytes: each could be a fault that is told at length.
+CELL = 1 << 10
+# How many times a text takes its bytes while a piece is read: Arrow copies it as its buffer grows, and the piece before is still there.
+COPIES = 4
 # Bytes of text that are read at once.
 BLOCK = 1 << 20
 # What Arrow, and our own looking at headers, raise on a file that is not what it says.
@@ -61,6 +63,12 @@ class Source:
             raise TooManyRowsError
 
 
-def rows_at_once(columns: int) -> int:
-    """How many rows of so many columns make a piece."""
-    return max(1, min(PIECE, MOST_CELLS // max(1, columns)))
+def rows_that_fit(longest: Iterable[int]) -> int:
+    """How many rows make a piece, by the bytes that the longest cell of each column may take."""
+    row = sum(max(COPIES * cell, CELL) for cell in longest)
+    return max(1, min(PIECE, LARGEST_PIECE // max(1, row)))
+
+
+def rows_of_short_cells(columns: int) -> int:
+    """How many rows of so many columns make a piece, where each cell is bounded before anything copies it."""
+    return rows_that_fit([0] * columns)

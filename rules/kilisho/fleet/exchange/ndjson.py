@@ -7,7 +7,7 @@ from collections.abc import Iterator
 import pyarrow as pa
 
 from kilisho.faults import Fault
-from kilisho.fleet.exchange.incoming import BLOCK, PIECE, Incoming, Source, rows_at_once
+from kilisho.fleet.exchange.incoming import BLOCK, PIECE, Incoming, Source, rows_of_short_cells
 from kilisho.fleet.gathering import Row, of_rows
 from kilisho.fleet.headings import LONGEST_NAME, MOST_NAMES, unreadable
 from kilisho.fleet.json_rows import rows_in
@@ -37,7 +37,7 @@ def _pieces(source: Source, incoming: Incoming) -> Iterator[pa.RecordBatch]:
 def _parts(source: Source) -> Iterator[list[Row]]:
     for cut in cuts(source.file, Size(BLOCK, PIECE)):
         found = rows_in(cut)
-        step = rows_at_once(max((width(row) for row in found if not isinstance(row, Fault)), default=1))
+        step = rows_of_short_cells(max((width(row) for row in found if not isinstance(row, Fault)), default=1))
         yield from (found[start : start + step] for start in range(0, len(found), step))
 
 

@@ -12,16 +12,26 @@ from dataclasses import dataclass
 from typing import IO, Any
 
 from kilisho.deadline import keep_to_time
-from kilisho.fleet.exchange.thrift import Fields, listed, number, struct, struct_at
+from kilisho.fleet.exchange.thrift import NUMBER, Fields, Walk, number, struct, structs
 
 # Fields of a page's header,
-_UNPACKED, _PACKED, _DATA, _DICTIONARY, _DATA_2 = 2, 3, 5, 7, 8
+_KIND, _UNPACKED, _PACKED, _DATA, _DICTIONARY, _DATA_2 = 1, 2, 3, 5, 7, 8
+_BODIES = {0: _DATA, 2: _DICTIONARY, 3: _DATA_2}
 _VALUES, _ENCODING, _ENCODING_2 = 1, 2, 4
+_BODY = {_VALUES: NUMBER, _ENCODING: NUMBER, _ENCODING_2: NUMBER}
+_HEADER = {_KIND: NUMBER, _UNPACKED: NUMBER, _PACKED: NUMBER, _DATA: _BODY, _DICTIONARY: _BODY, _DATA_2: _BODY}
 # and of the footer: rows and row groups, their columns and rows, what is said of a column.
 _ROWS, _GROUPS, _COLUMNS, _GROUP_ROWS, _COLUMN = 3, 4, 1, 3, 3
-_PATH, _COLUMN_VALUES, _FIRST_PAGE, _FIRST_DICTIONARY = 3, 5, 9, 11
+_COLUMN_VALUES, _FIRST_PAGE, _FIRST_DICTIONARY = 5, 9, 11
+_ABOUT = {_COLUMN_VALUES: NUMBER, _FIRST_PAGE: NUMBER, _FIRST_DICTIONARY: NUMBER}
+_FOOTER = {_ROWS: NUMBER, _GROUPS: {_COLUMNS: {_COLUMN: _ABOUT}, _GROUP_ROWS: NUMBER}}
 _DELTA_BYTE_ARRAY = 7
 TAIL = 8
+# Row groups, and columns in all of them together: Arrow takes about a kilobyte for each.
+MOST_CHUNKS = 1 << 17
+# What a value takes beside its bytes, in bytes: one of a dictionary its place and length; an item of a list its code and two levels;
+# a text in a page its length.
+ENTRY, ITEM, LENGTH = 16, 8, 4
 
 
 class ExplodingError(ValueError):
@@ -44,41 +54,59 @@ class Page:
     end: int
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, slots=True)
 class Chunk:
-    """A column in one row group: its path, its values, and where its first page begins."""
+    """A column in one row group: its values, and where its first page begins."""
 
-    path: str
     values: int
     begin: int
 
 
 @dataclass(frozen=True)
 class Footer:
-    """What a file says of itself: its rows, and the columns of each row group."""
+    """What a file says of itself: its rows, and the columns of each row group in the order of the schema."""
 
     rows: int
     groups: list[list[Chunk]]
 
 
+@dataclass(frozen=True)
+class Leaf:
+    """A column of the schema that holds values: its path, and whether these are text or bytes, and stand in lists."""
+
+    path: str
+    has_bytes: bool = False
+    in_list: bool = False
+    # Whether Arrow leaves its values in their dictionary, so that rows share them.
+    stays_coded: bool = False
+
+    def belongs(self, name: str) -> bool:
+        """Whether it is the column of this name or a part of it."""
+        return self.path == name or self.path.startswith(f"{name}.")
+
+
+@dataclass(frozen=True)
+class Weight:
+    """Bytes of a column: its dictionary, what else is open whatever number of rows is read, and the longest cell."""
+
+    dictionary: int
+    open: int
+    cell: int
+
+
 def footer_of(data: Any) -> Footer:
-    """The footer of a file; raises IndexError, ``struct.error`` or UnicodeError for one that cannot be read."""
+    """The footer of a file; raises IndexError or ``struct.error`` for one that cannot be read, OverflowError for one that says too much."""
     [size] = packing.unpack("<I", data[len(data) - TAIL : len(data) - TAIL + 4])
-    fields, _ = struct_at(data, len(data) - TAIL - size)
-    groups = listed(fields, _GROUPS)
-    if not all(isinstance(group, dict) for group in groups):
-        raise IndexError("something else where a row group stands")
+    fields, _ = Walk(data, MOST_CHUNKS).struct_at(len(data) - TAIL - size, _FOOTER)
+    groups = structs(fields, _GROUPS)
     rows = max(number(fields, _ROWS), sum(number(group, _GROUP_ROWS) for group in groups))
-    return Footer(rows, [[_chunk(column) for column in listed(group, _COLUMNS)] for group in groups])
+    return Footer(rows, [[_chunk(column) for column in structs(group, _COLUMNS)] for group in groups])
 
 
-def _chunk(column: Any) -> Chunk:
-    if not isinstance(column, dict):
-        raise IndexError("something else where a column stands")
-    about: Fields = struct(column, _COLUMN)
-    parts = [part.decode() if isinstance(part, bytes) else "" for part in listed(about, _PATH)]
+def _chunk(column: Fields) -> Chunk:
+    about = struct(column, _COLUMN)
     begin, dictionary = number(about, _FIRST_PAGE), number(about, _FIRST_DICTIONARY)
-    return Chunk(".".join(parts), number(about, _COLUMN_VALUES), dictionary if 0 < dictionary < begin else begin)
+    return Chunk(number(about, _COLUMN_VALUES), dictionary if 0 < dictionary < begin else begin)
 
 
 def mapped(file: IO[bytes]) -> mmap.mmap:
@@ -86,38 +114,44 @@ def mapped(file: IO[bytes]) -> mmap.mmap:
     return mmap.mmap(file.fileno(), 0, access=mmap.ACCESS_READ)
 
 
-def weigh(data: Any, footer: Footer, wanted: Sequence[str], most: int) -> set[str]:
-    """Those of the ``wanted`` columns that have a dictionary.
+def weigh(data: Any, footer: Footer, leaves: Sequence[Leaf | None], most: int) -> dict[Leaf, Weight]:
+    """What each of the ``leaves`` weighs in the row group in which it weighs most; they stand in the order of the schema, None not read.
 
-    Raises :class:`ExplodingError` where pages that are open together would take more than ``most`` bytes, IndexError for no pages.
+    Raises :class:`ExplodingError` where what is open together would take more than ``most`` bytes, IndexError for no pages.
     """
-    coded = set[str]()
+    found = dict.fromkeys(filter(None, leaves), Weight(0, 0, 0))
     for group in footer.groups:
-        chosen = [chunk for chunk in group if any(_belongs(chunk.path, name) for name in wanted)]
-        weights = [(chunk.path, *_weight(data, chunk, most)) for chunk in chosen]
-        if sum(dictionary + page for _, dictionary, page in weights) > most:
+        if len(group) != len(leaves):
+            raise IndexError("another number of columns than the schema has")
+        weights = {leaf: _weight(data, chunk, leaf) for leaf, chunk in zip(leaves, group, strict=True) if leaf is not None}
+        if sum(weight.dictionary + weight.open for weight in weights.values()) > most:
             raise ExplodingError("fault-table_explodes")
-        coded |= {path for path, dictionary, _ in weights if dictionary}
-    return coded
+        found = {leaf: _larger(found[leaf], weight) for leaf, weight in weights.items()}
+    return found
 
 
-def _belongs(path: str, name: str) -> bool:
-    return path == name or path.startswith(f"{name}.")
+def _larger(one: Weight, other: Weight) -> Weight:
+    return Weight(max(one.dictionary, other.dictionary), max(one.open, other.open), max(one.cell, other.cell))
 
 
-def _weight(data: Any, chunk: Chunk, most: int) -> tuple[int, int]:
-    """The dictionary and the largest page of a column, in bytes."""
-    dictionary, largest, nested = 0, 0, "." in chunk.path
+def _weight(data: Any, chunk: Chunk, leaf: Leaf) -> Weight:
+    """What a column weighs in one row group.
+
+    Rows that are read at once cut two pages at most, and take all of those between: so many times the mean cell of the fullest page.
+    A list may take any number of pages, and a value that Arrow copies out of a dictionary may be the longest there each time.
+    """
+    dictionary, longest, first, second, whole, cell = 0, 0, 0, 0, 0, 0
     for page in pages_of(data, chunk):
         if page.encoding == _DELTA_BYTE_ARRAY:
             raise ExplodingError("fault-table_encoding")
         if page.is_dictionary:
-            dictionary = max(dictionary, page.unpacked)
+            dictionary = max(dictionary, page.unpacked + ENTRY * page.values)
+            longest = max(longest, page.unpacked - LENGTH * (page.values - 1))
         else:
-            # Values of lists are spread at once: each could be as long as the whole dictionary.
-            spread = page.values * max(dictionary, 8) if nested else 0
-            largest = max(largest, page.unpacked, spread if spread > 4 * most else 0)
-    return dictionary, largest
+            first, second = max(first, page.unpacked), max(min(first, page.unpacked), second)
+            whole, cell = whole + page.unpacked + ITEM * page.values, max(cell, page.unpacked // max(1, page.values))
+    spread = longest if leaf.has_bytes and not leaf.stays_coded else 0
+    return Weight(dictionary, whole if leaf.in_list else first + second * leaf.has_bytes, max(cell, spread))
 
 
 def pages_of(data: Any, chunk: Chunk) -> Iterator[Page]:
@@ -134,7 +168,8 @@ def pages_of(data: Any, chunk: Chunk) -> Iterator[Page]:
 
 def page_at(data: Any, at: int) -> Page:
     """The page whose header begins at ``at``."""
-    header, end = struct_at(data, at)
-    body = next((struct(header, kind) for kind in (_DATA, _DATA_2, _DICTIONARY) if kind in header), {})
-    encoding = number(body, _ENCODING_2 if _DATA_2 in header else _ENCODING)
-    return Page(number(header, _UNPACKED), number(header, _PACKED), number(body, _VALUES), encoding, _DICTIONARY in header, end)
+    header, end = Walk(data).struct_at(at, _HEADER)
+    kind = _BODIES.get(number(header, _KIND), 0)
+    body = struct(header, kind)
+    encoding = number(body, _ENCODING_2 if kind == _DATA_2 else _ENCODING)
+    return Page(number(header, _UNPACKED), number(header, _PACKED), number(body, _VALUES), encoding, kind == _DICTIONARY, end)

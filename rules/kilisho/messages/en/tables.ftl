@@ -1,6 +1,6 @@
 # Tables of installations: kinds of problem, what is wrong with a file, and what is wrong with a row.
 problem-request-stalled-title = The request came to a halt
-problem-request-stalled-about = Nothing came of the body for longer than the service waits.
+problem-request-stalled-about = The body stopped coming, or came more slowly than the service waits for.
 problem-request-stalled-remedy = Send the request again over a steadier connection.
 problem-no-room-title = The service has no room for the table
 problem-no-room-about = The folder in which tables are kept while they are worked on is full or cannot be written.

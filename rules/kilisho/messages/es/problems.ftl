@@ -121,8 +121,8 @@ problem-page-status = Estado { $status }
 problem-page-what_to_do = Qué hacer
 # of bf586a64, reviewed: false
 problem-request-stalled-title = La solicitud se quedó detenida
-# of 9be412e8, reviewed: false
-problem-request-stalled-about = No llegó nada del cuerpo durante más tiempo del que espera el servicio.
+# of da37e42d, reviewed: false
+problem-request-stalled-about = El cuerpo dejó de llegar, o llegó más despacio de lo que espera el servicio.
 # of 2801167a, reviewed: false
 problem-request-stalled-remedy = Envíe la solicitud de nuevo por una conexión más estable.
 # of 19bb2581, reviewed: false

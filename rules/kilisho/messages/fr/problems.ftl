@@ -121,8 +121,8 @@ problem-page-status = Statut { $status }
 problem-page-what_to_do = Que faire
 # of bf586a64, reviewed: false
 problem-request-stalled-title = La requête s'est arrêtée en route
-# of 9be412e8, reviewed: false
-problem-request-stalled-about = Rien du corps n'est arrivé pendant plus de temps que le service n'attend.
+# of da37e42d, reviewed: false
+problem-request-stalled-about = Le corps a cessé d'arriver, ou est arrivé plus lentement que le service ne l'attend.
 # of 2801167a, reviewed: false
 problem-request-stalled-remedy = Renvoyez la requête par une connexion plus stable.
 # of 19bb2581, reviewed: false

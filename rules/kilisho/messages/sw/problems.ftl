@@ -121,8 +121,8 @@ problem-page-status = Hali { $status }
 problem-page-what_to_do = La kufanya
 # of bf586a64, reviewed: false
 problem-request-stalled-title = Ombi limekwama
-# of 9be412e8, reviewed: false
-problem-request-stalled-about = Hakuna sehemu ya mwili iliyofika kwa muda mrefu kuliko huduma inavyosubiri.
+# of da37e42d, reviewed: false
+problem-request-stalled-about = Mwili uliacha kufika, au ulifika polepole kuliko huduma inavyosubiri.
 # of 2801167a, reviewed: false
 problem-request-stalled-remedy = Tuma ombi tena kupitia muunganisho ulio imara zaidi.
 # of 19bb2581, reviewed: false
