@@ -131,7 +131,7 @@ def test_a_column_in_another_unit_is_told_as_a_whole() -> None:
     found = report([*litres, row(), STARVED], cut=3)
     assert found["slips"] == [{"member": "total_volume", "read_as": "L", "text": "L", "count": 7, "share": 7 / 9}]
     page, text = (write(told_in(ENGLISH, found), ENGLISH) for write in (as_page, as_markdown))
-    assert all("the whole column is in that unit" in one for one in (page, text))
+    assert all("the whole column is probably in another unit" in one for one in (page, text))
     assert report([row()])["slips"] == []
     assert "the whole column" not in as_page(told_in(ENGLISH, report([row()])), ENGLISH)
 

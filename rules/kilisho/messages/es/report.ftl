@@ -91,8 +91,8 @@ report-slip = { $member } es probablemente { $value }: el número de la fila es 
 report-slip-decimal_point = { $member } es probablemente { $value }: su punto decimal está corrido.
 # of 68d9b71b, reviewed: false
 report-slips = Números escritos probablemente en otra unidad
-# of 4ff63538, reviewed: false
-report-slips-lead = Donde pasa en casi todas las filas de una columna, toda la columna está en esa unidad: conviértala y vuelva a responder la tabla.
+# of a3629419, reviewed: false
+report-slips-lead = Donde pasa en casi todas las filas de una columna, toda la columna está probablemente en otra unidad. Averigüe en cuál antes de convertirla y volver a responder la tabla: una cantidad por semana o por mes también parece un punto decimal corrido.
 # of 7d2d6d5a, reviewed: false
 report-slips-as = Leído como
 # of 1d447bfc, reviewed: false

@@ -91,8 +91,8 @@ report-slip = { $member } vaut probablement { $value } : le nombre de la ligne e
 report-slip-decimal_point = { $member } vaut probablement { $value } : sa virgule décimale est déplacée.
 # of 68d9b71b, reviewed: false
 report-slips = Nombres probablement écrits dans une autre unité
-# of 4ff63538, reviewed: false
-report-slips-lead = Là où c'est le cas de presque toutes les lignes d'une colonne, toute la colonne est dans cette unité : convertissez-la, puis refaites répondre au tableau.
+# of a3629419, reviewed: false
+report-slips-lead = Là où c'est le cas de presque toutes les lignes d'une colonne, toute la colonne est probablement dans une autre unité. Cherchez laquelle avant de la convertir et de refaire répondre au tableau : une quantité par semaine ou par mois ressemble aussi à une virgule décalée.
 # of 7d2d6d5a, reviewed: false
 report-slips-as = Lu comme
 # of 1d447bfc, reviewed: false

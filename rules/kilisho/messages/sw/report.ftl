@@ -91,8 +91,8 @@ report-slip = Yaelekea { $member } ni { $value }: namba iliyo kwenye mstari ni s
 report-slip-decimal_point = Yaelekea { $member } ni { $value }: nukta ya desimali imehama.
 # of 68d9b71b, reviewed: false
 report-slips = Namba ambazo yaelekea ziliandikwa kwa kipimo kingine
-# of 4ff63538, reviewed: false
-report-slips-lead = Pale ambapo karibu mistari yote ya safu iko hivyo, safu nzima iko katika kipimo hicho: ibadilishe, kisha jibu jedwali tena.
+# of a3629419, reviewed: false
+report-slips-lead = Pale ambapo karibu mistari yote ya safu iko hivyo, huenda safu nzima iko katika kipimo kingine. Tafuta ni kipi kabla ya kuibadilisha na kujibu jedwali tena: kiasi cha wiki au cha mwezi nacho huonekana kama nukta ya desimali iliyosogea.
 # of 7d2d6d5a, reviewed: false
 report-slips-as = Ikisomwa kama
 # of 1d447bfc, reviewed: false
