@@ -352,3 +352,22 @@ def test_a_measured_slurry_that_freezes_or_cooks_is_found(measured: float) -> No
     assert ("temperature_freezing" in found) == (measured <= 0)
     assert ("temperature_least" in found) == (measured < 10)
     assert ("temperature_most" in found) == (measured > 40)
+
+
+@pytest.mark.parametrize(
+    ("beside", "denied"),
+    [
+        ({"mean_air_temperature": 30}, ["/climate/mean_air_temperature"]),
+        ({"mean_air_temperature": {"value": 66, "unit": "[degF]"}}, []),
+        ({"yearly_swing": {"value": 4, "unit": "K"}, "mean_air_temperature": 18.5}, []),
+        ({"yearly_swing": {"value": 14, "unit": "K"}, "mean_air_temperature": 10}, ["/climate/mean_air_temperature", "/climate/yearly_swing"]),
+    ],
+)
+def test_a_year_that_its_months_deny_is_refused(beside: Json, denied: list[str]) -> None:
+    """The months' mean is 18.6 Cel (65.5 degF) and they lie 3.8 K apart; neither statement may win in silence."""
+    pointers = []
+    try:
+        ask("maintenance-feed", like(FEED, climate={"monthly_air_temperature": {"values": MONTHS}, **beside}))
+    except RefusedError as refused:
+        pointers = [fault.pointer for fault in refused.faults]
+    assert pointers == denied

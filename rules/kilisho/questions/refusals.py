@@ -11,6 +11,8 @@ from kilisho.questions.requests import FeedItem
 from kilisho.units import to_canonical
 
 SHARE_TOLERANCE = 1e-6
+# Means of months and of the year from different tables of one station differ by less [K] (judgement).
+SAME_AIR = 1.0
 
 
 def faults_of_digester(digester: Any) -> list[Fault]:
@@ -59,10 +61,18 @@ def faults_of_purchases(purchases: Sequence[Any]) -> list[Fault]:
 
 
 def faults_of_months(climate: Any) -> list[Fault]:
-    """Monthly means must be possible air temperatures, in whatever unit."""
+    """Monthly means must be possible air temperatures, in whatever unit, and what else is stated of the year must be theirs."""
     months = climate.monthly_air_temperature if climate is not None else None
     if months is None:
         return []
     place: Place = ("climate", "monthly_air_temperature", "values")
-    outside = [i for i, value in enumerate(months.values) if not -60 <= to_canonical(value, "temperature", months.unit) <= 60]
-    return [Fault((*place, i), "month_out_of_range", say("fault-month_out_of_range")) for i in outside]
+    air = [to_canonical(value, "temperature", months.unit) for value in months.values]
+    outside = [i for i, value in enumerate(air) if not -60 <= value <= 60]
+    return [Fault((*place, i), "month_out_of_range", say("fault-month_out_of_range")) for i in outside] or _denied_by_months(climate, air)
+
+
+def _denied_by_months(climate: Any, air: Sequence[float]) -> list[Fault]:
+    """The year's mean and swing [Cel, K] where they are stated too and are not those of the months; the months would win in silence."""
+    pairs = {"mean_air_temperature": sum(air) / len(air), "yearly_swing": max(air) - min(air)}
+    denied = [name for name, value in pairs.items() if (said := getattr(climate, name)) is not None and abs(said - value) > SAME_AIR]
+    return [Fault(("climate", name), "stated_twice", say("fault-months_deny")) for name in denied]

@@ -82,3 +82,4 @@ fault-object_expected = an object was expected
 fault-list_expected = a list was expected
 fault-structure_twice = differs from /structure; state one kind of digester
 fault-ready_before_building = must not lie before /construction/starts_on
+fault-months_deny = differs from what /climate/monthly_air_temperature gives; leave it out or make them agree

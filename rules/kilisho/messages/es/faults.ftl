@@ -156,3 +156,5 @@ fault-list_expected = se esperaba una lista
 fault-structure_twice = difiere de /structure; indique un solo tipo de biodigestor
 # of 1eeec20a, reviewed: false
 fault-ready_before_building = no debe ser anterior a /construction/starts_on
+# of 6c491d1d, reviewed: false
+fault-months_deny = difiere de lo que da /climate/monthly_air_temperature; omítalo o haga que concuerden

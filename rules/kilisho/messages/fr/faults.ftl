@@ -156,3 +156,5 @@ fault-list_expected = une liste était attendue
 fault-structure_twice = diffère de /structure ; indiquez un seul type de digesteur
 # of 1eeec20a, reviewed: false
 fault-ready_before_building = ne doit pas être avant /construction/starts_on
+# of 6c491d1d, reviewed: false
+fault-months_deny = diffère de ce que donne /climate/monthly_air_temperature ; omettez-le ou faites-les concorder

@@ -156,3 +156,5 @@ fault-list_expected = orodha ilitarajiwa
 fault-structure_twice = inatofautiana na /structure; taja aina moja ya mtambo
 # of 1eeec20a, reviewed: false
 fault-ready_before_building = lazima isiwe kabla ya /construction/starts_on
+# of 6c491d1d, reviewed: false
+fault-months_deny = inatofautiana na /climate/monthly_air_temperature inavyotoa; iache au zilinganishe
