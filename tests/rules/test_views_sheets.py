@@ -532,6 +532,19 @@ def test_the_plan_draws_its_buckets_and_the_gas_of_its_forecast() -> None:
     assert "Gas through the first year" in whole.of("h2")
 
 
+def test_a_year_of_gas_that_may_not_burn_says_so_beside_its_bars() -> None:
+    told = example("farm-plan")
+    words = "starts by itself in 40 % of cases only"
+    assert "starts by itself" not in page("farm-plan").text
+    rarely = {**told, "gas_forecast": {**told["gas_forecast"], "starts": {"value": 40.0, "unit": "%"}}}
+    assert words in Page(written("farm-plan", rarely)).text
+
+
+def test_what_is_left_over_of_the_dung_is_told() -> None:
+    told = example("farm-plan")
+    assert told["left_over"]["text"] in page("farm-plan").of("p")
+
+
 def test_days_that_have_no_room_are_counted() -> None:
     told = example("farm-plan")
     assert len(told["calendar"]) == MOST_DAYS + 1

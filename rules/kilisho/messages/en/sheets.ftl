@@ -143,6 +143,8 @@ sheet-of-it-covered = { $gas }, { $share } met
 sheet-enough-for = Enough for
 sheet-year = Gas through the first year
 sheet-year-caption = Each bar is the typical gas of its month in m³ a day, the upright line what nine of ten such farms would get.
+# $starts is a share in per cent.
+sheet-year-starts = Such a charge starts by itself in { $starts } of cases only. Where it does not, these bars are gas that does not burn: add digested slurry from a working digester, and wait with feeding until it burns.
 # $operation is the name of a part of the plan; $because a reason that begins with a small letter.
 sheet-left-out = Not in this plan: { $operation }, since { $because }.
 

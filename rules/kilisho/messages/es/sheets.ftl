@@ -204,6 +204,8 @@ sheet-enough-for = Alcanza para
 sheet-year = El gas en el primer año
 # of e24ea360, reviewed: false
 sheet-year-caption = Cada barra es el gas típico de su mes en m³ al día; la línea vertical, lo que obtendrían nueve de diez fincas así.
+# of bacee11c, reviewed: false
+sheet-year-starts = Una carga así arranca por sí sola solo en { $starts } de los casos. Si no, estas barras son gas que no arde: agregue digestato de un biodigestor en marcha y espere a alimentar hasta que arda.
 # of 6d6d7319, reviewed: false
 sheet-left-out = No está en este plan: { $operation }, porque { $because }.
 # of d6f81311, reviewed: false

@@ -204,6 +204,8 @@ sheet-enough-for = Suffit pour
 sheet-year = Le gaz de la première année
 # of e24ea360, reviewed: false
 sheet-year-caption = Chaque barre est le gaz typique de son mois en m³ par jour ; le trait vertical, ce qu'auraient neuf fermes pareilles sur dix.
+# of bacee11c, reviewed: false
+sheet-year-starts = Un tel remplissage ne démarre de lui-même que dans { $starts } des cas. Sinon, ces barres sont du gaz qui ne brûle pas : ajoutez du digestat d'un digesteur qui marche, et attendez pour alimenter que cela brûle.
 # of 6d6d7319, reviewed: false
 sheet-left-out = Pas dans ce plan : { $operation }, car { $because }.
 # of d6f81311, reviewed: false

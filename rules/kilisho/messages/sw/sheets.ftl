@@ -204,6 +204,8 @@ sheet-enough-for = Inatosha kwa
 sheet-year = Gesi ya mwaka wa kwanza
 # of e24ea360, reviewed: false
 sheet-year-caption = Kila upau ni gesi ya kawaida ya mwezi wake kwa m³ kwa siku; mstari uliosimama ni ile ambayo mashamba tisa kati ya kumi ya aina hii yangepata.
+# of bacee11c, reviewed: false
+sheet-year-starts = Ujazaji wa aina hii huanza wenyewe katika { $starts } ya hali tu. Usipoanza, nguzo hizi ni gesi isiyowaka: ongeza tope lililomeng'enywa kutoka mtambo unaofanya kazi, na usilishe mpaka iwake.
 # of 6d6d7319, reviewed: false
 sheet-left-out = Haimo katika mpango huu: { $operation }, kwa kuwa { $because }.
 # of d6f81311, reviewed: false
