@@ -137,10 +137,15 @@ class Evaluation:
 
     def unknown(self, check: ColumnCheck) -> Mask:
         """Rows in which the check applies or may apply, and cannot be answered."""
-        if not check.when:
-            return self._missing(check.subject.name)
+        no_subject = self._missing(check.subject.name)
+        if check.compiled.check.only_if_stated:
+            asked: Mask = opposite(no_subject)
+        elif not check.when:
+            return no_subject
+        else:
+            asked = True
         missing = either(*(self._missing(one.name) for one in (check.subject, *check.when)))
-        return both(missing, *(opposite(self._fails(one)) for one in check.when))
+        return both(asked, missing, *(opposite(self._fails(one)) for one in check.when))
 
     def _missing(self, name: str) -> Mask:
         found = self._known.get(name)

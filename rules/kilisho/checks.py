@@ -87,10 +87,15 @@ class Parted:
 
 
 def part(checks: Iterable[Compiled], stated: Collection[str]) -> Parted:
-    """Part ``checks`` by the names that are stated: answerable (always, or if their ``when`` holds) and unknown (likewise)."""
+    """Part ``checks`` by the names that are stated: answerable (always, or if their ``when`` holds) and unknown (likewise).
+
+    Those that are asked only of a stated subject are left out where it is not.
+    """
     answerable, conditional = list[Compiled](), list[Compiled]()
     unknown, unless = list[Finding](), list[tuple[Finding, When]]()
     for check in checks:
+        if check.check.only_if_stated and check.subject not in stated:
+            continue
         missing = tuple(name for name in (*(name for name, _ in check.when), check.subject) if name not in stated)
         known = tuple(item for item in check.when if item[0] in stated)
         finding = Finding(check, Verdict.unknown, None, missing)

@@ -636,11 +636,20 @@ class Check(Known):
     severity: Severity
     absolute: bool = Field(False, description="Holds everywhere: no later pack may soften or remove it.")
     alarm: bool = Field(False, description="A failure calls for action at once, although it is below danger level.")
+    only_if_stated: bool = Field(
+        False, description="Not asked where its subject is not known: a graver check of the same subject says then what is missing."
+    )
     why: Text
     do: Text
     asked_in: tuple[Operation, ...] = Field(("safety_check",), description="Operations that evaluate it.")
     finds: Word | None = Field(None, description="What a failure says of an installation whose record is validated.")
     slip: Slip | None = Field(None, description="For a check of whether a record is possible.")
+
+    @model_validator(mode="after")
+    def _no_danger_is_passed_over(self) -> Self:
+        if self.only_if_stated and self.severity is Severity.danger:
+            raise PydanticCustomError("danger_passed_over", "a check of danger level is asked whether its subject is known or not")
+        return self
 
     @model_validator(mode="after")
     def _slip_of_a_number(self) -> Self:

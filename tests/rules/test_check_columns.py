@@ -49,9 +49,10 @@ def rulebook_of(checks: dict[str, Check]) -> RulebookData:
     return RulebookData.model_construct(checks=checks, facts=FACTS)
 
 
-def check_of(subject: str, must: dict[str, Any], when: dict[str, dict[str, Any]]) -> Check:
+def check_of(subject: str, must: dict[str, Any], when: dict[str, dict[str, Any]], only_if_stated: bool = False) -> Check:
     words = {"title": "A made check", "topic": "siting", "why": "made", "do": "made", "severity": "warning", "basis": "judgement"}
-    return Check.model_validate({**words, "subject": subject, "must": must, "when": when, "asked_in": ("safety_check",)})
+    conditions = {"subject": subject, "must": must, "when": when, "only_if_stated": only_if_stated}
+    return Check.model_validate({**words, **conditions, "asked_in": ("safety_check",)})
 
 
 @st.composite
@@ -66,7 +67,7 @@ def made_checks(draw: Any) -> dict[str, Check]:
     for number in range(draw(st.integers(1, 5))):
         subject, must = draw(conditions())
         when = dict(draw(st.lists(conditions(), max_size=2)))
-        found[f"check_{number}"] = check_of(subject, must, when)
+        found[f"check_{number}"] = check_of(subject, must, when, draw(st.booleans()))
     return found
 
 

@@ -9,6 +9,7 @@ from typing import Any
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from pydantic import ValidationError
 from tests.rules.conftest import ask, base, stated_facts
 
 from kilisho.checks import Compiled, Finding, Verdict, compile_checks, evaluate, overall
@@ -23,7 +24,7 @@ def compiled(operation: str = "safety_check") -> tuple[Compiled, ...]:
     return compile_checks(base().data, operation)
 
 
-def made(must: dict[str, Any], subject: str, when: dict[str, Any] | None = None, severity: str = "danger") -> Compiled:
+def made(must: dict[str, Any], subject: str, when: dict[str, Any] | None = None, severity: str = "danger", **more: Any) -> Compiled:
     """One check on facts of the base pack."""
     check = Check.model_validate(
         {
@@ -36,6 +37,7 @@ def made(must: dict[str, Any], subject: str, when: dict[str, Any] | None = None,
             "why": "Because.",
             "do": "Do it.",
             "basis": "judgement",
+            **more,
         }
     )
     [found] = compile_checks(RulebookData.model_construct(checks={"made": check}, facts=base().data.facts), "safety_check")
@@ -119,7 +121,26 @@ def test_checks_stand_in_falling_severity(operation: str) -> None:
 
 @pytest.mark.parametrize("check", compiled(), ids=lambda check: check.id)
 def test_nothing_stated_passes_nothing(check: Compiled) -> None:
-    assert verdict(check) == "unknown"
+    if check.check.only_if_stated:
+        assert verdict(check) is None
+        graver = [one for one in compiled() if one.subject == check.subject and one.severity is Severity.danger]
+        assert graver, "a missing fact would go by without a word"
+    else:
+        assert verdict(check) == "unknown"
+
+
+def test_a_lesser_limit_is_asked_only_of_what_is_stated() -> None:
+    check = made({"at_least": 5, "unit": "m"}, "flame_distance", {"gas_in_use": {"is": True}}, "warning", only_if_stated=True)
+    assert verdict(check) is None
+    assert verdict(check, gas_in_use=True) is None
+    assert verdict(check, flame_distance=1.0) == "unknown"
+    assert verdict(check, gas_in_use=True, flame_distance=1.0) == "fail"
+    assert verdict(check, gas_in_use=False, flame_distance=1.0) is None
+
+
+def test_a_danger_is_never_passed_over() -> None:
+    with pytest.raises(ValidationError, match="whether its subject is known or not"):
+        made({"at_least": 5, "unit": "m"}, "flame_distance", severity="danger", only_if_stated=True)
 
 
 @cache

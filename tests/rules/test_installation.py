@@ -320,6 +320,22 @@ def test_a_stated_fact_that_the_record_denies_is_refused() -> None:
     assert [(fault.pointer, fault.code) for fault in found.faults] == [("/facts/organic_loading_rate", "stated_twice")]
 
 
+@pytest.mark.parametrize(
+    ("changes", "check"),
+    [({"feed_mass": 0.0, "biogas_measured": 5.0}, "gas_measured_possible_most"), ({"animal_count": 0}, "feed_within_herd")],
+)
+def test_what_comes_of_nothing_cannot_be_right(changes: Json, check: str) -> None:
+    """Gas of no feed and dung of no animals are more than any limit, not unknown; there is no number to show for them."""
+    stated = row(substrate="cattle_dung", **changes)
+    found = asked(stated)
+    assert not isinstance(found, RefusedError)
+    assert found["verdict"] == "doubtful"
+    [shown] = [one for one in found["findings"] if one["check"] == check]
+    assert shown["verdict"] == "fail"
+    assert "value" not in shown
+    assert fleet().answer(table([stated])).to_pylist()[0]["verdict"] == "doubtful"
+
+
 @pytest.mark.parametrize("fact", ["latrine_linked", "human_excreta_fed"])
 def test_a_latrine_counts_for_a_row_as_for_a_table(fact: str) -> None:
     """The rules of human excreta speak for a plant that is fed cattle dung and has a latrine, singly and in a column."""

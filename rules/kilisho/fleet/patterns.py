@@ -71,7 +71,7 @@ class Packing:
         """The words of bits of failed and of unknown checks."""
         answerable = self._answerable(evaluation.names)
         failed: list[Mask] = [False] * len(self._checks)
-        unknown: list[Mask] = [True] * len(self._checks)
+        unknown: list[Mask] = [not check.compiled.check.only_if_stated for check in self._checks]
         for place in answerable:
             failed[place], unknown[place] = evaluation.failed(self._checks[place]), evaluation.unknown(self._checks[place])
         return self._packed(failed, rows), self._packed(unknown, rows)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterable, Mapping, Sequence
 from typing import Any
 
@@ -83,7 +84,9 @@ class Inspector:
     def _show(self, finding: Finding) -> dict[str, Any]:
         name, missing = finding.compiled.id, finding.missing
         if not missing:
-            return {**self._static[name, finding.verdict], "value": self._value(finding)}
+            static = self._static[name, finding.verdict]
+            # What was divided by nothing has no number to show.
+            return static if finding.value == math.inf else {**static, "value": self._value(finding)}
         shown = self._unknown.get((name, missing))
         if shown is None:
             shown = self._unknown[name, missing] = {**self._static[name, UNKNOWN], "missing": list(missing)}

@@ -39,17 +39,23 @@ def records_of(asked: Any, figures: Figures) -> Records:
 
 def facts_of(work: Work, asked: Any) -> dict[str, Any]:
     """The facts that are known of the one row, and those that were stated; raises :class:`RefusedError` where they deny each other."""
-    known = {name: value for name, column in work.facts.items() if (value := of_row(column)) is not None}
+    known = {name: value for name, column in work.facts.items() if (value := fact_of_row(column)) is not None}
     return all_facts(work.desk.figures.shelf.data, known, values_by_id(asked.facts))
 
 
-def of_row(column: Any) -> Any:
-    """What a column holds for the one row; None where it is not known."""
+def fact_of_row(column: Any) -> Any:
+    """What a column holds for the one row, endless for what was divided by nothing; None where it is not known."""
     if isinstance(column, Coded):
         code = int(column.codes[0])
         return None if code < 0 else column.values[code]
     value = float(column if np.ndim(column) == 0 else column[0])
-    return value if math.isfinite(value) else None
+    return None if math.isnan(value) else value
+
+
+def of_row(column: Any) -> Any:
+    """What a column holds for the one row as a number that can be told; None where there is none."""
+    value = fact_of_row(column)
+    return None if isinstance(value, float) and math.isinf(value) else value
 
 
 def number_of(work: Work, name: str) -> float | None:

@@ -299,7 +299,8 @@ def _hold_against_herd(work: Work) -> None:
     animal, herd = work.records.code("animal"), work.values["herd_dung_per_day"]
     own = work.desk.figures.substrate_of_animal.take(animal) == work.substrate
     work.solve("feed_to_herd_most")
-    work.facts["feed_to_herd_most"] = _finite(np.where(own, work.values["feed_to_herd_most"], UNKNOWN))
+    # Endless where there is feed of animals that are not there: more than any limit, not unknown.
+    work.facts["feed_to_herd_most"] = np.where(own, work.values["feed_to_herd_most"], UNKNOWN)
     work.values["supply_sufficiency"] = np.where(own, herd, herd * 0.0) / work.values["feed_mass_per_day"]
     work.tell("supply_sufficiency")
 
@@ -348,7 +349,9 @@ def _judge_gas(work: Work) -> None:
     """The ratios as facts, except of a digester that has not yet been fed for a retention: its gas still grows."""
     young = _some(work.values["age_over_retention"] < 1) if "age_over_retention" in work.values else False
     for name in GAS_RATIOS:
-        ratio = work.values[name] = _finite(work.values[name])
+        ratio, work.values[name] = work.values[name], _finite(work.values[name])
+        # Endless is gas of no feed: more than any limit. How it stands to the usual gas of no feed is not to be said.
+        ratio = ratio if name == "gas_ratio_to_high" else work.values[name]
         work.facts[name] = ratio if young is False else np.where(young, UNKNOWN, ratio)
     work.doubt("biogas_measured", "biogas_measured")
 
