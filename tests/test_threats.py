@@ -33,5 +33,5 @@ def test_it_is_one_page_with_all_its_parts() -> None:
 
 def test_what_is_left_to_the_proxy_is_said() -> None:
     left = PAGE.partition("**Left to whoever deploys**")[2]
-    for word in ("TLS", "Strict-Transport-Security", "Slow senders", "per process", "/ready"):
+    for word in ("TLS", "Strict-Transport-Security", "Slow readers", "per process", "/ready"):
         assert word in left

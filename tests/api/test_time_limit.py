@@ -76,7 +76,9 @@ def test_a_lane_without_a_limit_lets_work_take_its_time() -> None:
 def test_the_longest_forecast_is_given_up_after_the_time_that_is_set(tmp_path: Path, questions: Mapping[str, Question]) -> None:
     """Ten years of several substrates take far more than a second of any processor."""
     example = questions["gas-forecast"].example
-    body = {**example, "days": 3_660, "deviations": []}
+    feeds = ("cattle_dung", "pig_manure", "layer_droppings", "maize_stover", "kitchen_waste", "goat_droppings", "buffalo_dung")
+    plans = [{**plan, "feed": [{"substrate": name, "mass": 15} for name in feeds]} for plan in example["maintenance_feed"]]
+    body = {**example, "days": 3_660, "deviations": [], "maintenance_feed": plans}
     with (
         serving(tmp_path / "log", KILISHO_LONGEST_ANSWER="1", KILISHO_LONGEST_FORECAST="3660", KILISHO_SLOW_WAITING="0") as server,
         httpx.Client(base_url=server.url, timeout=60) as client,

@@ -86,7 +86,8 @@ def pack(data: bytes, most: int, seed: int) -> bytes | None:
         changed = _changed(document, words_of_packs(), random) if random.random() > WHOLE_ENTRY else _with_an_entry(document, random)
         text = json.dumps(changed, default=str)
         return _fitting((_with_a_scalar(text, random) if random.random() < AS_YAML else text).encode(), most)
-    except (yaml.YAMLError, ValueError, RecursionError, TypeError):
+    # The library lets its own slips out where a tag does not fit its value.
+    except (yaml.YAMLError, ValueError, RecursionError, TypeError, LookupError, ArithmeticError, AttributeError):
         return None
 
 

@@ -76,12 +76,16 @@ def row_by_row(data: bytes, head: Head) -> list[list[str] | None]:
     found: list[list[str] | None] = []
     lines, at = lines_of(data[head.size :]), 0
     while at < len(lines):
+        # A line of nothing but what parts cells is blank: spreadsheets leave such behind.
+        if not lines[at].strip(b"\r\n" + head.delimiter.encode()):
+            at += 1
+            continue
         reader = csv.reader((line.decode("latin-1") for line in lines[at : at + MOST_LINES + 1]), delimiter=head.delimiter, strict=True)
         try:
             cells, used = next(reader), reader.line_num
             if used > 1 and len(cells) != len(head.columns):
                 raise csv.Error
-            found += [_decoded(cells) if len(cells) == len(head.columns) else None] if cells else []
+            found.append(_decoded(cells) if len(cells) == len(head.columns) else None)
         except csv.Error:
             found, used = [*found, None], 1
         at += used

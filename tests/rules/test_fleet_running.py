@@ -308,7 +308,8 @@ def test_the_command_tells_counts_the_worst_and_what_it_did_not_read(
     assert lines[-1] == ["columns", "that", "were", "not", "read:", "planted"]
 
 
-@pytest.mark.parametrize(("words", "code"), [([], 0), (["danger"], 0), (["faulty"], 1), (["danger", "refused"], 1)])
+# Some rows of the file cannot be read, so nobody knows whether they state a danger.
+@pytest.mark.parametrize(("words", "code"), [([], 0), (["danger"], 1), (["faulty"], 1), (["danger", "refused"], 1)])
 def test_the_exit_code_is_for_pipelines(file: Path, tmp_path: Path, words: list[str], code: int) -> None:
     more = [part for word in words for part in ("--fail-on", word)]
     assert main(["validate", str(file), "-o", str(tmp_path / "out.parquet"), "--workers", "1", *more]) == code

@@ -110,6 +110,7 @@ sheet-weighed = The same, weighed and measured
 sheet-urine-for-water = Urine, in place of water
 sheet-expect = What to expect
 sheet-mean-of-year = In the mean of the year
+sheet-left-over = Not fed, for the field
 sheet-gas-as-used = Gas, as used
 sheet-digestate = Digestate
 sheet-retention = Hydraulic retention time

@@ -154,6 +154,8 @@ sheet-urine-for-water = Orina, en lugar de agua
 sheet-expect = Qué esperar
 # of bb75a604, reviewed: false
 sheet-mean-of-year = En la media del año
+# of 49c579d7, reviewed: false
+sheet-left-over = No se da, para el campo
 # of 52cbe86b, reviewed: false
 sheet-gas-as-used = Gas, tal como se usa
 # of 1bebe9c4, reviewed: false

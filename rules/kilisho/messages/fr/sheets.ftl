@@ -154,6 +154,8 @@ sheet-urine-for-water = Urine, à la place d'eau
 sheet-expect = À quoi s'attendre
 # of bb75a604, reviewed: false
 sheet-mean-of-year = En moyenne de l'année
+# of 49c579d7, reviewed: false
+sheet-left-over = Non donné, pour le champ
 # of 52cbe86b, reviewed: false
 sheet-gas-as-used = Gaz, tel qu'il est utilisé
 # of 1bebe9c4, reviewed: false

@@ -154,6 +154,8 @@ sheet-urine-for-water = Mkojo, badala ya maji
 sheet-expect = Nini cha kutarajia
 # of bb75a604, reviewed: false
 sheet-mean-of-year = Kwa wastani wa mwaka
+# of 49c579d7, reviewed: false
+sheet-left-over = Isiyolishwa, ya shamba
 # of 52cbe86b, reviewed: false
 sheet-gas-as-used = Gesi, jinsi inavyotumika
 # of 1bebe9c4, reviewed: false
