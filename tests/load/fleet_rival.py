@@ -37,6 +37,7 @@ class Rival:
     def __init__(self, fleet: Fleet) -> None:
         self.figures = figures = fleet.desk.figures
         self.order = [check.compiled.id for check in fleet.desk.checks]
+        self.passed_over = {check.compiled.id for check in fleet.desk.checks if check.compiled.check.only_if_stated}
         self.low, self.high = _filled(fleet)
         self.enums = {name: pl.Enum(list(getattr(figures, f"{name}s"))) for name in ("structure", "substrate", "animal")}
         self.tables = {
@@ -285,7 +286,7 @@ class Rival:
             elif name in ("well_distance_least", "no_excreta_on_raw_crops"):
                 self.check(name, nothing, never, excreta)
             else:
-                self.ends[name] = never, pl.lit(True)
+                self.ends[name] = never, pl.lit(name not in self.passed_over)
 
     def _told(self) -> list[Expr]:
         words, refused = self._words(), pl.col("refused")
