@@ -87,13 +87,10 @@ def test_days_that_do_not_exist(said: Any) -> None:
     assert not accepts(f.DAY, said)
 
 
-@pytest.mark.parametrize(("field", "first"), [(f.DAY, 1990), (f.RECORDED_DAY, 1950)])
-@given(data=st.data())
-def test_every_day_from_its_first_year_to_2150(field: Any, first: int, data: st.DataObject) -> None:
-    day = data.draw(st.dates(dt.date(first, 1, 1), dt.date(2150, 12, 31)))
-    assert adapter(field).validate_python(day.isoformat()) == day
-    assert published(field, day.isoformat())
-    assert not accepts(field, f"{first - 1}-12-31")
+@given(st.dates(dt.date(1990, 1, 1), dt.date(2150, 12, 31)))
+def test_every_day_from_1990_to_2150(day: dt.date) -> None:
+    assert adapter(f.DAY).validate_python(day.isoformat()) == day
+    assert published(f.DAY, day.isoformat())
 
 
 @pytest.mark.parametrize("said", [True, "3", 2.5, 13, 0, float("inf"), None, 1e300])

@@ -15,11 +15,10 @@ from pydantic import ValidationError
 
 from kilisho.check_columns import Array, Coded, Codes
 from kilisho.fleet.members import FLAG, Member
-from kilisho.questions.fields import FIRST_RECORDED_YEAR, LAST_YEAR
 
 Rows: TypeAlias = npt.NDArray[np.intp]
 NUMBER_IN_TEXT = r"^\s*[+-]?(\d+\.?\d*|\.\d+)([eE][+-]?\d+)?\s*$"
-FIRST_DAY, LAST_DAY = dt.date(FIRST_RECORDED_YEAR, 1, 1), dt.date(LAST_YEAR, 12, 31)
+FIRST_DAY, LAST_DAY = dt.date(1990, 1, 1), dt.date(2150, 12, 31)
 EPOCH = dt.date(1970, 1, 1)
 _MIDNIGHT = re.compile(r"(?<=\d)[ T]00:00(:00(\.0+)?)?$", re.ASCII)
 _NO_ROWS: Rows = np.zeros(0, np.intp)
