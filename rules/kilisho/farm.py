@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 from functools import cached_property
 from itertools import islice, pairwise
@@ -20,6 +21,14 @@ from kilisho.start_up_table import start_up_table_of
 from kilisho.units import from_canonical
 
 GRAPH = Graph.of(collect(feed, acid_base, digester, first_fill, gas_use, nutrients, slurry_store, installation))
+
+
+def derive(figures: Mapping[str, Uncertain], wanted: tuple[str, ...]) -> dict[str, Uncertain]:
+    """Quantities of the graph from others, each with its samples; for what is no quantity of a ledger, since a farm has several of it."""
+    typical = GRAPH.solve({name: figure.value for name, figure in figures.items()}, wanted)
+    samples = GRAPH.solve({name: figure.samples for name, figure in figures.items()}, wanted)
+    return {name: Uncertain(typical[name], samples[name]) for name in wanted}
+
 
 # Fields of a pack's substrate and the quantities of the graph that they are.
 SUBSTRATE_QUANTITIES = {

@@ -64,6 +64,8 @@ class Packing:
         own = [place for place, check in enumerate(judge.checks) if check.subject.name in told]
         others = [place for place, check in enumerate(judge.checks) if check.subject.name not in told]
         self._groups = (own, others)
+        # How a check ends of whose facts no row knows any.
+        self._unanswered = [not check.compiled.check.only_if_stated for check in judge.checks]
         self._places = [*own, *[0] * (-len(own) % WORD), *others]
         self._answerable = lru_cache(maxsize=256)(self._answerable_by)
 
@@ -71,7 +73,7 @@ class Packing:
         """The words of bits of failed and of unknown checks."""
         answerable = self._answerable(evaluation.names)
         failed: list[Mask] = [False] * len(self._checks)
-        unknown: list[Mask] = [not check.compiled.check.only_if_stated for check in self._checks]
+        unknown: list[Mask] = [*self._unanswered]
         for place in answerable:
             failed[place], unknown[place] = evaluation.failed(self._checks[place]), evaluation.unknown(self._checks[place])
         return self._packed(failed, rows), self._packed(unknown, rows)

@@ -7,12 +7,10 @@ from typing import Any
 
 from kilisho.farm import Ledger
 from kilisho.formulas.acid_base import CARBONATE_PER_CHARGE, POTASSIUM_MASS
-from kilisho.questions.feeding import Fed, sampled
+from kilisho.questions.feeding import Fed, brings_lime
 from kilisho.questions.stated_facts import values_by_id
 from kilisho.ranges import Uncertain, certain
 from kilisho.rulebook import Substrate
-
-DUNG = "dung"
 
 
 def state_ph(measured: float | None, facts: Any, ledger: Ledger) -> None:
@@ -46,14 +44,13 @@ def alkalinity_of(name: str, entry: Substrate, ledger: Ledger) -> Uncertain:
         potassium = ledger.figure("substrates", name, "potassium")
     else:  # Unknown is not none.
         potassium = ledger.figure("figures", "unknown_potassium", "potassium")
-    base = "base_of_dung" if entry.group == DUNG else "base_of_others"
+    base = "base_of_dung" if brings_lime(entry) else "base_of_others"
     return potassium.by(ledger.figure("process", base, base)).times(CARBONATE_PER_CHARGE / POTASSIUM_MASS)
 
 
 def _solids(one: Fed) -> Uncertain:
     """Total solids of one substrate [kg/d]."""
-    typical, samples = (side.mass * side.values["total_solids"] for side in (one, sampled([one])[0]))
-    return Uncertain(typical, samples)
+    return Uncertain(*(side.mass * side.values["total_solids"] for side in (one, one.sampled or one)))
 
 
 def _take_unknown_gas(ledger: Ledger) -> None:

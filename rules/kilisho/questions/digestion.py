@@ -11,7 +11,7 @@ import numpy as np
 from kilisho.farm import Ledger
 from kilisho.formulas.digester import reference_share
 from kilisho.process import Feedstock, Parameters, feedstock, mixed
-from kilisho.questions.feeding import Fed, sampled
+from kilisho.questions.feeding import Fed, brings_lime, sampled
 from kilisho.ranges import SAMPLES, Array, Numeric, Uncertain, about
 
 
@@ -87,7 +87,7 @@ def _feedstock(entry: Any, values: dict[str, Any], parameters: Parameters) -> Fe
         ammonium_share=values["ammonium_share"],
         potassium=(potassium.typical if potassium else 0.0) / volatile,
         starts_unaided=entry.starts_unaided,
-        of_dung=entry.group == "dung",
+        of_dung=brings_lime(entry),
         parameters=parameters,
         quick_share=quick.typical if quick else 0.0,
     )

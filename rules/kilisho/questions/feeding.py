@@ -35,7 +35,8 @@ NO_URINE = {f"{name}_per_day": 0.0 for name in _OF_URINE}
 # 73, and a tenth of either 16 to 28 at any of them (runs of gas-forecast, dome of 12 m3).
 SELF_STARTING_SHARE = 0.99
 _ROUNDING = 1e-9
-_DUNG_OF_ANIMALS = frozenset({"dung", "droppings", "poultry"})
+# Groups of substrates that animals drop.
+DUNG_OF_ANIMALS = frozenset({"dung", "droppings", "poultry"})
 MEASURABLE = frozenset(SUBSTRATE_QUANTITIES) | {"methane_potential"}
 
 
@@ -174,11 +175,16 @@ def mix_starts_unaided(fed: Sequence[Fed]) -> bool:
 
 def all_dung_of_animals(fed: Sequence[Fed]) -> bool:
     """Whether practically all of the fresh mass is dung or droppings, whether it starts by itself or not."""
-    return _practically_all(fed, [one for one in fed if one.entry.starts_unaided or one.entry.group in _DUNG_OF_ANIMALS])
+    return _practically_all(fed, [one for one in fed if one.entry.starts_unaided or one.entry.group in DUNG_OF_ANIMALS])
 
 
 def _practically_all(fed: Sequence[Fed], some: Sequence[Fed]) -> bool:
     return bool(sum(one.mass for one in some) >= (SELF_STARTING_SHARE - _ROUNDING) * sum(one.mass for one in fed))
+
+
+def brings_lime(entry: Substrate) -> bool:
+    """Whether it has the lime and magnesia of dung beside its potassium."""
+    return entry.group == "dung"
 
 
 def comes_by_itself(entry: Substrate) -> bool:

@@ -22,7 +22,7 @@ from kilisho.questions.limits import DEFAULTS
 from kilisho.questions.maintenance_feed.request import Feeding
 from kilisho.questions.requests import Ask, ChargeItem, DailyFeedItem, Digester
 from kilisho.questions.stated_facts import GROUPS, stated_facts, values_by_id, worst_of
-from kilisho.rulebook import RulebookData, Structure
+from kilisho.rulebook import RulebookData
 from kilisho.units import to_canonical
 
 YEAR = 365
@@ -85,7 +85,7 @@ def _first_charge(plan: Plan, digester: Digester) -> Answer | None:
 
 
 def _maintenance_feed(plan: Plan, digester: Digester, charged: Answer | None) -> Answer | None:
-    if _kind_of(plan, digester).operation == "batch":
+    if plan.ledger.shelf.data.structures[_kind_of(plan, digester)].operation == "batch":
         for operation in REGULAR:
             plan.leave_out(operation, say("plan-charged-once"))
         return None
@@ -94,8 +94,9 @@ def _maintenance_feed(plan: Plan, digester: Digester, charged: Answer | None) ->
     return plan.ask(maintenance_feed.FORM, digester=digester, feeding=feeding, feed=fed_daily(plan, full_feed(plan, charged)))
 
 
-def _kind_of(plan: Plan, digester: Digester) -> Structure:
-    return plan.ledger.shelf.data.structures[digester.structure or plan.ledger.shelf.first_structure]
+def _kind_of(plan: Plan, digester: Digester) -> str:
+    """The id of the digester's structure, that which is assumed where nobody names one."""
+    return digester.structure or plan.ledger.shelf.first_structure
 
 
 def _forecast(plan: Plan, digester: Digester, charged: Answer | None, fed: Answer) -> None:
@@ -178,8 +179,7 @@ def facts_stated(asked: Any, data: RulebookData) -> Ask:
 
 def _safety(plan: Plan, digester: Digester) -> None:
     """Every check on what is stated and on what the parts found."""
-    kind = digester.structure or plan.ledger.shelf.first_structure
     found = {name: value for name, value in plan.facts.items() if name not in OF_THE_PLAN}
     deepest = {name: value for name, value in found.items() if name == "pit_depth"}
-    stated = {**found, **worst_of(values_by_id(plan.facts_stated), **deepest), "structure_kind": kind}
+    stated = {**found, **worst_of(values_by_id(plan.facts_stated), **deepest), "structure_kind": _kind_of(plan, digester)}
     plan.parts["safety_check"] = safety_check.verdict_of(stated, plan.inspector.of("safety_check"))

@@ -9,7 +9,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Any
 
-from kilisho.farm import GRAPH, Ledger
+from kilisho.farm import GRAPH, Ledger, derive
 from kilisho.formulas.arrays import most
 from kilisho.messages import Message, say
 from kilisho.questions.answers import (
@@ -128,11 +128,7 @@ def _replaced(name: str, share: float, electricity: Uncertain | None, ledger: Le
     figures |= {"useful_heat_per_day": ledger.uncertain("useful_heat_per_day"), "fuel_share": certain(share)}
     figures["electricity_replaced_per_day"] = electricity or certain(0.0)
     given = {quantity: figure.value for quantity, figure in figures.items()}
-    wanted = _wanted(entry)
-    found = GRAPH.solve(given, wanted)
-    samples = GRAPH.solve({quantity: figure.samples for quantity, figure in figures.items()}, wanted)
-    told = {quantity: Uncertain(found[quantity], samples[quantity]) for quantity in wanted}
-    return Replaced(name, entry, share, electricity, given, told)
+    return Replaced(name, entry, share, electricity, given, derive(figures, _wanted(entry)))
 
 
 def _wanted(entry: Fuel) -> tuple[str, ...]:

@@ -6,15 +6,16 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from typing import Any
 
-from kilisho.farm import GRAPH, Ledger
+from kilisho.farm import GRAPH, Ledger, derive
 from kilisho.faults import Fault
 from kilisho.messages import Message, say
 from kilisho.questions.answers import Answer, in_kilograms_per_year, in_percent
 from kilisho.questions.climate import mean_air_of
+from kilisho.questions.feeding import DUNG_OF_ANIMALS
 from kilisho.questions.requests import Climate
 from kilisho.ranges import Uncertain, certain, sum_of
 
-MANURE = frozenset({"dung", "droppings", "poultry", "urine"})
+MANURE = DUNG_OF_ANIMALS | {"urine"}
 COOL, TEMPERATE, WARM = "cool", "temperate", "warm"
 FIGURES = {"total_solids": "total_solids", "volatile_solids": "volatile_solids_share", "methane_potential": "methane_potential"}
 WANTED = ("manure_methane_per_day", "warming_of_manure_methane")
@@ -74,10 +75,8 @@ def _spared(item: Any, zone: str, ledger: Ledger) -> Spared:
     figures |= {"feed_mass_per_day": certain(item.mass), "methane_conversion": conversion}
     figures |= {"warming_potential": ledger.uncertain("warming_potential")}
     given = {quantity: figure.value for quantity, figure in figures.items()}
-    found = GRAPH.solve(given, WANTED)
-    samples = GRAPH.solve({quantity: figure.samples for quantity, figure in figures.items()}, WANTED)
     names = data.substrates[item.substrate].name, data.practice.manure_managements[item.management].name
-    return Spared(item, *names, conversion, given, {quantity: Uncertain(found[quantity], samples[quantity]) for quantity in WANTED})
+    return Spared(item, *names, conversion, given, derive(figures, WANTED))
 
 
 def _figure(item: Any, field: str, ledger: Ledger) -> Uncertain:

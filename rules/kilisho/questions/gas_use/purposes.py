@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Any, Final, get_args
 
-from kilisho.farm import GRAPH, Ledger
+from kilisho.farm import GRAPH, Ledger, derive
 from kilisho.messages import Amount, Message, say
 from kilisho.questions.answers import Answer, in_cubic_metres_per_day, in_kilowatt_hours_per_day
 from kilisho.questions.gas_state import at_the_place
@@ -98,9 +98,7 @@ def _generated(use: Use, gas: Uncertain, ledger: Ledger) -> Generated:
         "electric_power": ledger.figure("appliances", use.appliance, "electric_power"),
         "electric_gas_rate": ledger.figure("appliances", use.appliance, "gas_per_hour").times(at_the_place(ledger)),
     }
-    given = {name: figure.value for name, figure in figures.items()}
-    samples = GRAPH.solve({name: figure.samples for name, figure in figures.items()}, (MADE,))
-    return Generated(use.appliance, given, Uncertain(GRAPH.solve(given, (MADE,))[MADE], samples[MADE]))
+    return Generated(use.appliance, {name: figure.value for name, figure in figures.items()}, derive(figures, (MADE,))[MADE])
 
 
 def trace_of_purposes(purposes: Purposes) -> list[dict[str, Any]]:
