@@ -247,6 +247,12 @@ def test_any_manure_is_told_soundly(body: Json) -> None:
         assert all(number >= 0 for path, number in numbers(told["manure"]) if not path.endswith("unit"))
 
 
+@pytest.mark.parametrize("gas", [5e-324, 1e-300, 1e-9])
+def test_hardly_any_gas_beside_much_manure_may_leak_whole(gas: float) -> None:
+    """However little gas there is, what may leak before nothing is won is a share of it."""
+    assert value(use(SLURRY, biogas_per_day=gas), "emissions.breakeven_leak_share") == pytest.approx(100.0)
+
+
 # The rulebook
 
 

@@ -212,5 +212,5 @@ def _breakeven(saved: Uncertain, ledger: Ledger) -> Answer | None:
 
 
 def _leak_that_undoes(saved: Numeric, methane: Numeric, potential: Numeric, vented: Numeric, burnt: Numeric) -> Numeric:
-    over_metered = most(saved / potential / methane - vented, 0.0) / (burnt + vented)
-    return over_metered / (1.0 + over_metered)
+    leaked = most(saved / potential / methane - vented, 0.0)
+    return leaked / (leaked + burnt + vented)
